@@ -21,11 +21,7 @@ public record Vec3(double x, double y, double z) {
   /** Unit vector along z. */
   public static final Vec3 Z = new Vec3(0, 0, 1);
 
-  /**
-   * Refuses components that are not numbers.
-   *
-   * @throws IllegalArgumentException if a component is NaN or infinite
-   */
+  /** Refuses components that are not finite numbers ({@link IllegalArgumentException}). */
   public Vec3 {
     if (!Double.isFinite(x) || !Double.isFinite(y) || !Double.isFinite(z)) {
       throw new IllegalArgumentException(
