@@ -1,0 +1,28 @@
+package reseat.seat;
+
+import reseat.space.Vec3;
+
+/**
+ * A ball, carried rigidly by one half of the coupling.
+ *
+ * @param centre centre of the ball in the axes of the half that carries it, m
+ * @param radius radius, m; positive
+ */
+public record Ball(Vec3 centre, double radius) {
+
+  /** Refuses a ball without size. */
+  public Ball {
+    if (!(radius > 0) || Double.isInfinite(radius)) {
+      throw new IllegalArgumentException("ball radius must be positive, found " + radius + " m");
+    }
+  }
+
+  /**
+   * Returns the diameter.
+   *
+   * @return diameter, m
+   */
+  public double diameter() {
+    return 2 * radius;
+  }
+}

@@ -1,0 +1,46 @@
+package reseat.seat;
+
+import reseat.space.Vec3;
+
+/**
+ * A circular cylinder as a flank: a pin (convex) or a round-bottomed groove flank (hollow).
+ *
+ * @param name name of the flank in its seat
+ * @param axisPoint any point of the cylinder's axis, m
+ * @param generator unit vector along the axis
+ * @param radius radius of the cylinder, m; positive
+ * @param hollow whether the ball lies inside the cylinder
+ */
+public record CylinderFlank(
+    String name, Vec3 axisPoint, Vec3 generator, double radius, boolean hollow) implements Flank {
+
+  /** Makes the axis a unit vector and refuses a cylinder without size. */
+  public CylinderFlank {
+    generator = generator.unit();
+    if (!(radius > 0) || Double.isInfinite(radius)) {
+      throw new IllegalArgumentException(
+          "flank cylinder radius must be positive, found " + radius + " m");
+    }
+  }
+
+  private Vec3 offset(Vec3 centre) {
+    return centre.minus(axisPoint).rejectedFrom(generator);
+  }
+
+  @Override
+  public double gap(Vec3 centre, double ballRadius) {
+    double distance = offset(centre).norm();
+    return hollow ? radius - distance - ballRadius : distance - radius - ballRadius;
+  }
+
+  @Override
+  public Vec3 normal(Vec3 centre) {
+    Vec3 outward = offset(centre).unit();
+    return hollow ? outward.negated() : outward;
+  }
+
+  @Override
+  public double signedRadius() {
+    return hollow ? -radius : radius;
+  }
+}

@@ -1,0 +1,54 @@
+package reseat.seat;
+
+import java.util.List;
+import reseat.space.Vec3;
+
+/**
+ * A flat on which a ball rests at one point.
+ *
+ * @param frame axes; origin in the plane of the flat, at the middle of the pad, m
+ * @param padDiameter diameter of the flat pad, m; infinite if not stated
+ */
+public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
+
+  /** Refuses a pad without size. */
+  public FlatSeat {
+    if (!(padDiameter > 0)) {
+      throw new IllegalArgumentException(
+          "flat pad diameter must be positive, found " + padDiameter + " m");
+    }
+  }
+
+  /**
+   * Returns the flat on which a given ball rests with its centre at the frame's origin.
+   *
+   * @param atBallCentre axes with the origin at the wanted ball centre, m
+   * @param ballRadius radius of that ball, m
+   * @param padDiameter diameter of the pad, m; infinite if not stated
+   * @return the flat
+   */
+  public static FlatSeat forBall(SeatFrame atBallCentre, double ballRadius, double padDiameter) {
+    return new FlatSeat(atBallCentre.at(atBallCentre.point(0, 0, -ballRadius)), padDiameter);
+  }
+
+  @Override
+  public List<Flank> flanks() {
+    return List.of(new PlaneFlank("flat", frame.origin(), frame.up(), frame.axis()));
+  }
+
+  @Override
+  public List<SeatClearance> clearances(Ball ball) {
+    if (Double.isInfinite(padDiameter)) {
+      return List.of();
+    }
+    Vec3 contact = flanks().get(0).contactPoint(ball.centre(), ball.radius());
+    double fromMiddle = contact.minus(frame.origin()).rejectedFrom(frame.up()).norm();
+    return List.of(
+        new SeatClearance(SeatClearance.Feature.END, "flat", padDiameter / 2 - fromMiddle));
+  }
+
+  @Override
+  public <T> T accept(Visitor<T> visitor) {
+    return visitor.flatSeat(this);
+  }
+}
