@@ -1,0 +1,241 @@
+package reseat.preload;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import reseat.numerics.Bounds;
+
+/**
+ * Disc springs in a stack: packets of equal discs laid the same way (parallel) turned against each
+ * other (series).
+ *
+ * <p>Discs in a packet add their forces, packets add their travels. Friction between nested discs
+ * and at the edges holds back loading and unloading by a share {@code w} for each of the {@code n -
+ * 1} nested faces and one for the edges, so the force may lie in the band {@code n F1/(1 + n w)} to
+ * {@code n F1/(1 - n w)}; 2 to 3 % a face is usual (recalled from memory). The middle of that band
+ * is nominal, its half width is scatter from one mounting to the next, together with what the
+ * tolerance of the set deflection makes. Opening of the halves compresses the stack further; it is
+ * reckoned no further than slack or flat.
+ *
+ * @param disc the disc
+ * @param parallel discs in each packet, at least 1
+ * @param series packets in the stack, at least 1
+ * @param deflection compression of the whole stack from its free length, m
+ * @param deflectionTolerance half range of the deflection from one mounting to the next, m
+ * @param frictionPerFace share of force lost at each nested face
+ * @param forceAccuracy relative half range of the maker's force
+ * @param modulusPerKelvin relative change of Young's modulus, 1/K; about -2.5e-4 for steel
+ */
+public record DiscSpringStack(
+    DiscSpring disc,
+    int parallel,
+    int series,
+    double deflection,
+    double deflectionTolerance,
+    double frictionPerFace,
+    double forceAccuracy,
+    double modulusPerKelvin)
+    implements PreloadDevice {
+
+  /** Usual share of force lost at each nested face, recalled from memory. */
+  public static final double USUAL_FRICTION = 0.02;
+
+  /**
+   * Maker's tolerance on the force of a disc of 1.25 to 3 mm, +15 to -7.5 % (recalled from memory
+   * of DIN EN 16983), as half range.
+   */
+  public static final double USUAL_ACCURACY = 0.11;
+
+  /** Relative change of Young's modulus of spring steel, 1/K, recalled from memory. */
+  public static final double STEEL_MODULUS_PER_KELVIN = -2.5e-4;
+
+  private static final double NEARLY_FLAT = 0.75;
+  private static final double HARDLY_COMPRESSED = 0.15;
+
+  /** Checks the arrangement and that the stack is not compressed past flat. */
+  public DiscSpringStack {
+    if (parallel < 1 || series < 1) {
+      throw new IllegalArgumentException(
+          "disc spring stack: "
+              + parallel
+              + " in parallel and "
+              + series
+              + " in series, at least 1"
+              + " of each is needed");
+    }
+    Bounds.positive("deflection of the disc spring stack", deflection, "m");
+    Bounds.notNegative("tolerance of the deflection", deflectionTolerance, "m");
+    Bounds.between("friction share of each disc face", frictionPerFace, "", -1e-12, 1.0 / parallel);
+    Bounds.between("relative accuracy of the disc force", forceAccuracy, "", -1e-12, 1);
+    double flat = series * disc.flatTravel();
+    if (!(deflection <= flat)) {
+      throw new IllegalArgumentException(
+          "disc spring stack is compressed by "
+              + deflection
+              + " m: it is flat at "
+              + flat
+              + " m; use more discs in series or less deflection");
+    }
+  }
+
+  /**
+   * A stack with usual friction, accuracy and spring steel.
+   *
+   * @param disc the disc
+   * @param parallel discs in each packet
+   * @param series packets in the stack
+   * @param deflection compression of the whole stack, m
+   * @param deflectionTolerance half range of the deflection from one mounting to the next, m
+   * @return the stack
+   */
+  public static DiscSpringStack of(
+      DiscSpring disc, int parallel, int series, double deflection, double deflectionTolerance) {
+    return new DiscSpringStack(
+        disc,
+        parallel,
+        series,
+        deflection,
+        deflectionTolerance,
+        USUAL_FRICTION,
+        USUAL_ACCURACY,
+        STEEL_MODULUS_PER_KELVIN);
+  }
+
+  @Override
+  public double force(double opening) {
+    double flat = series * disc.flatTravel();
+    return forceWithoutFriction(Math.max(0, Math.min(flat, deflection + opening)));
+  }
+
+  /**
+   * Force while the stack is being compressed further.
+   *
+   * @return force, N
+   */
+  public double loadingForce() {
+    return nominalForce() / (1 - parallel * frictionPerFace);
+  }
+
+  /**
+   * Force while the stack is being let out.
+   *
+   * @return force, N
+   */
+  public double unloadingForce() {
+    return nominalForce() / (1 + parallel * frictionPerFace);
+  }
+
+  @Override
+  public double axialStiffness() {
+    return parallel * disc.stiffness(travel()) / series;
+  }
+
+  @Override
+  public ForceScatter scatter() {
+    double friction = (loadingForce() - unloadingForce()) / (2 * nominalForce());
+    double setting = Math.abs(axialStiffness()) * deflectionTolerance / nominalForce();
+    return ForceScatter.rectangular(
+        Math.min(0.999, friction + setting),
+        "friction of the disc faces plus tolerance of the deflection, added");
+  }
+
+  @Override
+  public ForceScatter accuracy() {
+    return ForceScatter.rectangular(
+        Math.max(0, forceAccuracy), "stated accuracy of the disc force");
+  }
+
+  @Override
+  public double relativeChangePerKelvin() {
+    return modulusPerKelvin;
+  }
+
+  @Override
+  public double storedEnergy() {
+    return parallel * series * disc.energy(travel());
+  }
+
+  /**
+   * Stress in each disc.
+   *
+   * @param at place on the section
+   * @return stress, Pa; tension positive
+   */
+  public double stress(DiscSpring.Point at) {
+    return disc.stress(at, travel());
+  }
+
+  /**
+   * Share of the travel to flat that is used.
+   *
+   * @return travel over flat travel, 0 to 1
+   */
+  public double usedTravel() {
+    return travel() / disc.flatTravel();
+  }
+
+  @Override
+  public List<DeviceCaution> cautions() {
+    List<DeviceCaution> found = new ArrayList<>();
+    found.add(DeviceCaution.STORED_SPRING_ENERGY);
+    if (disc.snapsThrough()) {
+      found.add(DeviceCaution.SNAPS_THROUGH);
+    }
+    if (usedTravel() > NEARLY_FLAT) {
+      found.add(DeviceCaution.NEARLY_FLAT);
+    }
+    if (usedTravel() < HARDLY_COMPRESSED) {
+      found.add(DeviceCaution.HARDLY_COMPRESSED);
+    }
+    return List.copyOf(found);
+  }
+
+  /** The deflection on the rising part of the curve. Convergence: 1e-12 of the travel. */
+  @Override
+  public Optional<BenchSetting> settingFor(double wanted) {
+    return deflectionFor(wanted).map(s -> new BenchSetting(BenchSetting.Kind.DEFLECTION, s));
+  }
+
+  @Override
+  public Optional<DiscSpringStack> setTo(double wanted) {
+    return deflectionFor(wanted)
+        .map(
+            s ->
+                new DiscSpringStack(
+                    disc,
+                    parallel,
+                    series,
+                    s,
+                    deflectionTolerance,
+                    frictionPerFace,
+                    forceAccuracy,
+                    modulusPerKelvin));
+  }
+
+  @Override
+  public <T> T accept(Visitor<T> visitor) {
+    return visitor.discSpringStack(this);
+  }
+
+  private Optional<Double> deflectionFor(double wanted) {
+    double top = series * disc.risingTravel();
+    double strongest = forceWithoutFriction(top);
+    if (!(wanted > 0 && wanted <= strongest)) {
+      return Optional.empty();
+    }
+    if (wanted == strongest) {
+      return Optional.of(top);
+    }
+    BrentSolver solver = new BrentSolver(1e-14, 1e-12 * top);
+    return Optional.of(solver.solve(200, s -> forceWithoutFriction(s) - wanted, 0, top));
+  }
+
+  private double forceWithoutFriction(double stackDeflection) {
+    return parallel * disc.force(stackDeflection / series);
+  }
+
+  private double travel() {
+    return deflection / series;
+  }
+}
