@@ -122,6 +122,11 @@ public record CylinderPair(
   }
 
   @Override
+  public Seat withFrame(SeatFrame newFrame) {
+    return new CylinderPair(newFrame, leftRadius, rightRadius, spacing, length, floorDepth);
+  }
+
+  @Override
   public <T> T accept(Visitor<T> visitor) {
     return visitor.cylinderPair(this);
   }

@@ -48,6 +48,11 @@ public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
   }
 
   @Override
+  public Seat withFrame(SeatFrame newFrame) {
+    return new FlatSeat(newFrame, padDiameter);
+  }
+
+  @Override
   public <T> T accept(Visitor<T> visitor) {
     return visitor.flatSeat(this);
   }

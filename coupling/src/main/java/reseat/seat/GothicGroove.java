@@ -108,6 +108,11 @@ public record GothicGroove(
   }
 
   @Override
+  public Seat withFrame(SeatFrame newFrame) {
+    return new GothicGroove(newFrame, flankRadius, axisOffset, axisHeight, extent);
+  }
+
+  @Override
   public <T> T accept(Visitor<T> visitor) {
     return visitor.gothicGroove(this);
   }

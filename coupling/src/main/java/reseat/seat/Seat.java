@@ -36,6 +36,14 @@ public sealed interface Seat
   List<SeatClearance> clearances(Ball ball);
 
   /**
+   * Returns the same seat somewhere else.
+   *
+   * @param newFrame its axes, m
+   * @return the changed copy
+   */
+  Seat withFrame(SeatFrame newFrame);
+
+  /**
    * Calls the visitor's method for this kind of seat.
    *
    * @param visitor the visitor

@@ -111,6 +111,12 @@ public record TrihedralSeat(
   }
 
   @Override
+  public Seat withFrame(SeatFrame newFrame) {
+    return new TrihedralSeat(
+        newFrame, firstAngle, secondAngle, thirdAngle, mouthDiameter, rootDiameter);
+  }
+
+  @Override
   public <T> T accept(Visitor<T> visitor) {
     return visitor.trihedralSeat(this);
   }

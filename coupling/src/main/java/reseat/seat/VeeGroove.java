@@ -90,6 +90,11 @@ public record VeeGroove(SeatFrame frame, double leftAngle, double rightAngle, Gr
   }
 
   @Override
+  public Seat withFrame(SeatFrame newFrame) {
+    return new VeeGroove(newFrame, leftAngle, rightAngle, extent);
+  }
+
+  @Override
   public <T> T accept(Visitor<T> visitor) {
     return visitor.veeGroove(this);
   }

@@ -1,0 +1,166 @@
+package reseat.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.space.Vec3;
+
+/** Gathers the parts of a design. Not for use by several threads. */
+public final class DesignBuilder {
+  String title = "";
+  Half ballsOn = Half.HOLDER;
+  List<Support> supports = new ArrayList<>();
+  List<Preload> preloads = new ArrayList<>();
+  Holder holder = new Holder(0, Vec3.ZERO, Vec3.ZERO);
+  Vec3 gravity = Vec3.Z.negated();
+  List<LoadCase> cases = new ArrayList<>();
+  Vec3 toolPoint = Vec3.ZERO;
+  MachineAxes axes = MachineAxes.ofCoupling();
+  Friction friction =
+      new Friction(0.08, 0.1, 0.15, "common practice for lightly oiled hard steel, no source");
+  Targets targets = Targets.DEFAULT;
+
+  /** Starts with no supports, no load and no mass. */
+  DesignBuilder() {}
+
+  /**
+   * Sets the title.
+   *
+   * @param value any text
+   * @return this builder
+   */
+  public DesignBuilder title(String value) {
+    title = value;
+    return this;
+  }
+
+  /**
+   * Sets which half carries the balls.
+   *
+   * @param value the half
+   * @return this builder
+   */
+  public DesignBuilder ballsOn(Half value) {
+    ballsOn = value;
+    return this;
+  }
+
+  /**
+   * Replaces the supports.
+   *
+   * @param value supports with different names
+   * @return this builder
+   */
+  public DesignBuilder supports(List<Support> value) {
+    supports = new ArrayList<>(value);
+    return this;
+  }
+
+  /**
+   * Adds a support.
+   *
+   * @param value the support
+   * @return this builder
+   */
+  public DesignBuilder support(Support value) {
+    supports.add(value);
+    return this;
+  }
+
+  /**
+   * Replaces the preloads.
+   *
+   * @param value preloads
+   * @return this builder
+   */
+  public DesignBuilder preloads(List<Preload> value) {
+    preloads = new ArrayList<>(value);
+    return this;
+  }
+
+  /**
+   * Sets the holder's mass.
+   *
+   * @param value the holder
+   * @return this builder
+   */
+  public DesignBuilder holder(Holder value) {
+    holder = value;
+    return this;
+  }
+
+  /**
+   * Sets the direction of gravity.
+   *
+   * @param value any vector that is not zero
+   * @return this builder
+   */
+  public DesignBuilder gravity(Vec3 value) {
+    gravity = value;
+    return this;
+  }
+
+  /**
+   * Replaces the load cases.
+   *
+   * @param value cases with different names
+   * @return this builder
+   */
+  public DesignBuilder cases(List<LoadCase> value) {
+    cases = new ArrayList<>(value);
+    return this;
+  }
+
+  /**
+   * Sets the tool point.
+   *
+   * @param value point, m
+   * @return this builder
+   */
+  public DesignBuilder toolPoint(Vec3 value) {
+    toolPoint = value;
+    return this;
+  }
+
+  /**
+   * Sets the machine axes.
+   *
+   * @param value axes
+   * @return this builder
+   */
+  public DesignBuilder axes(MachineAxes value) {
+    axes = value;
+    return this;
+  }
+
+  /**
+   * Sets the friction range.
+   *
+   * @param value range
+   * @return this builder
+   */
+  public DesignBuilder friction(Friction value) {
+    friction = value;
+    return this;
+  }
+
+  /**
+   * Sets the targets.
+   *
+   * @param value targets
+   * @return this builder
+   */
+  public DesignBuilder targets(Targets value) {
+    targets = value;
+    return this;
+  }
+
+  /**
+   * Builds the design.
+   *
+   * @return the design
+   * @throws IllegalArgumentException if there are no supports or a name is used twice
+   */
+  public CouplingDesign build() {
+    return new CouplingDesign(this);
+  }
+}

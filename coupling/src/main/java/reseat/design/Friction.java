@@ -1,0 +1,25 @@
+package reseat.design;
+
+/**
+ * Friction coefficient between balls and seats, as a range.
+ *
+ * @param low least likely value
+ * @param nominal value to compute with
+ * @param high greatest likely value
+ * @param source where the range comes from
+ */
+public record Friction(double low, double nominal, double high, String source) {
+
+  /** Refuses ranges out of order. */
+  public Friction {
+    if (!(low >= 0 && low <= nominal && nominal <= high) || Double.isInfinite(high)) {
+      throw new IllegalArgumentException(
+          "friction must satisfy 0 <= low <= nominal <= high, found "
+              + low
+              + ", "
+              + nominal
+              + ", "
+              + high);
+    }
+  }
+}

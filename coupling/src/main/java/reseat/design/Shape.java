@@ -1,0 +1,30 @@
+package reseat.design;
+
+/** Shape of a distribution between two limits that lie evenly about its middle. */
+public enum Shape {
+  /** Every value between the limits equally likely. */
+  UNIFORM,
+  /** Normal with the limits at two standard deviations, cut off at the limits. */
+  NORMAL,
+  /** Triangular, the middle likeliest. */
+  TRIANGULAR,
+  /** Arcsine, the limits likeliest (a quantity that swings, such as room temperature). */
+  ARCSINE;
+
+  /** Standard deviation of a normal distribution cut at two standard deviations, over sigma. */
+  private static final double CUT_NORMAL = 0.8796256610342398;
+
+  /**
+   * Returns the standard deviation over the half-width between the limits.
+   *
+   * @return dimensionless; JCGM 100:2008, 4.3, for uniform, triangular and arcsine shapes
+   */
+  public double standardDeviationPerLimit() {
+    return switch (this) {
+      case UNIFORM -> 1 / Math.sqrt(3);
+      case NORMAL -> CUT_NORMAL / 2;
+      case TRIANGULAR -> 1 / Math.sqrt(6);
+      case ARCSINE -> 1 / Math.sqrt(2);
+    };
+  }
+}

@@ -1,0 +1,30 @@
+package reseat.design;
+
+/**
+ * How much a quantity scatters about its nominal value.
+ *
+ * @param limit half-width between the limits, in the unit of the quantity or as a ratio; zero for
+ *     no scatter
+ * @param shape shape between the limits
+ */
+public record Spread(double limit, Shape shape) {
+
+  /** No scatter. */
+  public static final Spread NONE = new Spread(0, Shape.UNIFORM);
+
+  /** Refuses negative limits. */
+  public Spread {
+    if (!(limit >= 0) || Double.isInfinite(limit)) {
+      throw new IllegalArgumentException("a scatter limit must not be negative, found " + limit);
+    }
+  }
+
+  /**
+   * Returns the standard deviation.
+   *
+   * @return in the unit of the limit
+   */
+  public double standardDeviation() {
+    return limit * shape.standardDeviationPerLimit();
+  }
+}

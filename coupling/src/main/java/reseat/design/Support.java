@@ -1,0 +1,66 @@
+package reseat.design;
+
+import reseat.material.Material;
+import reseat.seat.Ball;
+import reseat.seat.Seat;
+
+/**
+ * One ball in one seat.
+ *
+ * @param name what the user calls it, for instance {@code front}
+ * @param ball the ball, in the axes of the half that carries the balls
+ * @param ballMaterial material of the ball
+ * @param seat the seat, in the axes of the half that carries the seats
+ * @param seatMaterial material of the seat's surface
+ * @param caseDepth depth of the hard layer of the seat, m; infinite if hard right through
+ * @param mounting how the ball gives way against the half that carries it
+ */
+public record Support(
+    String name,
+    Ball ball,
+    Material ballMaterial,
+    Seat seat,
+    Material seatMaterial,
+    double caseDepth,
+    BallMounting mounting) {
+
+  /** Refuses a nameless support and a case without depth. */
+  public Support {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("a support needs a name");
+    }
+    if (!(caseDepth > 0)) {
+      throw new IllegalArgumentException("case depth must be positive, found " + caseDepth + " m");
+    }
+  }
+
+  /**
+   * Returns the support with another ball.
+   *
+   * @param newBall the ball
+   * @return the changed copy
+   */
+  public Support withBall(Ball newBall) {
+    return new Support(name, newBall, ballMaterial, seat, seatMaterial, caseDepth, mounting);
+  }
+
+  /**
+   * Returns the support with another seat.
+   *
+   * @param newSeat the seat
+   * @return the changed copy
+   */
+  public Support withSeat(Seat newSeat) {
+    return new Support(name, ball, ballMaterial, newSeat, seatMaterial, caseDepth, mounting);
+  }
+
+  /**
+   * Returns the support with another mounting of the ball.
+   *
+   * @param newMounting the mounting
+   * @return the changed copy
+   */
+  public Support withMounting(BallMounting newMounting) {
+    return new Support(name, ball, ballMaterial, seat, seatMaterial, caseDepth, newMounting);
+  }
+}

@@ -1,0 +1,73 @@
+package reseat.design;
+
+import reseat.space.Vec3;
+
+/**
+ * What the user wants of the design.
+ *
+ * @param repeatability wanted repeatability of the tool point along each machine axis, m, as a
+ *     half-width; infinite where nothing is asked
+ * @param liftOffFactor wanted ratio of the load that lifts the first contact to the load of a case
+ * @param pressureShare largest share of the first-yield pressure that is wanted, at most 1
+ */
+public record Targets(AxisLimits repeatability, double liftOffFactor, double pressureShare) {
+
+  /** Usual wishes where the file says nothing: factor 2 (common practice), full first yield. */
+  public static final Targets DEFAULT = new Targets(AxisLimits.NONE, 2, 1);
+
+  /** Refuses factors that no design can meet. */
+  public Targets {
+    if (!(liftOffFactor >= 1) || Double.isInfinite(liftOffFactor)) {
+      throw new IllegalArgumentException(
+          "the lift-off factor asked for must be at least 1, found " + liftOffFactor);
+    }
+    if (!(pressureShare > 0 && pressureShare <= 2)) {
+      throw new IllegalArgumentException(
+          "the share of the first-yield pressure must lie between 0 and 2, found " + pressureShare);
+    }
+  }
+
+  /**
+   * One limit per machine axis.
+   *
+   * @param first limit along the first axis, m; infinite for none
+   * @param second limit along the second axis, m
+   * @param third limit along the third axis, m
+   */
+  public record AxisLimits(double first, double second, double third) {
+
+    /** No limits. */
+    public static final AxisLimits NONE =
+        new AxisLimits(
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+    /** Refuses limits that nothing can meet. */
+    public AxisLimits {
+      if (!(first > 0) || !(second > 0) || !(third > 0)) {
+        throw new IllegalArgumentException("a wanted repeatability must be positive");
+      }
+    }
+
+    /**
+     * Returns a limit by its place.
+     *
+     * @param axis 0, 1 or 2
+     * @return limit, m; infinite for none
+     */
+    public double limit(int axis) {
+      return axis == 0 ? first : axis == 1 ? second : third;
+    }
+
+    /**
+     * Says whether a displacement keeps within all limits.
+     *
+     * @param inMachineAxes displacement along the machine axes, m
+     * @return true if it does
+     */
+    public boolean holds(Vec3 inMachineAxes) {
+      return Math.abs(inMachineAxes.x()) <= first
+          && Math.abs(inMachineAxes.y()) <= second
+          && Math.abs(inMachineAxes.z()) <= third;
+    }
+  }
+}

@@ -1,0 +1,193 @@
+package reseat.equilibrium;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.design.CouplingDesign;
+import reseat.design.Half;
+import reseat.design.Support;
+import reseat.numerics.Lu6;
+import reseat.seat.Flank;
+import reseat.space.Pose;
+import reseat.space.Vec3;
+import reseat.space.Wrench;
+
+/**
+ * The lines along which the seats push on the holder, for one pose of the holder.
+ *
+ * <p>All in base axes. Column i of W is the wrench, about the base's origin, of a unit force along
+ * line i; contact forces N balance a load F when W N = -F.
+ */
+public final class ContactLines {
+
+  /**
+   * One line of action.
+   *
+   * @param support name of the support
+   * @param flank name of the flank in its seat
+   * @param ballIndex index of the support in the design
+   * @param ballCentre centre of the ball, m; the line passes through it
+   * @param push unit vector of the force on the holder
+   * @param normal unit vector out of the seat into the ball; equals push, or its opposite where the
+   *     base carries the balls
+   * @param point where ball and flank touch, m
+   * @param longAxis unit vector along the long axis of the contact patch
+   */
+  public record Line(
+      String support,
+      String flank,
+      int ballIndex,
+      Vec3 ballCentre,
+      Vec3 push,
+      Vec3 normal,
+      Vec3 point,
+      Vec3 longAxis) {
+
+    /**
+     * Returns the name of the contact.
+     *
+     * @return support and flank, for instance {@code front left}
+     */
+    public String name() {
+      return support + " " + flank;
+    }
+  }
+
+  private final List<Line> lines;
+
+  private ContactLines(List<Line> lines) {
+    this.lines = List.copyOf(lines);
+  }
+
+  /**
+   * Finds the lines for the holder in its nominal place.
+   *
+   * @param design the coupling
+   * @return one line per flank, support by support
+   */
+  public static ContactLines nominal(CouplingDesign design) {
+    return at(design, Pose.identity());
+  }
+
+  /**
+   * Finds the lines for a pose of the holder.
+   *
+   * @param design the coupling
+   * @param holderInBase where the holder stands
+   * @return one line per flank, support by support
+   */
+  public static ContactLines at(CouplingDesign design, Pose holderInBase) {
+    boolean onHolder = design.ballsOn() == Half.HOLDER;
+    Pose ballHalfInSeatHalf = onHolder ? holderInBase : holderInBase.inverse();
+    Pose seatHalfInBase = onHolder ? Pose.identity() : holderInBase;
+    List<Line> lines = new ArrayList<>();
+    List<Support> supports = design.supports();
+    for (int b = 0; b < supports.size(); b++) {
+      Support s = supports.get(b);
+      Vec3 centre = ballHalfInSeatHalf.apply(s.ball().centre());
+      for (Flank f : s.seat().flanks()) {
+        Vec3 normal = seatHalfInBase.rotate(f.normal(centre));
+        lines.add(
+            new Line(
+                s.name(),
+                f.name(),
+                b,
+                seatHalfInBase.apply(centre),
+                onHolder ? normal : normal.negated(),
+                normal,
+                seatHalfInBase.apply(f.contactPoint(centre, s.ball().radius())),
+                seatHalfInBase.rotate(f.longAxis(centre))));
+      }
+    }
+    return new ContactLines(lines);
+  }
+
+  /**
+   * Returns the lines.
+   *
+   * @return one per contact
+   */
+  public List<Line> lines() {
+    return lines;
+  }
+
+  /**
+   * Returns W about a point with lengths divided by a scale.
+   *
+   * @param about point, m
+   * @param length scale for the moments, m; 1 for plain SI
+   * @return 6 rows (x, y, z, rx, ry, rz), one column per contact
+   */
+  public double[][] wrenchMatrix(Vec3 about, double length) {
+    double[][] w = new double[6][lines.size()];
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      Vec3 moment = line.ballCentre().minus(about).cross(line.push()).times(1 / length);
+      for (int k = 0; k < 3; k++) {
+        w[k][i] = line.push().component(k);
+        w[k + 3][i] = moment.component(k);
+      }
+    }
+    return w;
+  }
+
+  /**
+   * Finds the contact forces that balance a load without friction.
+   *
+   * @param load load on the holder
+   * @return force per contact, N, compression positive; negative where a contact would have to pull
+   * @throws ArithmeticException if the contacts are not six or do not constrain the holder
+   */
+  public double[] forces(Wrench load) {
+    Wrench w = load.movedTo(Vec3.ZERO);
+    double[] n = {
+      -w.force().x(), -w.force().y(), -w.force().z(),
+      -w.moment().x(), -w.moment().y(), -w.moment().z()
+    };
+    factored().solve(n, n);
+    return n;
+  }
+
+  /**
+   * Finds how each contact force answers to a force at a point.
+   *
+   * @param point where the force acts, m
+   * @return one vector per contact, dimensionless: its product with a force is the change of that
+   *     contact's force
+   * @throws ArithmeticException if the contacts are not six or do not constrain the holder
+   */
+  public List<Vec3> influenceOfForceAt(Vec3 point) {
+    Lu6 lu = factored();
+    double[][] columns = new double[3][];
+    Vec3[] unit = {Vec3.X, Vec3.Y, Vec3.Z};
+    for (int k = 0; k < 3; k++) {
+      Wrench w = Wrench.ofForce(unit[k], point).movedTo(Vec3.ZERO);
+      double[] n = {
+        -w.force().x(), -w.force().y(), -w.force().z(),
+        -w.moment().x(), -w.moment().y(), -w.moment().z()
+      };
+      lu.solve(n, n);
+      columns[k] = n;
+    }
+    List<Vec3> influence = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      influence.add(new Vec3(columns[0][i], columns[1][i], columns[2][i]));
+    }
+    return influence;
+  }
+
+  private Lu6 factored() {
+    if (lines.size() != 6) {
+      throw new ArithmeticException("six contacts wanted, found " + lines.size());
+    }
+    double[] flat = new double[36];
+    double[][] w = wrenchMatrix(Vec3.ZERO, 1);
+    for (int i = 0; i < 6; i++) {
+      System.arraycopy(w[i], 0, flat, 6 * i, 6);
+    }
+    Lu6 lu = new Lu6();
+    if (!lu.factor(flat)) {
+      throw new ArithmeticException("the contacts do not constrain the holder");
+    }
+    return lu;
+  }
+}

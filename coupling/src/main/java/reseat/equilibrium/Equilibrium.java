@@ -1,0 +1,167 @@
+package reseat.equilibrium;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.contact.EllipticContact;
+import reseat.contact.TangentialContact;
+import reseat.space.Pose;
+import reseat.space.Vec3;
+import reseat.space.Wrench;
+
+/**
+ * A state of the coupling under one load: where the holder stands and what each contact carries.
+ */
+public final class Equilibrium {
+
+  /**
+   * One contact in this state.
+   *
+   * @param line where it pushes
+   * @param hertz its elastic law along the normal
+   * @param tangential its elastic law across the normal, as long as it sticks
+   * @param force normal force, N, compression positive; negative where it would have to pull
+   * @param approach approach of ball and seat far from the contact, m; zero if lifted
+   */
+  public record Contact(
+      ContactLines.Line line,
+      EllipticContact hertz,
+      TangentialContact tangential,
+      double force,
+      double approach) {
+
+    /**
+     * Says whether the contact has opened.
+     *
+     * @return true if the force is zero or would have to pull
+     */
+    public boolean lifted() {
+      return !(force > 0);
+    }
+
+    /**
+     * Returns the normal stiffness.
+     *
+     * @return dN/dδ, N/m; zero if lifted
+     */
+    public double normalStiffness() {
+      return lifted() ? 0 : hertz.normalStiffness(force);
+    }
+
+    /**
+     * Returns the stiffness along the long axis of the patch, the contact sticking.
+     *
+     * @return N/m; zero if lifted
+     */
+    public double tangentialStiffnessLong() {
+      return lifted() ? 0 : tangential.stiffnessAlongMajor(force);
+    }
+
+    /**
+     * Returns the stiffness along the short axis of the patch, the contact sticking.
+     *
+     * @return N/m; zero if lifted
+     */
+    public double tangentialStiffnessShort() {
+      return lifted() ? 0 : tangential.stiffnessAlongMinor(force);
+    }
+  }
+
+  private final CouplingModel model;
+  private final Wrench load;
+  private final Pose holderInBase;
+  private final List<Contact> contacts;
+  private final ContactLines lines;
+
+  private Equilibrium(
+      CouplingModel model,
+      Wrench load,
+      Pose holderInBase,
+      List<Contact> contacts,
+      ContactLines lines) {
+    this.model = model;
+    this.load = load;
+    this.holderInBase = holderInBase;
+    this.contacts = List.copyOf(contacts);
+    this.lines = lines;
+  }
+
+  static Equilibrium of(CouplingModel model, Wrench load, EquilibriumSolver solver) {
+    Pose pose = solver.holderInBase();
+    ContactLines lines = ContactLines.at(model.design(), pose);
+    List<Contact> contacts = new ArrayList<>();
+    for (int i = 0; i < lines.lines().size(); i++) {
+      contacts.add(
+          new Contact(
+              lines.lines().get(i),
+              model.contacts().get(i),
+              model.tangential().get(i),
+              solver.force(i),
+              solver.approach(i)));
+    }
+    return new Equilibrium(model, load, pose, contacts, lines);
+  }
+
+  /**
+   * Returns the model that was asked.
+   *
+   * @return the model
+   */
+  public CouplingModel model() {
+    return model;
+  }
+
+  /**
+   * Returns the load.
+   *
+   * @return wrench on the holder at the base's origin
+   */
+  public Wrench load() {
+    return load;
+  }
+
+  /**
+   * Returns where the holder stands.
+   *
+   * @return pose; the identity is the nominal place of undeformed, perfect parts
+   */
+  public Pose holderInBase() {
+    return holderInBase;
+  }
+
+  /**
+   * Returns the contacts.
+   *
+   * @return one per flank, support by support
+   */
+  public List<Contact> contacts() {
+    return contacts;
+  }
+
+  /**
+   * Returns the lines of action.
+   *
+   * @return lines at this state's pose
+   */
+  public ContactLines lines() {
+    return lines;
+  }
+
+  /**
+   * Says whether a contact has opened, so that this is not a state of rest.
+   *
+   * @return true if any contact would have to pull
+   */
+  public boolean lifted() {
+    return contacts.stream().anyMatch(c -> c.force() < 0);
+  }
+
+  /**
+   * Returns how far a point of the holder stands from its nominal place.
+   *
+   * @param point point of the holder, m
+   * @return displacement, base axes, m
+   */
+  public Vec3 displacementOf(Vec3 point) {
+    return holderInBase.apply(point).minus(point);
+  }
+}

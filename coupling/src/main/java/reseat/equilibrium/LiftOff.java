@@ -1,0 +1,121 @@
+package reseat.equilibrium;
+
+import java.util.List;
+import reseat.space.Vec3;
+import reseat.space.Wrench;
+
+/**
+ * When the first contact opens.
+ *
+ * <p>Six frictionless contacts answer to a load in proportion, so the contact that opens first and
+ * the factor follow exactly: N0 + λ ΔN = 0.
+ */
+public final class LiftOff {
+
+  private final ContactLines lines;
+  private final double[] standing;
+
+  /**
+   * Prepares the question.
+   *
+   * @param lines where the contacts push, with the holder at rest
+   * @param standingLoad preload and weight
+   * @throws ArithmeticException if the contacts do not constrain the holder
+   */
+  public LiftOff(ContactLines lines, Wrench standingLoad) {
+    this.lines = lines;
+    this.standing = lines.forces(standingLoad);
+  }
+
+  /**
+   * Which contact opens first, and when.
+   *
+   * @param contact name of the contact; empty if none ever opens
+   * @param index index of the contact; -1 if none ever opens
+   * @param factor how many times the load must grow; zero or negative if the contact is open
+   *     already without it; infinite if none ever opens
+   */
+  public record First(String contact, int index, double factor) {}
+
+  /**
+   * Finds the load factor at which the first contact opens.
+   *
+   * @param load load on top of preload and weight
+   * @return the contact and the factor
+   */
+  public First factor(Wrench load) {
+    double[] change = lines.forces(load);
+    int first = -1;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < 6; i++) {
+      double factor;
+      if (standing[i] <= 0) {
+        factor = standing[i] < 0 ? Double.NEGATIVE_INFINITY : 0;
+      } else if (change[i] < -1e-12 * standing[i]) {
+        factor = -standing[i] / change[i];
+      } else {
+        continue;
+      }
+      if (factor < least) {
+        least = factor;
+        first = i;
+      }
+    }
+    if (first < 0) {
+      return new First("", -1, Double.POSITIVE_INFINITY);
+    }
+    return new First(lines.lines().get(first).name(), first, Math.max(least, 0));
+  }
+
+  /**
+   * Finds the force in a direction that opens the first contact.
+   *
+   * @param point where the force acts, m
+   * @param direction unit vector of the force
+   * @return the contact and, as factor, the force in N
+   */
+  public First forceAlong(Vec3 point, Vec3 direction) {
+    return factor(Wrench.ofForce(direction, point));
+  }
+
+  /**
+   * The smallest force that opens a contact, over all directions.
+   *
+   * @param contact name of the contact
+   * @param force N
+   * @param direction unit vector of that force on the holder
+   */
+  public record Weakest(String contact, double force, Vec3 direction) {}
+
+  /**
+   * Finds the direction in which the least force opens a contact.
+   *
+   * @param point where the force acts, m
+   * @return contact, force and direction; zero force if a contact is open already
+   */
+  public Weakest weakest(Vec3 point) {
+    List<Vec3> influence = lines.influenceOfForceAt(point);
+    Weakest weakest = new Weakest("", Double.POSITIVE_INFINITY, Vec3.Z);
+    for (int i = 0; i < 6; i++) {
+      double size = influence.get(i).norm();
+      if (size == 0) {
+        continue;
+      }
+      double force = Math.max(0, standing[i] / size);
+      if (force < weakest.force()) {
+        weakest =
+            new Weakest(lines.lines().get(i).name(), force, influence.get(i).times(-1 / size));
+      }
+    }
+    return weakest;
+  }
+
+  /**
+   * Copies the contact forces under preload and weight.
+   *
+   * @return N per contact
+   */
+  public double[] standingForces() {
+    return standing.clone();
+  }
+}

@@ -1,0 +1,34 @@
+package reseat.equilibrium;
+
+/** No state of rest was found: what was sought, and where the search stopped. */
+public final class NoEquilibriumException extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final EquilibriumSolver.Outcome outcome;
+
+  /**
+   * Makes the exception.
+   *
+   * @param outcome how the search ended
+   * @param sought what was sought, in words
+   */
+  public NoEquilibriumException(EquilibriumSolver.Outcome outcome, String sought) {
+    super(
+        sought
+            + ": "
+            + (outcome == EquilibriumSolver.Outcome.NOT_CONSTRAINED
+                ? "the contacts do not constrain all six motions of the holder"
+                : "no pose was found in " + EquilibriumSolver.ROUNDS + " rounds"));
+    this.outcome = outcome;
+  }
+
+  /**
+   * Returns how the search ended.
+   *
+   * @return the outcome
+   */
+  public EquilibriumSolver.Outcome outcome() {
+    return outcome;
+  }
+}
