@@ -28,6 +28,7 @@ public final class CouplingDesign {
   private final MachineAxes axes;
   private final Friction friction;
   private final Targets targets;
+  private final RemountConditions remount;
 
   CouplingDesign(DesignBuilder b) {
     title = b.title;
@@ -41,6 +42,7 @@ public final class CouplingDesign {
     axes = b.axes;
     friction = b.friction;
     targets = b.targets;
+    remount = b.remount;
     if (supports.isEmpty()) {
       throw new IllegalArgumentException("a coupling needs supports, found none");
     }
@@ -158,6 +160,15 @@ public final class CouplingDesign {
   }
 
   /**
+   * Returns what differs from mounting to mounting.
+   *
+   * @return conditions of a tool change
+   */
+  public RemountConditions remount() {
+    return remount;
+  }
+
+  /**
    * Returns the weight of the holder as a load.
    *
    * @return wrench at the centre of mass
@@ -240,6 +251,7 @@ public final class CouplingDesign {
         .toolPoint(toolPoint)
         .axes(axes)
         .friction(friction)
-        .targets(targets);
+        .targets(targets)
+        .remount(remount);
   }
 }

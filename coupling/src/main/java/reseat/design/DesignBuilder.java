@@ -18,6 +18,7 @@ public final class DesignBuilder {
   Friction friction =
       new Friction(0.08, 0.1, 0.15, "common practice for lightly oiled hard steel, no source");
   Targets targets = Targets.DEFAULT;
+  RemountConditions remount = RemountConditions.DEFAULT;
 
   /** Starts with no supports, no load and no mass. */
   DesignBuilder() {}
@@ -151,6 +152,17 @@ public final class DesignBuilder {
    */
   public DesignBuilder targets(Targets value) {
     targets = value;
+    return this;
+  }
+
+  /**
+   * Sets what differs from mounting to mounting.
+   *
+   * @param value conditions
+   * @return this builder
+   */
+  public DesignBuilder remount(RemountConditions value) {
+    remount = value;
     return this;
   }
 

@@ -1,5 +1,7 @@
 package reseat.design;
 
+import reseat.numerics.RandomStream;
+
 /** Shape of a distribution between two limits that lie evenly about its middle. */
 public enum Shape {
   /** Every value between the limits equally likely. */
@@ -25,6 +27,24 @@ public enum Shape {
       case NORMAL -> CUT_NORMAL / 2;
       case TRIANGULAR -> 1 / Math.sqrt(6);
       case ARCSINE -> 1 / Math.sqrt(2);
+    };
+  }
+
+  /**
+   * Draws a value between the limits -1 and 1.
+   *
+   * @param stream where the luck comes from; one uniform number is used
+   * @return a value of this shape, to be multiplied with the half-width
+   */
+  public double draw(RandomStream stream) {
+    return switch (this) {
+      case UNIFORM -> 2 * stream.uniform() - 1;
+      case NORMAL -> stream.normalWithinTwo() / 2;
+      case TRIANGULAR -> {
+        double u = 2 * stream.uniform() - 1;
+        yield u < 0 ? Math.sqrt(1 + u) - 1 : 1 - Math.sqrt(1 - u);
+      }
+      case ARCSINE -> Math.sin(Math.PI * (stream.uniform() - 0.5));
     };
   }
 }

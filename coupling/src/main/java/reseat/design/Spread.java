@@ -1,5 +1,7 @@
 package reseat.design;
 
+import reseat.numerics.RandomStream;
+
 /**
  * How much a quantity scatters about its nominal value.
  *
@@ -26,5 +28,16 @@ public record Spread(double limit, Shape shape) {
    */
   public double standardDeviation() {
     return limit * shape.standardDeviationPerLimit();
+  }
+
+  /**
+   * Draws a deviation from the nominal value.
+   *
+   * @param stream where the luck comes from; one uniform number is used, also if there is no
+   *     scatter
+   * @return deviation, in the unit of the limit
+   */
+  public double draw(RandomStream stream) {
+    return limit * shape.draw(stream);
   }
 }
