@@ -3,10 +3,7 @@ package reseat.readings;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.SingularOps_DDRM;
-import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
-import org.ejml.interfaces.decomposition.SingularValueDecomposition_F64;
+import reseat.numerics.SingularValues;
 import reseat.space.Twist;
 import reseat.space.Vec3;
 
@@ -31,9 +28,7 @@ public final class ProbeLayout {
   private final List<Freedom> freedoms;
   private final Vec3 at;
   private final double length;
-  private final double[] singular;
-  private final DMatrixRMaj u;
-  private final DMatrixRMaj v;
+  private final SingularValues svd;
 
   private ProbeLayout(List<Probe> probes, Set<Freedom> freedoms, Vec3 at) {
     this.probes = List.copyOf(probes);
@@ -48,21 +43,13 @@ public final class ProbeLayout {
     this.length = squares > 0 ? Math.sqrt(squares / probes.size()) : 1;
     // Rows of zeros stand for missing probes, so that a short layout shows its zero singular
     // values.
-    DMatrixRMaj a = new DMatrixRMaj(rows, columns);
+    double[] a = new double[rows * columns];
     for (int i = 0; i < probes.size(); i++) {
       for (int j = 0; j < columns; j++) {
-        a.set(i, j, effect(probes.get(i), this.freedoms.get(j)) / probes.get(i).noise());
+        a[columns * i + j] = effect(probes.get(i), this.freedoms.get(j)) / probes.get(i).noise();
       }
     }
-    SingularValueDecomposition_F64<DMatrixRMaj> svd =
-        DecompositionFactory_DDRM.svd(rows, columns, true, true, true);
-    if (!svd.decompose(a)) {
-      throw new IllegalStateException("the singular values of the probe layout were not found");
-    }
-    this.u = svd.getU(null, false);
-    this.v = svd.getV(null, false);
-    this.singular = svd.getSingularValues().clone();
-    SingularOps_DDRM.descendingOrder(u, false, singular, columns, v, false);
+    this.svd = SingularValues.of(a, rows, columns);
   }
 
   /**
@@ -112,13 +99,7 @@ public final class ProbeLayout {
    * @return rank
    */
   public int rank() {
-    int r = 0;
-    for (double s : singular) {
-      if (s > SINGULAR * singular[0]) {
-        r++;
-      }
-    }
-    return r;
+    return svd.rank(SINGULAR);
   }
 
   /**
@@ -141,7 +122,7 @@ public final class ProbeLayout {
     if (!isSufficient()) {
       throw new IllegalStateException(notTold());
     }
-    return singular[0] / singular[freedoms.size() - 1];
+    return svd.conditionNumber();
   }
 
   /**
@@ -151,11 +132,11 @@ public final class ProbeLayout {
    *     of the probes, have length 1 together; the sign is such that its largest part is positive
    */
   public Twist weakest() {
-    int last = freedoms.size() - 1;
+    double[] least = svd.right(freedoms.size() - 1);
     double[] m = new double[6];
     double largest = 0;
     for (int j = 0; j < freedoms.size(); j++) {
-      double part = v.get(j, last);
+      double part = least[j];
       m[freedoms.get(j).place()] = part;
       largest = Math.abs(part) > Math.abs(largest) ? part : largest;
     }
@@ -172,10 +153,10 @@ public final class ProbeLayout {
    * @return the freedom, to be named in a message
    */
   public Freedom weakestFreedom() {
-    int last = freedoms.size() - 1;
+    double[] least = svd.right(freedoms.size() - 1);
     int largest = 0;
     for (int j = 1; j < freedoms.size(); j++) {
-      if (Math.abs(v.get(j, last)) > Math.abs(v.get(largest, last)) + 1e-12) {
+      if (Math.abs(least[j]) > Math.abs(least[largest]) + 1e-12) {
         largest = j;
       }
     }
@@ -201,16 +182,18 @@ public final class ProbeLayout {
     double[] motion = new double[6];
     double[] covariance = new double[36];
     for (int k = 0; k < m; k++) {
+      double[] left = svd.left(k);
+      double[] right = svd.right(k);
       double part = 0;
       for (int i = 0; i < readings.length; i++) {
-        part += u.get(i, k) * readings[i] / probes.get(i).noise();
+        part += left[i] * readings[i] / probes.get(i).noise();
       }
       for (int j = 0; j < m; j++) {
         int row = freedoms.get(j).place();
-        double vj = v.get(j, k) / unit(freedoms.get(j)) / singular[k];
+        double vj = right[j] / unit(freedoms.get(j)) / svd.value(k);
         motion[row] += vj * part;
         for (int l = 0; l < m; l++) {
-          double vl = v.get(l, k) / unit(freedoms.get(l)) / singular[k];
+          double vl = right[l] / unit(freedoms.get(l)) / svd.value(k);
           covariance[6 * row + freedoms.get(l).place()] += vj * vl;
         }
       }

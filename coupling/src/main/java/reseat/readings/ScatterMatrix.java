@@ -2,11 +2,8 @@ package reseat.readings;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
-import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
+import reseat.numerics.SymmetricEigen;
 
 /**
  * Covariance of the scatter over several axes: how much, and in which directions.
@@ -204,24 +201,12 @@ public final class ScatterMatrix {
    */
   public List<Principal> principal() {
     int d = axes.size();
-    EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(d, true, true);
-    if (!eigen.decompose(new DMatrixRMaj(d, d, true, c.clone()))) {
-      throw new IllegalStateException("the directions of the scatter were not found");
-    }
+    SymmetricEigen eigen = SymmetricEigen.of(c, d);
     List<Principal> out = new ArrayList<>();
-    for (int k = 0; k < d; k++) {
-      DMatrixRMaj vector = eigen.getEigenVector(k);
-      double largest = 0;
-      for (int i = 0; i < d; i++) {
-        largest = Math.abs(vector.get(i)) > Math.abs(largest) ? vector.get(i) : largest;
-      }
-      List<Double> direction = new ArrayList<>();
-      for (int i = 0; i < d; i++) {
-        direction.add(vector.get(i) * Math.signum(largest));
-      }
-      out.add(new Principal(eigen.getEigenvalue(k).getReal(), direction));
+    for (int k = d - 1; k >= 0; k--) {
+      List<Double> direction = Arrays.stream(eigen.vector(k)).boxed().toList();
+      out.add(new Principal(eigen.value(k), direction));
     }
-    out.sort(Collections.reverseOrder(java.util.Comparator.comparingDouble(Principal::variance)));
     return List.copyOf(out);
   }
 

@@ -1,7 +1,7 @@
 package reseat.readings;
 
 import java.util.Arrays;
-import java.util.SplittableRandom;
+import reseat.numerics.RandomStream;
 
 /**
  * From which mount on a series has settled.
@@ -18,7 +18,8 @@ import java.util.SplittableRandom;
  * was settled from the start is the stated one, normal or not, as long as the readings are
  * independent; {@link #FALSE_ALARM} unless another is asked for. For a run that dies out
  * exponentially the change point falls where the rest of it is about half a standard deviation or
- * less. More than {@value #MOST_BLOCKS} mounts are first averaged in equal blocks, and the change
+ * less. After a run has been seen, each repeat of the test may take a further stretch with the same
+ * chance. More than {@value #MOST_BLOCKS} mounts are first averaged in equal blocks, and the change
  * point is told to a block. The shuffles are drawn from a fixed seed: the same series always gives
  * the same answer.
  *
@@ -66,7 +67,7 @@ public record Settling(int wearIn, boolean settled, double p, double falseAlarm,
     ScatterBounds.requireConfidence(falseAlarm);
     int block = (readings.length + MOST_BLOCKS - 1) / MOST_BLOCKS;
     double[] y = block > 1 ? blockMeans(readings, block) : readings.clone();
-    SplittableRandom random = new SplittableRandom(SEED);
+    RandomStream random = RandomStream.of(SEED, 0);
     double first = 1;
     int start = 0;
     boolean settled = true;
@@ -95,13 +96,12 @@ public record Settling(int wearIn, boolean settled, double p, double falseAlarm,
     return start - end;
   }
 
-  private static double chance(
-      double[] ranks, int least, double explained, SplittableRandom random) {
+  private static double chance(double[] ranks, int least, double explained, RandomStream random) {
     double[] shuffled = ranks.clone();
     int asClear = 0;
     for (int s = 0; s < SHUFFLES; s++) {
       for (int i = shuffled.length - 1; i > 0; i--) {
-        int j = random.nextInt(i + 1);
+        int j = random.below(i + 1);
         double keep = shuffled[i];
         shuffled[i] = shuffled[j];
         shuffled[j] = keep;
