@@ -1,0 +1,166 @@
+package reseat.material;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class MaterialCatalogTest {
+
+  private static final MaterialCatalog CATALOG = MaterialCatalog.standard();
+
+  @Test
+  void everyMaterialOfTheTradeIsThereWithWhatAContactNeeds() {
+    assertThat(CATALOG.names())
+        .contains(
+            "52100",
+            "440C",
+            "A2",
+            "D2",
+            "O1",
+            "M2",
+            "17-4PH",
+            "316",
+            "1045",
+            "mild steel",
+            "grey iron 20",
+            "6061-T6",
+            "7075-T6",
+            "C360",
+            "tungsten carbide",
+            "silicon nitride",
+            "alumina",
+            "zirconia",
+            "sapphire",
+            "ruby",
+            "silicon carbide",
+            "Invar 36",
+            "granite");
+    for (Material m : CATALOG.materials()) {
+      assertThat(m.elastic().modulus()).as(m.name()).isBetween(40e9, 700e9);
+      assertThat(m.elastic().poisson()).as(m.name()).isBetween(0.1, 0.4);
+      assertThat(m.nominal(MaterialProperty.DENSITY).orElseThrow())
+          .as(m.name())
+          .isBetween(2000.0, 16000.0);
+      assertThat(m.nominal(MaterialProperty.EXPANSION).orElseThrow())
+          .as(m.name())
+          .isBetween(1e-6, 30e-6);
+      assertThat(m.family()).as(m.name()).isNotBlank();
+      assertThat(m.values().values())
+          .as(m.name())
+          .allMatch(v -> !v.source().isBlank() && v.provenance() != Provenance.GIVEN);
+    }
+  }
+
+  @Test
+  void brittleMaterialsHaveACrushingAndASurfaceStrengthAndDuctileOnesAYieldStrength() {
+    for (Material m : CATALOG.materials()) {
+      if (m.brittle()) {
+        assertThat(m.value(MaterialProperty.COMPRESSIVE_STRENGTH)).as(m.name()).isPresent();
+        assertThat(m.surfaceStrength()).as(m.name()).isPresent();
+        assertThat(m.flowStrength()).as(m.name()).isEmpty();
+      } else {
+        assertThat(m.flowStrength()).as(m.name()).isPresent();
+      }
+    }
+  }
+
+  @Test
+  void materialsAreFoundByNameAndAliasHoweverTyped() {
+    assertThat(CATALOG.find("52100")).isEqualTo(CATALOG.find("100cr6"));
+    assertThat(CATALOG.find("wc 6co").orElseThrow().name()).isEqualTo("tungsten carbide");
+    assertThat(CATALOG.find("INVAR-36").orElseThrow().name()).isEqualTo("Invar 36");
+    assertThat(CATALOG.find("unobtainium")).isEmpty();
+    long spellings = CATALOG.materials().stream().mapToLong(m -> 1 + m.aliases().size()).sum();
+    long found =
+        CATALOG.materials().stream()
+            .mapToLong(
+                m ->
+                    (CATALOG.find(m.name()).orElseThrow().equals(m) ? 1 : 0)
+                        + m.aliases().stream()
+                            .filter(a -> CATALOG.find(a).orElseThrow().equals(m))
+                            .count())
+            .sum();
+    assertThat(found).as("no two materials share a designation").isEqualTo(spellings);
+  }
+
+  @Test
+  void printedUnitsBecomeSi() {
+    Material ball = CATALOG.find("52100").orElseThrow();
+    assertThat(ball.elastic().modulus()).isCloseTo(203.4e9, within(1.0));
+    assertThat(ball.nominal(MaterialProperty.EXPANSION).orElseThrow())
+        .isCloseTo(11.9e-6, within(1e-18));
+    MaterialValue yield = ball.value(MaterialProperty.YIELD_STRENGTH).orElseThrow();
+    assertThat(yield.nominal()).isEqualTo(2034e6);
+    assertThat(yield.provenance()).isEqualTo(Provenance.SEEN);
+    assertThat(MaterialProperty.YIELD_STRENGTH.fromSi(2034e6)).isEqualTo(2034);
+    assertThat(ball.flowStrength()).contains(yield);
+  }
+
+  @Test
+  void userMayOverrideAValueAndAddAMaterial() {
+    Material own =
+        CATALOG
+            .find("52100")
+            .orElseThrow()
+            .with(MaterialProperty.MODULUS, MaterialValue.given(208e9));
+    MaterialCatalog changed =
+        CATALOG.with(own).with(new Material("glass", new ElasticConstants(70e9, 0.22)));
+    assertThat(changed.find("100Cr6").orElseThrow().elastic().modulus()).isEqualTo(208e9);
+    assertThat(changed.find("glass")).isPresent();
+    assertThat(changed.materials()).hasSize(CATALOG.materials().size() + 1);
+    assertThat(CATALOG.find("glass")).isEmpty();
+    assertThat(own.named("mine", "own lot").aliases()).isEmpty();
+  }
+
+  @Test
+  void impossibleMaterialsAreRefused() {
+    assertThatThrownBy(() -> new ElasticConstants(-1, 0.3)).hasMessageContaining("modulus");
+    assertThatThrownBy(() -> new ElasticConstants(1e9, 0.5)).hasMessageContaining("Poisson");
+    Material m = CATALOG.find("316").orElseThrow();
+    assertThatThrownBy(() -> m.with(MaterialProperty.DENSITY, MaterialValue.given(0)))
+        .hasMessageContaining("density must be positive");
+    assertThatThrownBy(() -> m.with(MaterialProperty.POISSON, MaterialValue.given(0.6)))
+        .hasMessageContaining("below 0.5");
+    assertThatThrownBy(() -> new MaterialValue(2, 3, 4, Provenance.GIVEN, ""))
+        .hasMessageContaining("rising order");
+    assertThatThrownBy(() -> m.named(" ", "")).hasMessageContaining("name");
+    assertThatThrownBy(() -> new Material("x", "", List.of(), "", false, "", Map.of(), ""))
+        .hasMessageContaining("lacks its Young's modulus");
+  }
+
+  @Test
+  void frictionOfAPairIsTheSameFromEitherSideAndAGuessIsMarked() {
+    FrictionCatalog friction = FrictionCatalog.standard();
+    Material steel = CATALOG.find("52100").orElseThrow();
+    Material carbide = CATALOG.find("tungsten carbide").orElseThrow();
+    Material granite = CATALOG.find("granite").orElseThrow();
+    FrictionPair oiled = friction.between(steel, carbide, SurfaceState.OILED);
+    assertThat(oiled).isEqualTo(friction.between(carbide, steel, SurfaceState.OILED));
+    assertThat(oiled.isGuess()).isFalse();
+    assertThat(oiled.nominal()).isBetween(oiled.low(), oiled.high());
+    FrictionPair guess = friction.between(steel, granite, SurfaceState.DRY);
+    assertThat(guess.isGuess()).isTrue();
+    assertThat(guess.source()).contains("guess");
+    assertThat(friction.between("DLC", "steel", SurfaceState.DRY).high()).isEqualTo(0.2);
+    for (FrictionPair pair : friction.pairs()) {
+      assertThat(pair.source()).isNotBlank();
+      assertThat(friction.between(pair.second(), pair.first(), pair.state())).isSameAs(pair);
+    }
+    assertThatThrownBy(
+            () -> new FrictionPair("a", "b", SurfaceState.DRY, 0.3, 0.2, 0.4, Provenance.GIVEN, ""))
+        .hasMessageContaining("rising order");
+  }
+
+  /** Handbook: dry steel on steel spans 0.23 to 0.8 between tables (one read, one recalled). */
+  @Test
+  void drySteelSpansThePublishedDisagreement() {
+    FrictionPair dry = FrictionCatalog.standard().between("steel", "steel", SurfaceState.DRY);
+    assertThat(dry.low()).isEqualTo(0.23);
+    assertThat(dry.nominal()).isEqualTo(0.31);
+    assertThat(dry.high()).isEqualTo(0.8);
+  }
+}
