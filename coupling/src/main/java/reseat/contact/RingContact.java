@@ -1,0 +1,216 @@
+package reseat.contact;
+
+import java.util.Locale;
+import reseat.material.ElasticPair;
+import reseat.numerics.Bounds;
+import reseat.space.Matrix6;
+import reseat.space.Vec3;
+
+/**
+ * A ball in a cone: a ring of contact.
+ *
+ * <p>Contact normals lean by phi from the axis (phi is also the angle between flank and coupling
+ * plane), so the ring has radius {@code r0 = R sin phi}. Around the ring ball and cone agree; along
+ * a generator the ball's radius R meets a straight line. The pressure is therefore taken as that of
+ * a line contact under the normal load per length {@code w}:
+ *
+ * <pre>
+ *   w  = F/(2 pi r0 cos phi)
+ *   b  = sqrt(4 w R/(pi E*))          half width
+ *   p0 = 2 w/(pi b) = sqrt(w E*&#47;(pi R))
+ * </pre>
+ *
+ * <p>A line contact has no approach of its own: it depends on the size of the bodies. Here the ring
+ * itself sets that size. A ring of Hertz pressure on a half-space sinks, for {@code b << r0}, by
+ *
+ * <pre>
+ *   delta = (2 w/(pi E*)) [ ln(16 r0/b) + 1/2 ],   d delta/d w = (2/(pi E*)) ln(16 r0/b)
+ * </pre>
+ *
+ * <p>derived here from the potential of a ring, {@code (2 w/(pi E*)) ln(8 r0/rho)} at distance rho
+ * from it, and checked by quadrature. Line-contact formulas recalled from memory (Johnson, Contact
+ * Mechanics, chapter 4). Assumed: the far part of ball and cone yields like a half-space, which
+ * they are not, so the stiffness is an estimate, good to perhaps 30 %; pressure and width do not
+ * depend on it. Sideways the same give per length is used.
+ *
+ * <p>The ring over-determines the ball: a cone out of round, or a ball, by more than the approach
+ * touches in two or three places only and then has the stress and stiffness of point contacts.
+ */
+public final class RingContact {
+
+  private static final double SLENDER = 0.1;
+
+  private final double ballRadius;
+  private final double flankAngle;
+  private final double reducedModulus;
+
+  private RingContact(double ballRadius, double flankAngle, double reducedModulus) {
+    this.ballRadius = ballRadius;
+    this.flankAngle = flankAngle;
+    this.reducedModulus = reducedModulus;
+  }
+
+  /**
+   * Returns the contact of a ball and a cone.
+   *
+   * @param ballRadius ball radius R, m
+   * @param flankAngle angle phi of the contact normals from the axis, rad, 0.05 to 1.5; the cone's
+   *     included angle is pi - 2 phi
+   * @param elasticity elastic constants of ball and cone
+   * @return the contact, for any force
+   */
+  public static RingContact of(double ballRadius, double flankAngle, ElasticPair elasticity) {
+    Bounds.positive("ball radius", ballRadius, "m");
+    Bounds.between(
+        "angle of the cone's contact normals from its axis", flankAngle, "rad", 0.05, 1.5);
+    return new RingContact(ballRadius, flankAngle, elasticity.reducedModulus());
+  }
+
+  /**
+   * Returns the radius of the ring.
+   *
+   * @return r0 = R sin phi, m
+   */
+  public double ringRadius() {
+    return ballRadius * Math.sin(flankAngle);
+  }
+
+  /**
+   * Returns the normal load on each metre of the ring.
+   *
+   * @param axialForce force along the axis, zero or more, N
+   * @return w, N/m
+   */
+  public double lineLoad(double axialForce) {
+    Bounds.notNegative("axial force on the ball", axialForce, "N");
+    return axialForce / (2 * Math.PI * ringRadius() * Math.cos(flankAngle));
+  }
+
+  /**
+   * Returns half of the width of the ring.
+   *
+   * @param axialForce force along the axis, zero or more, N
+   * @return b, m
+   */
+  public double halfWidth(double axialForce) {
+    return Math.sqrt(4 * lineLoad(axialForce) * ballRadius / (Math.PI * reducedModulus));
+  }
+
+  /**
+   * Returns the pressure in the middle of the ring.
+   *
+   * @param axialForce force along the axis, zero or more, N
+   * @return p0, Pa
+   */
+  public double peakPressure(double axialForce) {
+    return Math.sqrt(lineLoad(axialForce) * reducedModulus / (Math.PI * ballRadius));
+  }
+
+  /**
+   * Returns the axial force at which the pressure reaches a value.
+   *
+   * @param peakPressure pressure in the middle of the ring, Pa
+   * @return force, N
+   */
+  public double forceAtPeakPressure(double peakPressure) {
+    Bounds.positive("peak pressure", peakPressure, "Pa");
+    double w = peakPressure * peakPressure * Math.PI * ballRadius / reducedModulus;
+    return w * 2 * Math.PI * ringRadius() * Math.cos(flankAngle);
+  }
+
+  /**
+   * Returns the approach along the contact normals.
+   *
+   * @param axialForce force along the axis, zero or more, N
+   * @return approach, m, zero at no force
+   */
+  public double normalApproach(double axialForce) {
+    double w = lineLoad(axialForce);
+    return w == 0 ? 0 : 2 * w / (Math.PI * reducedModulus) * (logarithm(axialForce) + 0.5);
+  }
+
+  /**
+   * Returns how far the ball sinks along the axis.
+   *
+   * @param axialForce force along the axis, zero or more, N
+   * @return sink, m
+   */
+  public double axialSink(double axialForce) {
+    return normalApproach(axialForce) / Math.cos(flankAngle);
+  }
+
+  /**
+   * Returns the stiffness along the axis.
+   *
+   * @param axialForce force along the axis, above zero, N
+   * @return dF/dz, N/m
+   */
+  public double axialStiffness(double axialForce) {
+    double c = Math.cos(flankAngle);
+    return 2 * Math.PI * ringRadius() * c * c * stiffnessPerLength(axialForce);
+  }
+
+  /**
+   * Returns the stiffness across the axis, frictionless, while no part of the ring lifts.
+   *
+   * @param axialForce force along the axis, above zero, N
+   * @return dF/dx, N/m
+   */
+  public double lateralStiffness(double axialForce) {
+    double s = Math.sin(flankAngle);
+    return Math.PI * ringRadius() * s * s * stiffnessPerLength(axialForce);
+  }
+
+  /**
+   * Returns the frictionless stiffness of the ball in the cone; the ball may turn freely.
+   *
+   * @param axialForce force along the axis, above zero, N
+   * @param ballCentre reference point, m
+   * @return 6x6 stiffness in axes with z along the cone's axis
+   */
+  public Matrix6 stiffness(double axialForce, Vec3 ballCentre) {
+    double[] k = new double[36];
+    k[0] = lateralStiffness(axialForce);
+    k[7] = k[0];
+    k[14] = axialStiffness(axialForce);
+    return Matrix6.of(k, ballCentre);
+  }
+
+  /**
+   * Returns the side force at which the ring first lifts on one side.
+   *
+   * @param axialForce force along the axis, above zero, N
+   * @return side force through the ball centre, N, in the linear estimate
+   */
+  public double lateralForceAtLift(double axialForce) {
+    return lateralStiffness(axialForce) * normalApproach(axialForce) / Math.sin(flankAngle);
+  }
+
+  /**
+   * Tells whether the ring is so wide that the assumptions fail.
+   *
+   * @param axialForce force along the axis, N
+   * @return true if the half width exceeds a tenth of the ring radius
+   */
+  public boolean tooWide(double axialForce) {
+    return halfWidth(axialForce) > SLENDER * ringRadius();
+  }
+
+  private double stiffnessPerLength(double axialForce) {
+    Bounds.positive("axial force on the ball", axialForce, "N");
+    return Math.PI * reducedModulus / (2 * logarithm(axialForce));
+  }
+
+  private double logarithm(double axialForce) {
+    double ratio = 16 * ringRadius() / halfWidth(axialForce);
+    if (!(ratio > Math.E)) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "axial force of %.6g N makes the ring of contact wider than the cone: the ball is"
+                  + " pressed through",
+              axialForce));
+    }
+    return Math.log(ratio);
+  }
+}
