@@ -61,6 +61,10 @@ public final class Pose {
         }
       }
     }
+    Vec3 third = new Vec3(m[0], m[1], m[2]).cross(new Vec3(m[3], m[4], m[5]));
+    if (!(third.dot(new Vec3(m[6], m[7], m[8])) > 0)) {
+      throw new IllegalArgumentException("the matrix is a reflection, not a rotation");
+    }
     return new Pose(m, translation);
   }
 
