@@ -136,6 +136,17 @@ public final class WorkingPose {
   }
 
   /**
+   * Writes the rotation of a body that has hardly turned.
+   *
+   * @param out rotation vector, rad; 3 values overwritten; wrong by the cube of the angle
+   */
+  public void smallRotation(double[] out) {
+    out[0] = (r[7] - r[5]) / 2;
+    out[1] = (r[2] - r[6]) / 2;
+    out[2] = (r[3] - r[1]) / 2;
+  }
+
+  /**
    * Returns the pose as a value.
    *
    * @return the pose of the body in the frame
