@@ -44,7 +44,10 @@ class ThreadComparisonTest {
   @EnumSource(Quantity.class)
   void exchangingTheThreadsInvertsEveryAdvantage(Quantity quantity) {
     ThreadComparison other =
-        new ThreadComparison(DUTY, FINE_AGAINST_COARSE.second(), FINE_AGAINST_COARSE.first());
+        new ThreadComparison(
+            DUTY,
+            /* first= */ FINE_AGAINST_COARSE.second(),
+            /* second= */ FINE_AGAINST_COARSE.first());
     assertThat(FINE_AGAINST_COARSE.advantageOfFirst(quantity) * other.advantageOfFirst(quantity))
         .isCloseTo(1, within(1e-12));
   }
