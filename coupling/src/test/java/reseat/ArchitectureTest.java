@@ -1,0 +1,123 @@
+package reseat;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Holds the library to the layout described in DEVELOPERS.md. */
+@AnalyzeClasses(packages = "reseat", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  /** The packages in import order: each may import those before it. */
+  private static final List<String> IMPORT_ORDER =
+      List.of(
+          "units",
+          "space",
+          "numerics",
+          "material",
+          "contact",
+          "seat",
+          "mount",
+          "preload",
+          "design",
+          "designfile",
+          "equilibrium",
+          "remount",
+          "interchange",
+          "thermal",
+          "readings",
+          "budget",
+          "check",
+          "sizing",
+          "study");
+
+  /** Guards the other rules against a search that finds nothing; raise it as the library grows. */
+  private static final int CLASSES_AT_LEAST = 80;
+
+  @ArchTest
+  static final ArchRule aPackageImportsOnlyThoseBeforeIt =
+      classes().should(importOnlyPackagesBeforeTheirOwn());
+
+  @ArchTest
+  static final ArchRule packagesFormNoCycle =
+      slices().matching("reseat.(*)..").should().beFreeOfCycles();
+
+  @ArchTest static final ArchRule theLibraryNeverPrints = NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+
+  @ArchTest
+  static final ArchRule theLibraryNeverEndsTheProcess =
+      noClasses().should().callMethod(System.class, "exit", int.class);
+
+  @ArchTest
+  static final ArchRule matrixDecompositionsStayBehindNumerics =
+      noClasses()
+          .that(resideOutside("numerics"))
+          .should()
+          .dependOnClassesThat(resideInAnyPackage("org.ejml.."));
+
+  @ArchTest
+  static final ArchRule theContactSolveUsesNoGeneralSolver =
+      noClasses()
+          .that()
+          .resideInAnyPackage("reseat.space..", "reseat.contact..", "reseat.equilibrium..")
+          .should()
+          .dependOnClassesThat(resideInAnyPackage("org.apache.commons.math3.."));
+
+  @ArchTest
+  static final ArchRule onlyTheDesignFileReaderKnowsItsFormat =
+      noClasses()
+          .that(resideOutside("designfile"))
+          .should()
+          .dependOnClassesThat(resideInAnyPackage("org.tomlj..", "org.antlr.."));
+
+  @ArchTest
+  static void theRulesSawTheLibrary(JavaClasses seen) {
+    assertThat(seen.size()).isGreaterThanOrEqualTo(CLASSES_AT_LEAST);
+  }
+
+  private static DescribedPredicate<JavaClass> resideOutside(String... packages) {
+    String[] patterns =
+        Stream.of(packages).map(name -> "reseat." + name + "..").toArray(String[]::new);
+    return DescribedPredicate.not(resideInAnyPackage(patterns));
+  }
+
+  private static ArchCondition<JavaClass> importOnlyPackagesBeforeTheirOwn() {
+    return new ArchCondition<>("import only packages before their own in " + IMPORT_ORDER) {
+      @Override
+      public void check(JavaClass user, ConditionEvents events) {
+        int own = place(user);
+        if (own < 0) {
+          events.add(
+              SimpleConditionEvent.violated(
+                  user, user.getName() + " is in a package that the import order does not list"));
+          return;
+        }
+        user.getDirectDependenciesFromSelf().stream()
+            .filter(use -> use.getTargetClass().getPackageName().startsWith("reseat."))
+            .filter(use -> place(use.getTargetClass()) > own)
+            .forEach(use -> events.add(SimpleConditionEvent.violated(user, use.getDescription())));
+      }
+    };
+  }
+
+  private static int place(JavaClass member) {
+    String[] parts = member.getPackageName().split("\\.", -1);
+    return parts.length < 2 ? -1 : IMPORT_ORDER.indexOf(parts[1]);
+  }
+}
