@@ -1,0 +1,46 @@
+package reseat.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import reseat.cli.command.Dispatch;
+import reseat.cli.command.ExitCode;
+import reseat.cli.command.ShippedCommands;
+
+/** The program: opens the standard streams, runs one command, ends with its exit code. */
+public final class Main {
+
+  private Main() {}
+
+  /**
+   * Runs the command line and ends the process; the exit codes are those of {@link ExitCode}.
+   *
+   * @param args the words after the program's name
+   */
+  public static void main(String[] args) {
+    // Charts are drawn into files; a display would only be one more thing that can be missing.
+    System.setProperty("java.awt.headless", "true");
+    OutputChannel out = new OutputChannel(new FileOutputStream(FileDescriptor.out));
+    OutputChannel err = new OutputChannel(new FileOutputStream(FileDescriptor.err));
+    PrintWriter errWriter = err.writer();
+    int code = run(args, out.writer(), errWriter);
+    if (out.failed() && !out.readerWentAway()) {
+      errWriter.println("reseat: cannot write the result: " + out.failure());
+      code = Math.max(code, ExitCode.BAD_INPUT);
+    }
+    errWriter.flush();
+    System.exit(code);
+  }
+
+  private static int run(String[] args, PrintWriter out, PrintWriter err) {
+    try {
+      return new Dispatch(new ShippedCommands()).run(args, out, err);
+    } catch (OutOfMemoryError e) {
+      err.println("reseat: not enough memory for this run; ask for less, or give Java more with");
+      err.println("  JAVA_TOOL_OPTIONS=-Xmx4g");
+      return ExitCode.OUR_FAULT;
+    } finally {
+      out.flush();
+    }
+  }
+}

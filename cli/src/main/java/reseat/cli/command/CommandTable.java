@@ -1,0 +1,23 @@
+package reseat.cli.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+
+/** The commands that a command line may name; each is built only when it is asked for. */
+interface CommandTable {
+
+  /**
+   * Lists the commands.
+   *
+   * @return their names, in the order in which help shows them
+   */
+  List<String> names();
+
+  /**
+   * Builds one command.
+   *
+   * @param name one of {@link #names()}
+   * @return a picocli command whose result is an {@link ExitCode}
+   */
+  Callable<Integer> command(String name);
+}

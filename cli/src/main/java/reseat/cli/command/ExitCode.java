@@ -1,0 +1,22 @@
+package reseat.cli.command;
+
+/** How a run ends, as the calling shell sees it. */
+public final class ExitCode {
+
+  /** Every check holds. */
+  public static final int HOLDS = 0;
+
+  /** A check fails; the report is complete. */
+  public static final int CHECK_FAILS = 1;
+
+  /** The command line or an input file is wrong, or a file cannot be read or written. */
+  public static final int BAD_INPUT = 2;
+
+  /** The question is well put but has no solution. */
+  public static final int NO_SOLUTION = 3;
+
+  /** A fault of the program itself. */
+  public static final int OUR_FAULT = 70;
+
+  private ExitCode() {}
+}

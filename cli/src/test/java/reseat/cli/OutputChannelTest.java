@@ -1,0 +1,61 @@
+package reseat.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+class OutputChannelTest {
+
+  @Test
+  void textIsUtf8WhateverTheLocale() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintWriter writer = new OutputChannel(bytes).writer();
+    writer.print("0.5 µm at 45°");
+    writer.flush();
+    assertThat(bytes.toString(StandardCharsets.UTF_8)).isEqualTo("0.5 µm at 45°");
+  }
+
+  @Test
+  void aReaderThatWentAwayIsNoFailureOfOurs() {
+    OutputChannel channel = failingWith("Broken pipe");
+    assertThat(channel.failed()).isTrue();
+    assertThat(channel.readerWentAway()).isTrue();
+  }
+
+  @Test
+  void aFullDiskIsAFailureWithItsReason() {
+    OutputChannel channel = failingWith("No space left on device");
+    assertThat(channel.readerWentAway()).isFalse();
+    assertThat(channel.failure()).isEqualTo("No space left on device");
+  }
+
+  @Test
+  void nothingFailsWhileTheTargetTakesBytes() {
+    OutputChannel channel = new OutputChannel(OutputStream.nullOutputStream());
+    PrintWriter writer = channel.writer();
+    writer.println("all well");
+    writer.flush();
+    assertThat(channel.failed()).isFalse();
+    assertThat(channel.failure()).isEmpty();
+  }
+
+  private static OutputChannel failingWith(String reason) {
+    OutputChannel channel =
+        new OutputChannel(
+            new OutputStream() {
+              @Override
+              public void write(int b) throws IOException {
+                throw new IOException(reason);
+              }
+            });
+    PrintWriter writer = channel.writer();
+    writer.println("lost");
+    writer.flush();
+    return channel;
+  }
+}

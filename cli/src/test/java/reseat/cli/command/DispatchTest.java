@@ -1,0 +1,177 @@
+package reseat.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+class DispatchTest {
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @Test
+  void aFileAloneAndTheSameWithAnOptionReachTheSameCommand() {
+    assertThat(run("weigh", "post.toml")).isEqualTo(ExitCode.HOLDS);
+    assertThat(run("weigh", "post.toml", "--json")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out).hasToString("weighed post.toml\nweighed post.toml as json\n");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aMisspeltCommandIsAnsweredWithTheNearestOne() {
+    assertThat(run("wiegh", "post.toml")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("reseat: no command 'wiegh'; did you mean weigh?");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void aMisspeltOptionIsAnsweredWithTheNearestOne() {
+    assertThat(run("weigh", "post.toml", "--jsno")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString())
+        .contains("reseat weigh: no option '--jsno'; did you mean --json?")
+        .contains("'reseat weigh --help' lists the options");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void anOptionIsNotTakenForAFile() {
+    assertThat(run("weigh", "--jsno")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("'--jsno'");
+  }
+
+  @Test
+  void aMissingFileNameIsAskedFor() {
+    assertThat(run("weigh")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("FILE");
+  }
+
+  @Test
+  void aValueThatIsNoNumberIsQuoted() {
+    assertThat(run("weigh", "post.toml", "--times", "many")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("--times").contains("'many'");
+  }
+
+  @Test
+  void noCommandAtAllIsBadUsage() {
+    assertThat(run()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("reseat: name a command").contains("reseat --help");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"missing.toml", "broken.toml"})
+  void aFaultIsOneLineWithAndWithoutOptions(String file) {
+    int plain = run("weigh", file);
+    String plainLine = err.toString();
+    err.getBuffer().setLength(0);
+    assertThat(run("weigh", "--json", file)).isEqualTo(plain);
+    assertThat(err).hasToString(plainLine);
+    assertThat(plainLine.lines()).hasSize(1);
+  }
+
+  @Test
+  void aFileThatIsNotThereIsTheUsersToCorrect() {
+    assertThat(run("weigh", "missing.toml")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).hasToString("reseat weigh: missing.toml: no such file or folder\n");
+  }
+
+  @Test
+  void anUnforeseenExceptionIsOwnedUpTo() {
+    assertThat(run("weigh", "broken.toml")).isEqualTo(ExitCode.OUR_FAULT);
+    assertThat(err.toString())
+        .contains("fault of the program")
+        .contains("the scale broke")
+        .contains("DispatchTest.java:")
+        .doesNotContain("\tat ");
+  }
+
+  @Test
+  void helpNamesEveryCommandAndExitCode() {
+    assertThat(run("--help")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("weigh").contains("Exit codes").contains("70");
+  }
+
+  @Test
+  void helpForACommandIsTheSameBothWays() {
+    assertThat(run("weigh", "--help")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("Usage: reseat weigh").contains("--json");
+    String direct = out.toString();
+    out.getBuffer().setLength(0);
+    assertThat(run("help", "weigh")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out).hasToString(direct);
+  }
+
+  @Test
+  void theVersionComesFromTheBuild() {
+    assertThat(run("--version")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).matches("reseat \\d+\\.\\d+\\.\\d+\\R");
+  }
+
+  private int run(String... args) {
+    return new Dispatch(new OneCommand())
+        .run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private static final class OneCommand implements CommandTable {
+    @Override
+    public List<String> names() {
+      return List.of("weigh");
+    }
+
+    @Override
+    public Callable<Integer> command(String name) {
+      return new Weigh();
+    }
+  }
+
+  @Command(name = "weigh", description = "Weighs a design.")
+  private static final class Weigh implements Callable<Integer>, FileCommand {
+    @Spec private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", description = "design file")
+    private Path file;
+
+    @Option(names = "--json", description = "machine-readable")
+    private boolean json;
+
+    @Option(names = "--times", description = "how often")
+    private int times = 1;
+
+    @Override
+    public Integer call() throws IOException {
+      for (int i = 1; i < times; i++) {
+        weigh(file, json, spec.commandLine().getOut());
+      }
+      return weigh(file, json, spec.commandLine().getOut());
+    }
+
+    @Override
+    public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
+      return weigh(file, false, out);
+    }
+
+    private static int weigh(Path file, boolean json, PrintWriter out) throws IOException {
+      if (file.startsWith("missing.toml")) {
+        throw new NoSuchFileException(file.toString());
+      }
+      if (file.startsWith("broken.toml")) {
+        throw new IllegalStateException("the scale\nbroke");
+      }
+      out.println("weighed " + file + (json ? " as json" : ""));
+      return ExitCode.HOLDS;
+    }
+  }
+}
