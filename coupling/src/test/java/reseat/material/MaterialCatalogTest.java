@@ -148,7 +148,10 @@ class MaterialCatalogTest {
     assertThat(friction.between("DLC", "steel", SurfaceState.DRY).high()).isEqualTo(0.2);
     for (FrictionPair pair : friction.pairs()) {
       assertThat(pair.source()).isNotBlank();
-      assertThat(friction.between(pair.second(), pair.first(), pair.state())).isSameAs(pair);
+      assertThat(
+              friction.between(
+                  /* first= */ pair.second(), /* second= */ pair.first(), pair.state()))
+          .isSameAs(pair);
     }
     assertThatThrownBy(
             () -> new FrictionPair("a", "b", SurfaceState.DRY, 0.3, 0.2, 0.4, Provenance.GIVEN, ""))
