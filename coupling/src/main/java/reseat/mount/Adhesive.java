@@ -59,7 +59,7 @@ public record Adhesive(
     Bounds.positive("shear strength of the adhesive", shearStrength, "Pa");
     Bounds.positive("tensile strength of the adhesive", tensileStrength, "Pa");
     Bounds.positive("softening temperature of the adhesive", softeningTemperature, "K");
-    Bounds.between("cure shrinkage of the adhesive", cureShrinkage, "", -1e-12, 1);
+    Bounds.fromUpTo("cure shrinkage of the adhesive", cureShrinkage, "", 0, 1);
   }
 
   /**

@@ -21,9 +21,16 @@ public record BondDerating(double peakShare, double sustainedShare, double softe
 
   /** Checks the shares. */
   public BondDerating {
-    Bounds.between("share of bond strength for peaks", peakShare, "", 0, 1.0000001);
-    Bounds.between("share of bond strength for sustained load", sustainedShare, "", 0, 1.0000001);
+    oneAtMost("share of bond strength for peaks", peakShare);
+    oneAtMost("share of bond strength for sustained load", sustainedShare);
     Bounds.positive("softening range of the bond", softeningRange, "K");
+  }
+
+  private static void oneAtMost(String what, double share) {
+    Bounds.positive(what, share, "");
+    if (share > 1) {
+      throw new IllegalArgumentException(what + " is " + share + ": it must not exceed 1");
+    }
   }
 
   /**

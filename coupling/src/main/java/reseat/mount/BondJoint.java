@@ -69,7 +69,7 @@ public record BondJoint(
   /** Checks the geometry. */
   public BondJoint {
     Bounds.positive("bonded area", area, "m^2");
-    Bounds.between("lean of the bonded surface", lean, "rad", -1e-12, Math.PI / 2 + 1e-12);
+    Bounds.fromUpTo("lean of the bonded surface", lean, "rad", 0, Math.nextUp(Math.PI / 2));
     Bounds.positive("rim diameter of the bond", rimDiameter, "m");
     Bounds.positive("gap of the bond", gap, "m");
     Bounds.notNegative("fillet of the bond", filletLeg, "m");

@@ -62,6 +62,28 @@ public final class Bounds {
     return value;
   }
 
+  /**
+   * Requires a number from a limit, itself allowed, up to and not including another.
+   *
+   * @param quantity name of the quantity
+   * @param value the value, in {@code unit}
+   * @param unit unit to print, may be empty
+   * @param low least value allowed
+   * @param high limit the value must stay below
+   * @return the value
+   */
+  public static double fromUpTo(
+      String quantity, double value, String unit, double low, double high) {
+    if (!(value >= low && value < high)) {
+      throw refusal(
+          quantity,
+          value,
+          unit,
+          String.format(Locale.ROOT, "at least %.6g and below %.6g", low, high) + spaced(unit));
+    }
+    return value;
+  }
+
   private static IllegalArgumentException refusal(
       String quantity, double value, String unit, String limit) {
     return new IllegalArgumentException(

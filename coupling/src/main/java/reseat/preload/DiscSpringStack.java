@@ -66,8 +66,8 @@ public record DiscSpringStack(
     }
     Bounds.positive("deflection of the disc spring stack", deflection, "m");
     Bounds.notNegative("tolerance of the deflection", deflectionTolerance, "m");
-    Bounds.between("friction share of each disc face", frictionPerFace, "", -1e-12, 1.0 / parallel);
-    Bounds.between("relative accuracy of the disc force", forceAccuracy, "", -1e-12, 1);
+    Bounds.fromUpTo("friction share of each disc face", frictionPerFace, "", 0, 1.0 / parallel);
+    Bounds.fromUpTo("relative accuracy of the disc force", forceAccuracy, "", 0, 1);
     double flat = series * disc.flatTravel();
     if (!(deflection <= flat)) {
       throw new IllegalArgumentException(
@@ -142,8 +142,7 @@ public record DiscSpringStack(
 
   @Override
   public ForceScatter accuracy() {
-    return ForceScatter.rectangular(
-        Math.max(0, forceAccuracy), "stated accuracy of the disc force");
+    return ForceScatter.rectangular(forceAccuracy, "stated accuracy of the disc force");
   }
 
   @Override

@@ -49,7 +49,7 @@ public record HelicalSpring(
     Bounds.positive("deflection of the spring", deflection, "m");
     Bounds.notNegative("tolerance of the deflection", deflectionTolerance, "m");
     Bounds.positive("shear modulus of the spring", shearModulus, "Pa");
-    Bounds.between("relative accuracy of the spring rate", rateAccuracy, "", -1e-12, 1);
+    Bounds.fromUpTo("relative accuracy of the spring rate", rateAccuracy, "", 0, 1);
     Bounds.positive("shear strength of the spring wire", shearStrength, "Pa");
     if (!(meanDiameter > 1.5 * wire)) {
       throw new IllegalArgumentException(
@@ -132,8 +132,7 @@ public record HelicalSpring(
 
   @Override
   public ForceScatter accuracy() {
-    return ForceScatter.rectangular(
-        Math.max(0, rateAccuracy), "stated accuracy of the spring rate");
+    return ForceScatter.rectangular(rateAccuracy, "stated accuracy of the spring rate");
   }
 
   @Override

@@ -76,7 +76,7 @@ public record MagnetPair(
     Bounds.between("remanence of the magnet", remanence, "T", 0, 2.5);
     Bounds.positive("gap of the magnet", gap, "m");
     Bounds.notNegative("tolerance of the gap", gapTolerance, "m");
-    Bounds.between("relative accuracy of the remanence", remanenceAccuracy, "", -1e-12, 0.5);
+    Bounds.fromUpTo("relative accuracy of the remanence", remanenceAccuracy, "", 0, 0.5);
     if (!(gapTolerance < gap)) {
       throw new IllegalArgumentException(
           "tolerance of the magnet gap "
@@ -120,8 +120,7 @@ public record MagnetPair(
   @Override
   public ForceScatter accuracy() {
     return ForceScatter.rectangular(
-        Math.max(0, Math.min(0.999, 2 * remanenceAccuracy)),
-        "stated accuracy of the remanence, which counts twice");
+        2 * remanenceAccuracy, "stated accuracy of the remanence, which counts twice");
   }
 
   @Override
