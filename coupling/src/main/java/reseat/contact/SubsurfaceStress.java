@@ -1,7 +1,5 @@
 package reseat.contact;
 
-import java.util.function.ToDoubleFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import reseat.contact.AxialStressField.Point;
 import reseat.numerics.Bounds;
 
@@ -24,7 +22,7 @@ public final class SubsurfaceStress {
 
   private static final double SHALLOWEST = 1e-3;
   private static final double DEEPEST = 4;
-  private static final int INTERVALS = 48;
+  private static final int INTERVALS = 24;
 
   private final AxialStressField field;
   private final double maxShear;
@@ -33,12 +31,47 @@ public final class SubsurfaceStress {
 
   private SubsurfaceStress(double aspect, double poisson) {
     field = new AxialStressField(aspect, poisson);
-    Maximum minorPlane = maximum(s -> (s.alongMinor() - s.normal()) / 2, p -> shearSlope(p, false));
-    Maximum majorPlane = maximum(s -> (s.alongMajor() - s.normal()) / 2, p -> shearSlope(p, true));
+    double step = Math.pow(DEEPEST / SHALLOWEST, 1.0 / INTERVALS);
+    double[] depths = new double[INTERVALS + 1];
+    Point[] points = new Point[INTERVALS + 1];
+    for (int i = 0; i <= INTERVALS; i++) {
+      depths[i] = SHALLOWEST * Math.pow(step, i);
+      points[i] = field.at(depths[i]);
+    }
+    Maximum minorPlane = maximum(Measure.SHEAR_ACROSS_MINOR, depths, points);
+    Maximum majorPlane = maximum(Measure.SHEAR_ACROSS_MAJOR, depths, points);
     Maximum shear = majorPlane.value > minorPlane.value ? majorPlane : minorPlane;
     maxShear = shear.value;
     maxShearDepth = shear.depth;
-    maxVonMises = maximum(AxialStress::vonMises, SubsurfaceStress::vonMisesSlope).value;
+    maxVonMises = maximum(Measure.VON_MISES, depths, points).value;
+  }
+
+  /** What is to be greatest; its slope need only have the right sign and zero. */
+  private enum Measure {
+    SHEAR_ACROSS_MINOR,
+    SHEAR_ACROSS_MAJOR,
+    VON_MISES;
+
+    double value(AxialStress s) {
+      return switch (this) {
+        case SHEAR_ACROSS_MINOR -> (s.alongMinor() - s.normal()) / 2;
+        case SHEAR_ACROSS_MAJOR -> (s.alongMajor() - s.normal()) / 2;
+        case VON_MISES -> s.vonMises();
+      };
+    }
+
+    double slope(Point p) {
+      AxialStress s = p.stress();
+      AxialStress d = p.slope();
+      return switch (this) {
+        case SHEAR_ACROSS_MINOR -> d.alongMinor() - d.normal();
+        case SHEAR_ACROSS_MAJOR -> d.alongMajor() - d.normal();
+        case VON_MISES ->
+            (s.alongMajor() - s.alongMinor()) * (d.alongMajor() - d.alongMinor())
+                + (s.alongMinor() - s.normal()) * (d.alongMinor() - d.normal())
+                + (s.normal() - s.alongMajor()) * (d.normal() - d.alongMajor());
+      };
+    }
   }
 
   private record Maximum(double value, double depth) {}
@@ -110,42 +143,45 @@ public final class SubsurfaceStress {
     return 1 / maxVonMises;
   }
 
-  private Maximum maximum(ToDoubleFunction<AxialStress> value, ToDoubleFunction<Point> slope) {
-    Maximum best = new Maximum(value.applyAsDouble(field.atSurface()), 0);
-    double step = Math.pow(DEEPEST / SHALLOWEST, 1.0 / INTERVALS);
-    double z = SHALLOWEST;
-    double slopeAbove = slope.applyAsDouble(field.at(z));
+  private Maximum maximum(Measure measure, double[] depths, Point[] points) {
+    Maximum best = new Maximum(measure.value(field.atSurface()), 0);
     for (int i = 0; i < INTERVALS; i++) {
-      double next = z * step;
-      double slopeBelow = slope.applyAsDouble(field.at(next));
-      if (slopeAbove > 0 && slopeBelow <= 0) {
-        double depth = root(slope, z, next);
-        double found = value.applyAsDouble(field.at(depth).stress());
+      if (measure.slope(points[i]) > 0 && measure.slope(points[i + 1]) <= 0) {
+        double depth = root(measure, depths[i], depths[i + 1]);
+        double found = measure.value(field.at(depth).stress());
         if (found > best.value) {
           best = new Maximum(found, depth);
         }
       }
-      z = next;
-      slopeAbove = slopeBelow;
     }
     return best;
   }
 
-  private double root(ToDoubleFunction<Point> slope, double from, double to) {
-    return new BrentSolver(1e-15, 1e-15)
-        .solve(100, z -> slope.applyAsDouble(field.at(z)), from, to);
-  }
-
-  private static double shearSlope(Point p, boolean major) {
-    AxialStress d = p.slope();
-    return (major ? d.alongMajor() : d.alongMinor()) - d.normal();
-  }
-
-  private static double vonMisesSlope(Point p) {
-    AxialStress s = p.stress();
-    AxialStress d = p.slope();
-    return (s.alongMajor() - s.alongMinor()) * (d.alongMajor() - d.alongMinor())
-        + (s.alongMinor() - s.normal()) * (d.alongMinor() - d.normal())
-        + (s.normal() - s.alongMajor()) * (d.normal() - d.alongMajor());
+  /**
+   * Finds where the slope changes sign: false position with the Illinois rule, which cannot leave
+   * the bracket. Written here because the library's solver, alone in using that library, would add
+   * 15 ms of class loading to the start of every check.
+   */
+  private double root(Measure measure, double from, double to) {
+    double opposite = from;
+    double latest = to;
+    double atOpposite = measure.slope(field.at(opposite));
+    double atLatest = measure.slope(field.at(latest));
+    for (int i = 0; i < 60 && atLatest != 0; i++) {
+      double z = latest - atLatest * (latest - opposite) / (atLatest - atOpposite);
+      if (Math.abs(z - latest) <= 1e-15 * z) {
+        break;
+      }
+      double at = measure.slope(field.at(z));
+      if (at * atLatest < 0) {
+        opposite = latest;
+        atOpposite = atLatest;
+      } else {
+        atOpposite /= 2;
+      }
+      latest = z;
+      atLatest = at;
+    }
+    return latest;
   }
 }
