@@ -29,6 +29,7 @@ public final class CouplingDesign {
   private final Friction friction;
   private final Targets targets;
   private final RemountConditions remount;
+  private final Tolerances tolerances;
 
   CouplingDesign(DesignBuilder b) {
     title = b.title;
@@ -43,6 +44,7 @@ public final class CouplingDesign {
     friction = b.friction;
     targets = b.targets;
     remount = b.remount;
+    tolerances = b.tolerances;
     if (supports.isEmpty()) {
       throw new IllegalArgumentException("a coupling needs supports, found none");
     }
@@ -58,6 +60,7 @@ public final class CouplingDesign {
         throw new IllegalArgumentException("two load cases are both called " + c.name());
       }
     }
+    tolerances.checkAgainst(supports, axes);
   }
 
   /**
@@ -169,6 +172,15 @@ public final class CouplingDesign {
   }
 
   /**
+   * Returns how far the parts may depart from the drawing.
+   *
+   * @return tolerances; none unless stated
+   */
+  public Tolerances tolerances() {
+    return tolerances;
+  }
+
+  /**
    * Returns the weight of the holder as a load.
    *
    * @return wrench at the centre of mass
@@ -252,6 +264,7 @@ public final class CouplingDesign {
         .axes(axes)
         .friction(friction)
         .targets(targets)
-        .remount(remount);
+        .remount(remount)
+        .tolerances(tolerances);
   }
 }

@@ -19,6 +19,7 @@ public final class DesignBuilder {
       new Friction(0.08, 0.1, 0.15, "common practice for lightly oiled hard steel, no source");
   Targets targets = Targets.DEFAULT;
   RemountConditions remount = RemountConditions.DEFAULT;
+  Tolerances tolerances = Tolerances.NONE;
 
   /** Starts with no supports, no load and no mass. */
   DesignBuilder() {}
@@ -163,6 +164,17 @@ public final class DesignBuilder {
    */
   public DesignBuilder remount(RemountConditions value) {
     remount = value;
+    return this;
+  }
+
+  /**
+   * Sets how far the parts may depart from the drawing.
+   *
+   * @param value tolerances
+   * @return this builder
+   */
+  public DesignBuilder tolerances(Tolerances value) {
+    tolerances = value;
     return this;
   }
 

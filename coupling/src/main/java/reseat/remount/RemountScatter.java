@@ -2,6 +2,7 @@ package reseat.remount;
 
 import java.util.List;
 import reseat.numerics.RunningCovariance;
+import reseat.numerics.RunningHistogram;
 import reseat.space.Vec3;
 
 /**
@@ -62,7 +63,7 @@ public record RemountScatter(
       Vec3 band,
       Vec3 covariances) {
 
-    static Spot of(RunningCovariance c, AxisHistogram[] bands) {
+    static Spot of(RunningCovariance c, RunningHistogram[] bands) {
       if (c.count() < 2) {
         return new Spot(
             c.count(), Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO);

@@ -15,6 +15,7 @@ import reseat.design.LoadCase;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
 import reseat.numerics.RandomStream;
+import reseat.numerics.RunningHistogram;
 
 /**
  * Mounts the holder many times with random luck and gathers where the tool comes to stand.
@@ -138,7 +139,7 @@ public final class RemountSimulation {
   }
 
   private RemountScatter result(RemountPlan plan, ScatterTally t) {
-    AxisHistogram[] none = new AxisHistogram[0];
+    RunningHistogram[] none = new RunningHistogram[0];
     List<RemountScatter.Failure> failures = new ArrayList<>();
     List<ContactLines.Line> lines = ContactLines.nominal(model.design()).lines();
     t.failures.forEach(

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import reseat.design.MachineAxes;
 import reseat.numerics.RunningCovariance;
+import reseat.numerics.RunningHistogram;
 import reseat.space.Vec3;
 
 /** Running sums over mountings; tallies of successive mountings can be joined in order. */
@@ -14,7 +15,7 @@ final class ScatterTally {
   final RunningCovariance rotation = new RunningCovariance();
   final RunningCovariance afterCut = new RunningCovariance();
   final RunningCovariance afterReclamp = new RunningCovariance();
-  final AxisHistogram[] bands;
+  final RunningHistogram[] bands;
 
   /** Failed mountings: how they failed, and at which contact. */
   final Map<MountMechanics.Outcome, Map<Integer, Long>> failures =
@@ -30,10 +31,10 @@ final class ScatterTally {
    */
   ScatterTally(MachineAxes axes, ScatterTally pilot) {
     this.axes = axes;
-    bands = new AxisHistogram[pilot == null ? 0 : 3];
+    bands = new RunningHistogram[pilot == null ? 0 : 3];
     for (int k = 0; k < bands.length; k++) {
       bands[k] =
-          new AxisHistogram(
+          new RunningHistogram(
               pilot.shift.mean().component(k), pilot.shift.standardDeviation().component(k));
     }
   }

@@ -12,17 +12,24 @@ import reseat.space.Vec3;
  * the middle and {@code axisHeight} moves both up.
  *
  * @param frame axes; origin at the centre of the ball the groove was designed for, m
- * @param flankRadius radius of each flank, m; larger than the ball's
+ * @param leftRadius radius of the left flank, m; larger than the ball's
+ * @param rightRadius radius of the right flank, m; the same as the left but for errors of making
  * @param axisOffset distance of each flank's axis from the middle, on the far side, m
  * @param axisHeight height of the flank axes over the origin, m
  * @param extent how far the flanks reach
  */
 public record GothicGroove(
-    SeatFrame frame, double flankRadius, double axisOffset, double axisHeight, GrooveExtent extent)
+    SeatFrame frame,
+    double leftRadius,
+    double rightRadius,
+    double axisOffset,
+    double axisHeight,
+    GrooveExtent extent)
     implements Seat {
 
   /** Refuses arches that do not close. */
   public GothicGroove {
+    double flankRadius = Math.min(leftRadius, rightRadius);
     if (!(flankRadius > 0) || !(axisOffset > 0) || !(axisOffset < flankRadius)) {
       throw new IllegalArgumentException(
           "gothic groove: the axis offset must lie between zero and the flank radius, found "
@@ -60,25 +67,33 @@ public record GothicGroove(
     }
     double play = flankRadius - ballRadius;
     return new GothicGroove(
-        atBallCentre, flankRadius, play * Math.sin(angle), play * Math.cos(angle), extent);
+        atBallCentre,
+        flankRadius,
+        flankRadius,
+        play * Math.sin(angle),
+        play * Math.cos(angle),
+        extent);
   }
 
   @Override
   public List<Flank> flanks() {
-    return List.of(flank("left", -1), flank("right", 1));
+    return List.of(flank("left", -1, leftRadius), flank("right", 1, rightRadius));
   }
 
-  private Flank flank(String name, int push) {
+  private Flank flank(String name, int push, double radius) {
     Vec3 axis = frame.point(0, push * axisOffset, axisHeight);
-    return new CylinderFlank(name, axis, frame.axis(), flankRadius, true);
+    return new CylinderFlank(name, axis, frame.axis(), radius, true);
   }
 
   @Override
   public List<SeatClearance> clearances(Ball ball) {
     List<SeatClearance> found = new ArrayList<>();
-    double edge = (axisOffset + extent.mouthWidth() / 2) / flankRadius;
-    double root = Math.asin(Math.min(1, (axisOffset + extent.rootWidth() / 2) / flankRadius));
+    double arch = Double.NEGATIVE_INFINITY;
     for (Flank flank : flanks()) {
+      double flankRadius = Math.abs(flank.signedRadius());
+      double edge = (axisOffset + extent.mouthWidth() / 2) / flankRadius;
+      double root = Math.asin(Math.min(1, (axisOffset + extent.rootWidth() / 2) / flankRadius));
+      arch = Math.max(arch, axisHeight - flankRadius * Math.cos(root) - extent.rootDepth());
       Vec3 normal = flank.normal(ball.centre());
       double angle = Math.acos(Math.max(-1, Math.min(1, normal.dot(frame.up()))));
       if (edge <= 1) {
@@ -100,7 +115,6 @@ public record GothicGroove(
                 extent.length() / 2 - Math.abs(frame.along(contact))));
       }
     }
-    double arch = axisHeight - flankRadius * Math.cos(root) - extent.rootDepth();
     found.add(
         new SeatClearance(
             SeatClearance.Feature.FLOOR, "", undersideAbove(ball, frame.point(0, 0, arch))));
@@ -109,7 +123,7 @@ public record GothicGroove(
 
   @Override
   public Seat withFrame(SeatFrame newFrame) {
-    return new GothicGroove(newFrame, flankRadius, axisOffset, axisHeight, extent);
+    return new GothicGroove(newFrame, leftRadius, rightRadius, axisOffset, axisHeight, extent);
   }
 
   @Override

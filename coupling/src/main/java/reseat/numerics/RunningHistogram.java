@@ -1,16 +1,20 @@
-package reseat.remount;
+package reseat.numerics;
 
 /**
  * Counts of one quantity in equal bins, to read bands off in flat memory.
  *
- * <p>The bins are laid by a pilot sample: {@value #BINS} of them over {@value #REACH} standard
- * deviations to each side of its mean, so a band is read to about half a percent of the standard
- * deviation. Values beyond are counted in the outermost bins.
+ * <p>The bins are laid by a mean and a standard deviation that are roughly known beforehand:
+ * {@value #BINS} of them over {@value #REACH} standard deviations to each side, so a band is read
+ * to about half a percent of the standard deviation. Values beyond are counted in the outermost
+ * bins. Mutable, one thread at a time.
  */
-final class AxisHistogram {
+public final class RunningHistogram {
 
-  static final int BINS = 4096;
-  static final double REACH = 12;
+  /** Number of bins. */
+  public static final int BINS = 4096;
+
+  /** How many standard deviations the bins reach to each side. */
+  public static final double REACH = 12;
 
   private final double low;
   private final double width;
@@ -20,15 +24,20 @@ final class AxisHistogram {
   /**
    * Lays the bins.
    *
-   * @param mean mean of the pilot sample
-   * @param deviation standard deviation of the pilot sample; zero for a quantity that stands still
+   * @param mean mean, roughly
+   * @param deviation standard deviation, roughly; zero for a quantity that stands still
    */
-  AxisHistogram(double mean, double deviation) {
+  public RunningHistogram(double mean, double deviation) {
     low = mean - REACH * deviation;
     width = 2 * REACH * deviation / BINS;
   }
 
-  void add(double value) {
+  /**
+   * Takes one value in.
+   *
+   * @param value the value, in the unit of the mean
+   */
+  public void add(double value) {
     total++;
     if (width > 0) {
       double bin = Math.floor((value - low) / width);
@@ -36,7 +45,12 @@ final class AxisHistogram {
     }
   }
 
-  void merge(AxisHistogram other) {
+  /**
+   * Takes in all that another instance with the same bins has seen.
+   *
+   * @param other left unchanged
+   */
+  public void merge(RunningHistogram other) {
     total += other.total;
     for (int i = 0; i < BINS; i++) {
       counts[i] += other.counts[i];
@@ -50,7 +64,7 @@ final class AxisHistogram {
    * @param part part to be held, 0 to 1
    * @return half-width, to the width of a bin
    */
-  double halfWidth(double middle, double part) {
+  public double halfWidth(double middle, double part) {
     if (!(width > 0) || total == 0) {
       return 0;
     }
