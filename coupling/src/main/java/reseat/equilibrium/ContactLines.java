@@ -69,21 +69,37 @@ public final class ContactLines {
   }
 
   /**
-   * Finds the lines for a pose of the holder.
+   * Finds the lines for a pose of the holder, the balls standing rigidly on their half.
    *
    * @param design the coupling
    * @param holderInBase where the holder stands
    * @return one line per flank, support by support
    */
   public static ContactLines at(CouplingDesign design, Pose holderInBase) {
-    boolean onHolder = design.ballsOn() == Half.HOLDER;
-    Pose ballHalfInSeatHalf = onHolder ? holderInBase : holderInBase.inverse();
+    Pose ballHalfInSeatHalf = onHolder(design) ? holderInBase : holderInBase.inverse();
+    List<Vec3> centres = new ArrayList<>();
+    for (Support s : design.supports()) {
+      centres.add(ballHalfInSeatHalf.apply(s.ball().centre()));
+    }
+    return of(design, holderInBase, centres);
+  }
+
+  /**
+   * Finds the lines for balls that have given way on their mountings.
+   *
+   * @param design the coupling
+   * @param holderInBase where the holder stands
+   * @param centres where each ball's centre is, in the seat half, m
+   * @return one line per flank, support by support
+   */
+  static ContactLines of(CouplingDesign design, Pose holderInBase, List<Vec3> centres) {
+    boolean onHolder = onHolder(design);
     Pose seatHalfInBase = onHolder ? Pose.identity() : holderInBase;
     List<Line> lines = new ArrayList<>();
     List<Support> supports = design.supports();
     for (int b = 0; b < supports.size(); b++) {
       Support s = supports.get(b);
-      Vec3 centre = ballHalfInSeatHalf.apply(s.ball().centre());
+      Vec3 centre = centres.get(b);
       for (Flank f : s.seat().flanks()) {
         Vec3 normal = seatHalfInBase.rotate(f.normal(centre));
         lines.add(
@@ -99,6 +115,10 @@ public final class ContactLines {
       }
     }
     return new ContactLines(lines);
+  }
+
+  private static boolean onHolder(CouplingDesign design) {
+    return design.ballsOn() == Half.HOLDER;
   }
 
   /**

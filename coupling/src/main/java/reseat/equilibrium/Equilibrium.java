@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.contact.EllipticContact;
 import reseat.contact.TangentialContact;
+import reseat.design.Support;
 import reseat.space.Pose;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -87,7 +88,7 @@ public final class Equilibrium {
 
   static Equilibrium of(CouplingModel model, Wrench load, EquilibriumSolver solver) {
     Pose pose = solver.holderInBase();
-    ContactLines lines = ContactLines.at(model.design(), pose);
+    ContactLines lines = ContactLines.of(model.design(), pose, centres(model, solver));
     List<Contact> contacts = new ArrayList<>();
     for (int i = 0; i < lines.lines().size(); i++) {
       contacts.add(
@@ -99,6 +100,20 @@ public final class Equilibrium {
               solver.approach(i)));
     }
     return new Equilibrium(model, load, pose, contacts, lines);
+  }
+
+  /** Where the balls are in the seat half, mountings given way. */
+  private static List<Vec3> centres(CouplingModel model, EquilibriumSolver solver) {
+    double[] perContact = new double[18];
+    solver.copyCentres(perContact);
+    List<Vec3> centres = new ArrayList<>();
+    int contact = 0;
+    for (Support s : model.design().supports()) {
+      int i = 3 * contact;
+      centres.add(new Vec3(perContact[i], perContact[i + 1], perContact[i + 2]));
+      contact += s.seat().flanks().size();
+    }
+    return centres;
   }
 
   /**
