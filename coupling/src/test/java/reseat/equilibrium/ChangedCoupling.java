@@ -117,7 +117,8 @@ final class ChangedCoupling {
           public Seat gothicGroove(GothicGroove g) {
             return new GothicGroove(
                 f,
-                g.flankRadius() * scale,
+                g.leftRadius() * scale,
+                g.rightRadius() * scale,
                 g.axisOffset() * scale,
                 g.axisHeight() * scale,
                 GrooveExtent.unlimited());
