@@ -1,0 +1,33 @@
+package reseat.verification;
+
+import java.util.List;
+
+/** Every published value the program is held to, by topic. */
+public final class PublishedValues {
+
+  private PublishedValues() {}
+
+  /**
+   * Returns the topics.
+   *
+   * @return topics with their values, from the contact outward
+   */
+  public static List<Topic> topics() {
+    return List.of(
+        HertzContacts.topic(),
+        HertzCoefficients.topic(),
+        HandbookContacts.topic(),
+        SubsurfaceStresses.topic(),
+        TangentialContacts.topic(),
+        MaterialData.topic());
+  }
+
+  /**
+   * Returns all values.
+   *
+   * @return values of all topics in order
+   */
+  public static List<PublishedValue> all() {
+    return topics().stream().flatMap(topic -> topic.values().stream()).toList();
+  }
+}
