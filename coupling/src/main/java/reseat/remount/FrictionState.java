@@ -8,8 +8,10 @@ package reseat.remount;
  * Where the normal force falls, the spring softens with it and the friction force is scaled down in
  * the same ratio; where it grows, the force is kept. So a closed loop can only lose energy.
  *
- * <p>Partial slip inside the patch is not resolved: the spring is stiffer than Mindlin's curve
- * until full slip and meets it there (see the validation test for the difference).
+ * <p>Partial slip inside the patch is not resolved. Against Mindlin's curve for a circle under a
+ * steady normal force the spring holds up to 19.2 % of μN more at the same displacement (at μN/kt,
+ * where it begins to slip and Mindlin's patch still sticks in the middle), and Mindlin's residual
+ * offset after a load that never slipped (at most 0.13 μN/kt) is missing.
  *
  * <p>All vectors in the seat half's axes; the friction force is the one on the ball. Storage is
  * reused; not for use by several threads.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import reseat.equilibrium.ContactLines;
 import reseat.numerics.Lu6;
 import reseat.space.Twist;
@@ -65,24 +66,15 @@ public final class SelfSeating {
    * @param open names of the contacts that close last
    * @param lastSeat name of the support that is last to close
    * @param limitFriction friction at which the slide stalls; {@value #GREATEST} if it never does
-   * @param reason what ends it
+   * @param tipFriction friction from which an engaged contact would have to pull, so that the
+   *     holder leaves this way for another; {@value #GREATEST} if never
    */
-  public record Path(List<String> open, String lastSeat, double limitFriction, Reason reason) {
+  public record Path(List<String> open, String lastSeat, double limitFriction, double tipFriction) {
 
     /** Copies the list. */
     public Path {
       open = List.copyOf(open);
     }
-  }
-
-  /** What ends a slide. */
-  public enum Reason {
-    /** Friction holds the holder before the contact closes. */
-    STALLS,
-    /** An engaged contact would have to pull: the holder tips instead of sliding. */
-    TIPS,
-    /** Nothing, up to the greatest friction looked at. */
-    NEVER
   }
 
   /**
@@ -166,28 +158,6 @@ public final class SelfSeating {
    */
   Path path(double[] rates) {
     Vec3[] slip = slips(rates);
-    double step = GREATEST / SCAN;
-    double good = 0;
-    Reason reason = ends(0, slip, rates);
-    double limit = reason == Reason.NEVER ? GREATEST : 0;
-    for (int s = 1; s <= SCAN && reason == Reason.NEVER; s++) {
-      reason = ends(s * step, slip, rates);
-      if (reason != Reason.NEVER) {
-        double bad = s * step;
-        for (int k = 0; k < 60; k++) {
-          double middle = (good + bad) / 2;
-          Reason there = ends(middle, slip, rates);
-          if (there == Reason.NEVER) {
-            good = middle;
-          } else {
-            bad = middle;
-            reason = there;
-          }
-        }
-        limit = good;
-      }
-      good = s * step;
-    }
     List<String> open = new ArrayList<>();
     String lastSeat = "";
     for (int i = 0; i < N; i++) {
@@ -196,34 +166,77 @@ public final class SelfSeating {
         lastSeat = lines.lines().get(i).support();
       }
     }
-    return new Path(open, lastSeat, limit, reason);
+    return new Path(
+        open,
+        lastSeat,
+        firstAbove(mu -> goesOn(mu, slip, rates)),
+        firstAbove(mu -> staysEngaged(mu, slip, rates)));
   }
 
-  private Reason ends(double mu, Vec3[] slip, double[] rates) {
+  /** Finds the smallest friction at which a state no longer holds. */
+  private static double firstAbove(DoublePredicate holds) {
+    if (!holds.test(0)) {
+      return 0;
+    }
+    double step = GREATEST / SCAN;
+    for (int s = 1; s <= SCAN; s++) {
+      if (!holds.test(s * step)) {
+        double good = (s - 1) * step;
+        double bad = s * step;
+        for (int k = 0; k < 60; k++) {
+          double middle = (good + bad) / 2;
+          if (holds.test(middle)) {
+            good = middle;
+          } else {
+            bad = middle;
+          }
+        }
+        return good;
+      }
+    }
+    return GREATEST;
+  }
+
+  /** Whether power is left at the open contacts to go on closing. */
+  private boolean goesOn(double mu, Vec3[] slip, double[] rates) {
+    double[] n = forces(mu, slip);
+    if (n.length == 0) {
+      return false; // the contact forces grow without bound: the holder wedges
+    }
+    double power = 0;
+    for (int i = 0; i < N; i++) {
+      power += rates[i] * n[i];
+    }
+    return power > 0;
+  }
+
+  /** Whether every engaged contact is pressed. */
+  private boolean staysEngaged(double mu, Vec3[] slip, double[] rates) {
+    double[] n = forces(mu, slip);
+    double largest = 0;
+    for (double force : n) {
+      largest = Math.max(largest, Math.abs(force));
+    }
+    for (int i = 0; i < n.length; i++) {
+      if (rates[i] == 0 && n[i] < -1e-9 * largest) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Forces that would stop the slide; empty if no finite ones do. */
+  private double[] forces(double mu, Vec3[] slip) {
     Lu6 lu = new Lu6();
     if (!lu.factor(columns(mu, slip))) {
-      return Reason.STALLS; // the contact forces grow without bound: the holder wedges
+      return new double[0];
     }
     double[] n = new double[N];
     for (int i = 0; i < N; i++) {
       n[i] = -load[i];
     }
     lu.solve(n, n);
-    double power = 0;
-    double largest = 0;
-    for (int i = 0; i < N; i++) {
-      power += rates[i] * n[i];
-      largest = Math.max(largest, Math.abs(n[i]));
-    }
-    if (!(power > 0)) {
-      return Reason.STALLS;
-    }
-    for (int i = 0; i < N; i++) {
-      if (rates[i] == 0 && n[i] < -1e-9 * largest) {
-        return Reason.TIPS;
-      }
-    }
-    return Reason.NEVER;
+    return n;
   }
 
   /** Unit slip of the holder at each engaged contact; null at those open or standing still. */
