@@ -28,6 +28,7 @@ class ArchitectureTest {
   private static final List<String> IMPORT_ORDER =
       List.of(
           "units",
+          "toml",
           "space",
           "numerics",
           "material",
