@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
+import reseat.design.Holder;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -75,5 +76,34 @@ class StaticsValidationTest {
     assertThat(stiff.get(0, 0) / k).isCloseTo(5.205882353, within(1e-4));
     assertThat(stiff.get(2, 2) / k).isCloseTo(5.470588235, within(1e-4));
     assertThat(lambda).isCloseTo(state.contacts().get(0).tangential().majorRatio(), within(1e-12));
+  }
+
+  @Test
+  void oneNewtonAtTheCentreMovesTheHolder() {
+    // CV-081: k = 36.5459 N/um per contact, which 100 N gives each contact of this steel
+    Equilibrium state = withHundredNewtonPerContact();
+    CouplingStiffness stiffness = CouplingStiffness.of(state, CouplingStiffness.Bound.FRICTIONLESS);
+    assertThat(1e9 / stiffness.stiffnessAlong(Vec3.ZERO, Vec3.Z)).isCloseTo(9.12095, within(1e-3));
+    assertThat(1e9 / stiffness.stiffnessAlong(Vec3.ZERO, Vec3.X)).isCloseTo(18.2419, within(2e-3));
+  }
+
+  @Test
+  void twoKilogramsOnTheirContacts() {
+    // CV-082: f = sqrt(3 k/m)/(2 pi) upward, sqrt(1.5 k/m)/(2 pi) sideways
+    NaturalFrequencies found =
+        NaturalFrequencies.of(
+            CouplingStiffness.of(
+                withHundredNewtonPerContact(), CouplingStiffness.Bound.FRICTIONLESS),
+            new Holder(2, Vec3.ZERO, Vec3.ZERO));
+    assertThat(found.hertz()).hasSize(3);
+    assertThat(found.hertz().get(0)).isCloseTo(833.240, within(0.05));
+    assertThat(found.hertz().get(1)).isCloseTo(833.240, within(0.05));
+    assertThat(found.hertz().get(2)).isCloseTo(1178.379, within(0.05));
+    assertThat(found.withInertia()).isFalse();
+  }
+
+  private static Equilibrium withHundredNewtonPerContact() {
+    return CouplingModel.of(coupling())
+        .under(Wrench.ofForce(new Vec3(0, 0, -600 * Math.cos(FORTY_FIVE)), Vec3.ZERO));
   }
 }

@@ -1,0 +1,82 @@
+package reseat.equilibrium;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import reseat.design.CouplingDesign;
+import reseat.numerics.RandomStream;
+import reseat.space.Vec3;
+import reseat.space.Wrench;
+
+class PreloadZoneTest {
+
+  private static final double RC = 0.05;
+
+  private static CouplingDesign coupling() {
+    return TestCouplings.threeVees(RC, 0.00635, Math.toRadians(45), 90, 210, 330).build();
+  }
+
+  private static PreloadZone zone(Vec3 force, Vec3 through, double share) {
+    return PreloadZone.of(
+        ContactLines.nominal(coupling()), Wrench.zero(Vec3.ZERO), force, through, 0.2, share);
+  }
+
+  @Test
+  void aVerticalPreloadMayWanderWithinTheTriangleOfTheBalls() {
+    PreloadZone zone = zone(new Vec3(0, 0, -600), new Vec3(0, 0, 0.03), 0);
+    assertThat(zone.margin()).as("to the edge of the triangle").isCloseTo(RC / 2, within(1e-12));
+    assertThat(zone.corners()).hasSize(3);
+    for (Vec3 corner : zone.corners()) {
+      assertThat(corner.norm()).isCloseTo(RC, within(1e-12));
+    }
+  }
+
+  @Test
+  void keepingHalfOfEachForceLeavesHalfTheMargin() {
+    PreloadZone zone = zone(new Vec3(0, 0, -600), Vec3.ZERO, 0.5);
+    assertThat(zone.margin()).isCloseTo(RC / 4, within(1e-12));
+    for (Vec3 corner : zone.corners()) {
+      assertThat(corner.norm()).isCloseTo(RC / 2, within(1e-12));
+    }
+  }
+
+  @Test
+  void aLineOutsideTheTriangleHasANegativeMargin() {
+    PreloadZone zone = zone(new Vec3(0, 0, -600), new Vec3(0, -0.03, 0), 0);
+    assertThat(zone.margin()).isCloseTo(-0.005, within(1e-12));
+    assertThat(zone.nearest()).startsWith("ball at 90");
+  }
+
+  @Test
+  void atACornerOfTheZoneTwoContactsAreJustOpen() {
+    for (int i = 0; i < 40; i++) {
+      RandomCoupling c = RandomCoupling.draw(RandomStream.of(20260241, i));
+      Wrench w = c.load().movedTo(Vec3.ZERO);
+      Vec3 force = new Vec3(0, 0, -50);
+      Wrench others = w.plus(Wrench.ofForce(force.negated(), Vec3.ZERO));
+      ContactLines lines = ContactLines.nominal(c.design());
+      PreloadZone zone = PreloadZone.of(lines, others, force, Vec3.ZERO, 10, 0);
+      assertThat(zone.margin()).isPositive();
+      for (Vec3 corner : zone.corners()) {
+        double[] n = lines.forces(others.plus(Wrench.ofForce(force, corner)));
+        double scale = w.force().norm();
+        int open = 0;
+        for (double f : n) {
+          assertThat(f).isGreaterThan(-1e-9 * scale);
+          open += f < 1e-9 * scale ? 1 : 0;
+        }
+        boolean onWindow = Math.max(Math.abs(corner.x()), Math.abs(corner.y())) > 9.999;
+        assertThat(open).as("layout %d", i).isGreaterThanOrEqualTo(onWindow ? 0 : 2);
+      }
+    }
+  }
+
+  @Test
+  void aPreloadAlongThePlaneHasNoZoneInIt() {
+    assertThatThrownBy(() -> zone(new Vec3(100, 0, 0), Vec3.ZERO, 0))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("along the coupling plane");
+  }
+}
