@@ -197,7 +197,7 @@ public record RelativeCurvature(
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "%s is %.6g mm: it must be larger than the ball radius %.6g mm, or the ball touches"
+              "%s is %.4f mm: it must be larger than the ball radius %.4f mm, or the ball touches"
                   + " along a line and not at a point",
               quantity,
               hollow * 1e3,
