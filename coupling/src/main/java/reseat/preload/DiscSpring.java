@@ -183,7 +183,7 @@ public record DiscSpring(
    *
    * @return K1
    */
-  double k1() {
+  public double k1() {
     double d = ratio();
     double shape = (d + 1) / (d - 1) - 2 / Math.log(d);
     return Math.pow((d - 1) / d, 2) / shape / Math.PI;
@@ -194,7 +194,7 @@ public record DiscSpring(
    *
    * @return K2
    */
-  double k2() {
+  public double k2() {
     double log = Math.log(ratio());
     return 6 / Math.PI * ((ratio() - 1) / log - 1) / log;
   }
@@ -204,7 +204,7 @@ public record DiscSpring(
    *
    * @return K3
    */
-  double k3() {
+  public double k3() {
     return 3 / Math.PI * (ratio() - 1) / Math.log(ratio());
   }
 

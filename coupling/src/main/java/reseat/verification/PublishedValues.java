@@ -19,7 +19,10 @@ public final class PublishedValues {
         HandbookContacts.topic(),
         SubsurfaceStresses.topic(),
         TangentialContacts.topic(),
-        MaterialData.topic());
+        MaterialData.topic(),
+        ScrewThreads.topic(),
+        PreloadDevices.topic(),
+        BallMounts.topic());
   }
 
   /**
