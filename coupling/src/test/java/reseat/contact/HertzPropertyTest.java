@@ -129,6 +129,11 @@ class HertzPropertyTest {
     assertThat(contact.force(contact.approach(c.force())))
         .as("%s", c)
         .isCloseTo(c.force(), within(1e-12 * c.force()));
+    double p0 = contact.peakPressure(c.force());
+    assertThat(contact.forceAtPeakPressure(p0))
+        .as("%s", c)
+        .isCloseTo(c.force(), within(1e-12 * c.force()));
+    assertThat(contact.meanPressure(c.force())).as("%s", c).isCloseTo(p0 / 1.5, within(1e-12 * p0));
   }
 
   @ParameterizedTest
