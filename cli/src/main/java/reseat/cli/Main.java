@@ -5,7 +5,6 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import reseat.cli.command.Dispatch;
 import reseat.cli.command.ExitCode;
-import reseat.cli.command.ShippedCommands;
 
 /** The program: opens the standard streams, runs one command, ends with its exit code. */
 public final class Main {
@@ -34,7 +33,7 @@ public final class Main {
 
   private static int run(String[] args, PrintWriter out, PrintWriter err) {
     try {
-      return new Dispatch(new ShippedCommands()).run(args, out, err);
+      return new Dispatch().run(args, out, err);
     } catch (OutOfMemoryError e) {
       err.println("reseat: not enough memory for this run; ask for less, or give Java more with");
       err.println("  JAVA_TOOL_OPTIONS=-Xmx4g");

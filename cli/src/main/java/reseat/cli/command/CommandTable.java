@@ -1,7 +1,6 @@
 package reseat.cli.command;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 
 /** The commands that a command line may name; each is built only when it is asked for. */
 interface CommandTable {
@@ -17,7 +16,7 @@ interface CommandTable {
    * Builds one command.
    *
    * @param name one of {@link #names()}
-   * @return a picocli command whose result is an {@link ExitCode}
+   * @return the command; nothing is read or run yet
    */
-  Callable<Integer> command(String name);
+  Subcommand command(String name);
 }

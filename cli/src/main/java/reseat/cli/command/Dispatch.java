@@ -3,20 +3,15 @@ package reseat.cli.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 
 /** Takes a command line to its command and whatever happens there to an exit code. */
 public final class Dispatch {
 
   private final CommandTable table;
 
-  /**
-   * Sets out the commands to choose from.
-   *
-   * @param table the commands; nothing is built yet
-   */
-  public Dispatch(ShippedCommands table) {
-    this((CommandTable) table);
+  /** Sets out the program's own commands; none is built yet. */
+  public Dispatch() {
+    this(new ShippedCommands());
   }
 
   Dispatch(CommandTable table) {
@@ -33,12 +28,11 @@ public final class Dispatch {
    */
   public int run(String[] args, PrintWriter out, PrintWriter err) {
     if (args.length == 2 && !args[1].startsWith("-") && table.names().contains(args[0])) {
-      Callable<Integer> command = table.command(args[0]);
-      if (command instanceof FileCommand onFile) {
+      if (table.command(args[0]) instanceof FileCommand onFile) {
         return runOnFile(onFile, args, out, err);
       }
     }
-    return new OptionReader(table).run(args, out, err);
+    return new OptionReader(table, out, err).run(args);
   }
 
   private static int runOnFile(

@@ -11,7 +11,7 @@ import java.nio.file.Path;
  * and so without loading the option parser, which would be a good part of the time such a command
  * takes.
  */
-public interface FileCommand {
+interface FileCommand extends Subcommand {
 
   /**
    * Runs the command with every option at its default.

@@ -1,30 +1,80 @@
 package reseat.cli.command;
 
-import picocli.CommandLine.Command;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Properties;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
 
-/** The program without a command: help, version, and how a run may end. */
-@Command(
-    name = "reseat",
-    description =
-        "Designs kinematic couplings: what they carry, how stiff they are, how they repeat.",
-    synopsisSubcommandLabel = "COMMAND",
-    exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {
-      "0:every check holds",
-      "1:a check fails; the report is complete",
-      "2:the command line or an input file is wrong",
-      "3:there is no solution",
-      "70:a fault of the program itself"
-    })
-final class ReseatCommand implements Runnable {
+/** The program without a command: its help, its version, and how a run may end. */
+final class ReseatCommand {
 
-  @Spec private CommandSpec spec;
+  private ReseatCommand() {}
 
-  @Override
-  public void run() {
-    throw new ParameterException(spec.commandLine(), "name a command");
+  /**
+   * Describes the program with all its commands.
+   *
+   * @param table the commands
+   * @return what help is printed from
+   */
+  static CommandSpec describe(CommandTable table) {
+    CommandSpec program = CommandSpec.create().name("reseat").addOption(Options.help());
+    program.addOption(
+        OptionSpec.builder("-V", "--version")
+            .type(boolean.class)
+            .versionHelp(true)
+            .description("Show the version.")
+            .build());
+    for (String name : table.names()) {
+      program.addSubcommand(name, describe(name, table.command(name)));
+    }
+    program
+        .usageMessage()
+        .description(
+            "Designs kinematic couplings: what they carry, how stiff they are, how they repeat.")
+        .synopsisSubcommandLabel("COMMAND")
+        .footer("%n'reseat COMMAND --help' explains a command.")
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(exitCodes());
+    return program;
+  }
+
+  /**
+   * Describes one command.
+   *
+   * @param name the name it goes by
+   * @param command the command
+   * @return what its help is printed from and its options are read by
+   */
+  static CommandSpec describe(String name, Subcommand command) {
+    CommandSpec spec = CommandSpec.create().name(name);
+    command.describe(spec);
+    return spec.addOption(Options.help());
+  }
+
+  /**
+   * Reads the version that the build wrote into the program.
+   *
+   * @return three numbers with points between them
+   * @throws IOException if the program was packed without it
+   */
+  static String version() throws IOException {
+    Properties build = new Properties();
+    try (InputStream stored = ReseatCommand.class.getResourceAsStream("build.properties")) {
+      build.load(stored);
+    }
+    return build.getProperty("version");
+  }
+
+  private static Map<String, String> exitCodes() {
+    Map<String, String> codes = new LinkedHashMap<>();
+    codes.put(String.valueOf(ExitCode.HOLDS), "every check holds");
+    codes.put(String.valueOf(ExitCode.CHECK_FAILS), "a check fails; the report is complete");
+    codes.put(String.valueOf(ExitCode.BAD_INPUT), "the command line or an input file is wrong");
+    codes.put(String.valueOf(ExitCode.NO_SOLUTION), "there is no solution");
+    codes.put(String.valueOf(ExitCode.OUR_FAULT), "a fault of the program itself");
+    return codes;
   }
 }

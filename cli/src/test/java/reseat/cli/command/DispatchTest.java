@@ -8,15 +8,12 @@ import java.io.StringWriter;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 
 class DispatchTest {
 
@@ -43,7 +40,7 @@ class DispatchTest {
     assertThat(run("weigh", "post.toml", "--jsno")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString())
         .contains("reseat weigh: no option '--jsno'; did you mean --json?")
-        .contains("'reseat weigh --help' lists the options");
+        .contains("'reseat weigh --help'");
     assertThat(out.toString()).isEmpty();
   }
 
@@ -63,6 +60,18 @@ class DispatchTest {
   void aValueThatIsNoNumberIsQuoted() {
     assertThat(run("weigh", "post.toml", "--times", "many")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("--times").contains("'many'");
+  }
+
+  @Test
+  void aValueThatACommandRefusesIsBadUsage() {
+    assertThat(run("weigh", "post.toml", "--times", "0")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("reseat weigh: --times is 0; at least 1 is needed");
+  }
+
+  @Test
+  void aWordTooManyIsQuoted() {
+    assertThat(run("weigh", "post.toml", "other.toml")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("one word too many: 'other.toml'");
   }
 
   @Test
@@ -132,30 +141,32 @@ class DispatchTest {
     }
 
     @Override
-    public Callable<Integer> command(String name) {
+    public Subcommand command(String name) {
       return new Weigh();
     }
   }
 
-  @Command(name = "weigh", description = "Weighs a design.")
-  private static final class Weigh implements Callable<Integer>, FileCommand {
-    @Spec private CommandSpec spec;
-
-    @Parameters(paramLabel = "FILE", description = "design file")
-    private Path file;
-
-    @Option(names = "--json", description = "machine-readable")
-    private boolean json;
-
-    @Option(names = "--times", description = "how often")
-    private int times = 1;
+  private static final class Weigh implements FileCommand {
+    @Override
+    public void describe(CommandSpec spec) {
+      spec.usageMessage().description("Weighs a design.");
+      spec.addPositional(Options.file("the design"))
+          .addOption(Options.flag("--json", "Print for machines."))
+          .addOption(Options.value("--times", "N", Integer.class, 1, "How often to weigh."));
+    }
 
     @Override
-    public Integer call() throws IOException {
-      for (int i = 1; i < times; i++) {
-        weigh(file, json, spec.commandLine().getOut());
+    public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
+      int times = given.matchedOptionValue("--times", 1);
+      if (times < 1) {
+        throw new ParameterException(
+            given.commandSpec().commandLine(), "--times is " + times + "; at least 1 is needed");
       }
-      return weigh(file, json, spec.commandLine().getOut());
+      Path file = given.matchedPositionalValue(0, null);
+      for (int i = 1; i < times; i++) {
+        weigh(file, given.hasMatchedOption("--json"), out);
+      }
+      return weigh(file, given.hasMatchedOption("--json"), out);
     }
 
     @Override

@@ -1,0 +1,75 @@
+package reseat.cli.command;
+
+import java.nio.file.Path;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/**
+ * The kinds of parameter and option that commands accept. A percent sign in a description is
+ * written twice.
+ */
+final class Options {
+
+  private Options() {}
+
+  /**
+   * The file a command works on: the first word after its name.
+   *
+   * @param description what is in the file
+   * @return a required parameter of type {@link Path}
+   */
+  static PositionalParamSpec file(String description) {
+    return PositionalParamSpec.builder()
+        .index("0")
+        .paramLabel("FILE")
+        .required(true)
+        .type(Path.class)
+        .description(description)
+        .build();
+  }
+
+  /**
+   * Something to switch on.
+   *
+   * @param name such as {@code --json}
+   * @param description what it switches on
+   * @return an option of type boolean, false unless given
+   */
+  static OptionSpec flag(String name, String description) {
+    return OptionSpec.builder(name).type(boolean.class).description(description).build();
+  }
+
+  /**
+   * Something with a value.
+   *
+   * @param <T> type of the value
+   * @param name such as {@code --mounts}
+   * @param label what stands for the value in help, such as {@code N}
+   * @param type type of the value
+   * @param standard the value if the option is not given, also shown in help
+   * @param description what the value decides
+   * @return an option of that type
+   */
+  static <T> OptionSpec value(
+      String name, String label, Class<T> type, T standard, String description) {
+    return OptionSpec.builder(name)
+        .paramLabel(label)
+        .type(type)
+        .defaultValue(standard.toString())
+        .description(description + " (" + standard + " if not given)")
+        .build();
+  }
+
+  /**
+   * A switch that prints help and does nothing else.
+   *
+   * @return the option {@code --help}
+   */
+  static OptionSpec help() {
+    return OptionSpec.builder("-h", "--help")
+        .type(boolean.class)
+        .usageHelp(true)
+        .description("Show this help.")
+        .build();
+  }
+}
