@@ -19,6 +19,8 @@ public final class PublishedValues {
         HandbookContacts.topic(),
         SubsurfaceStresses.topic(),
         TangentialContacts.topic(),
+        CouplingStatics.topic(),
+        CouplingErrors.topic(),
         MaterialData.topic(),
         ScrewThreads.topic(),
         PreloadDevices.topic(),
