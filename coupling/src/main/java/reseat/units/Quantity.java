@@ -1,0 +1,30 @@
+package reseat.units;
+
+/**
+ * A value read from a text.
+ *
+ * @param value in SI units (angles in rad, temperatures in K); finite
+ * @param kind what was expected and found
+ * @param text as typed
+ * @param unit the unit that was understood
+ */
+public record Quantity(double value, QuantityKind kind, String text, Unit unit)
+    implements QuantityReading {
+
+  /** Refuses values that are no numbers. */
+  public Quantity {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException(kind.words() + " must be finite, found " + value);
+    }
+  }
+
+  /**
+   * Says how the text was understood, trade words in full and in both unit systems.
+   *
+   * @return for instance {@code 2 tenths, tenth (0.0001 in), 5.08 µm (200 µin)}
+   */
+  public String understoodAs() {
+    String meaning = unit.inFull().equals(unit.symbol()) ? "" : unit.inFull() + ", ";
+    return QuotedText.plain(text) + ", " + meaning + QuantityFormat.both(value, kind);
+  }
+}
