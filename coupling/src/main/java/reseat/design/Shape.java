@@ -16,6 +16,9 @@ public enum Shape {
   /** Standard deviation of a normal distribution cut at two standard deviations, over sigma. */
   private static final double CUT_NORMAL = 0.8796256610342398;
 
+  /** Excess kurtosis of a normal distribution cut at two standard deviations. */
+  private static final double CUT_NORMAL_KURTOSIS = -0.6344632828703505;
+
   /**
    * Returns the standard deviation over the half-width between the limits.
    *
@@ -27,6 +30,21 @@ public enum Shape {
       case NORMAL -> CUT_NORMAL / 2;
       case TRIANGULAR -> 1 / Math.sqrt(6);
       case ARCSINE -> 1 / Math.sqrt(2);
+    };
+  }
+
+  /**
+   * Returns the excess kurtosis.
+   *
+   * @return fourth central moment over the square of the variance, less 3; closed forms of the four
+   *     distributions
+   */
+  public double excessKurtosis() {
+    return switch (this) {
+      case UNIFORM -> -1.2;
+      case NORMAL -> CUT_NORMAL_KURTOSIS;
+      case TRIANGULAR -> -0.6;
+      case ARCSINE -> -1.5;
     };
   }
 

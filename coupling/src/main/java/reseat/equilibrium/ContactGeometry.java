@@ -191,19 +191,33 @@ public final class ContactGeometry {
   }
 
   /**
-   * Adds small changes to a ball without allocating.
+   * Replaces a ball without allocating.
    *
    * @param ball index of the ball
-   * @param dx change of the centre along x, m
-   * @param dy change along y, m
-   * @param dz change along z, m
-   * @param dr change of the radius, m
+   * @param centre centre in the ball half, m; 3 values
+   * @param radius radius, m
    */
-  public void moveBall(int ball, double dx, double dy, double dz, double dr) {
-    ballCentre[3 * ball] += dx;
-    ballCentre[3 * ball + 1] += dy;
-    ballCentre[3 * ball + 2] += dz;
-    ballRadius[ball] += dr;
+  public void placeBall(int ball, double[] centre, double radius) {
+    System.arraycopy(centre, 0, ballCentre, 3 * ball, 3);
+    ballRadius[ball] = radius;
+  }
+
+  /**
+   * Moves a flank without allocating; its kind stays.
+   *
+   * @param contact index of the contact
+   * @param at point of the plane, or of the cylinder's axis, in the seat half, m; 3 values
+   * @param along unit normal of the plane out of the seat, or direction of the cylinder's axis; 3
+   *     values
+   * @param radius radius of the cylinder, m; not used for a plane
+   */
+  public void placeFlank(int contact, double[] at, double[] along, double radius) {
+    int i = 3 * contact;
+    for (int k = 0; k < 3; k++) {
+      point[i + k] = at[k];
+      direction[i + k] = along[k];
+    }
+    flankRadius[contact] = plane[contact] ? 0 : radius;
   }
 
   /**

@@ -255,6 +255,21 @@ public final class EquilibriumSolver {
   }
 
   /**
+   * Writes the rotation of the holder in the last solution, without allocating.
+   *
+   * @param out rotation vector, base axes, rad; 3 values overwritten; for small angles, wrong by
+   *     the cube of the angle
+   */
+  public void copyRotation(double[] out) {
+    pose.smallRotation(out);
+    if (!geometry.ballsOnHolder()) {
+      for (int i = 0; i < 3; i++) {
+        out[i] = -out[i];
+      }
+    }
+  }
+
+  /**
    * Copies the unit normals of the last solution.
    *
    * @param out 18 values overwritten: unit normals out of the seats, in the seat half's axes
