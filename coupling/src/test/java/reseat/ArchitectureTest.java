@@ -84,7 +84,7 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule onlyTheDesignFileReaderKnowsItsFormat =
       noClasses()
-          .that(resideOutside("designfile"))
+          .that(resideOutside("toml"))
           .should()
           .dependOnClassesThat(resideInAnyPackage("org.tomlj..", "org.antlr.."));
 

@@ -1,0 +1,113 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import reseat.design.CouplingDesign;
+import reseat.design.DesignBuilder;
+import reseat.design.Half;
+import reseat.design.MachineAxes;
+import reseat.design.Support;
+import reseat.material.SurfaceState;
+import reseat.space.Vec3;
+import reseat.toml.TomlDocument;
+import reseat.toml.TomlReader;
+import reseat.units.QuantityKind;
+
+/**
+ * A design file that has been read: a design, or what stands in its way.
+ *
+ * @param design the design; empty if the file has errors
+ * @param problems errors and warnings in the order of the file
+ */
+public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> problems) {
+
+  private static final Map<String, Half> HALVES = Map.of("holder", Half.HOLDER, "base", Half.BASE);
+
+  /** Copies the list. */
+  public DesignFile {
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * Reads a design from the text of a file.
+   *
+   * @param text the whole text
+   * @return the design with its warnings, or every error that was found
+   */
+  public static DesignFile read(String text) {
+    Problems problems = new Problems();
+    TomlDocument document = TomlReader.read(text);
+    for (TomlDocument.SyntaxError e : document.errors()) {
+      problems.error(e.line(), e.column(), "", e.message());
+    }
+    Section root = new Section(document.root(), "", problems);
+    Optional<CouplingDesign> design = read(root, problems, document.errors().isEmpty());
+    design.ifPresent(d -> Plausibility.look(d, root, problems));
+    return new DesignFile(problems.hasErrors() ? Optional.empty() : design, problems.sorted());
+  }
+
+  private static Optional<CouplingDesign> read(Section root, Problems problems, boolean whole) {
+    DesignBuilder b = CouplingDesign.builder();
+    b.title(root.text("title", ""));
+    Half ballsOn = root.choice("balls_on", HALVES).orElse(Half.HOLDER);
+    b.ballsOn(ballsOn);
+    MachineAxes axes = MachineAxes.ofCoupling();
+    Optional<Section> machine = root.child("machine");
+    if (machine.isPresent()) {
+      axes = MachineReader.axes(machine.get());
+      b.gravity(machine.get().direction("gravity").orElse(Vec3.Z.negated()));
+      machine.get().close();
+    }
+    b.axes(axes);
+    MaterialReader materials = new MaterialReader();
+    materials.read(root.children("material"));
+    List<Support> supports = supports(root, new SupportReader(materials, ballsOn), whole);
+    b.supports(supports);
+    Vec3 toolPoint = Vec3.ZERO;
+    Optional<Section> tool =
+        root.requiredChild("tool_point", "[tool_point] with at = [\"x\", \"y\", \"z\"]");
+    if (tool.isPresent()) {
+      if (!tool.get().has("at")) {
+        tool.get().error("at", "is missing; write [\"x\", \"y\", \"z\"]");
+      }
+      toolPoint = tool.get().vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
+      tool.get().close();
+    }
+    b.toolPoint(toolPoint);
+    b.preloads(LoadReader.preloads(root.children("preload")));
+    root.requiredChild("holder", "[holder] with mass and centre_of_mass")
+        .ifPresent(s -> b.holder(LoadReader.holder(s)));
+    b.cases(LoadReader.cases(root.children("load_case"), toolPoint, axes));
+    b.friction(
+        root.child("friction")
+            .map(s -> WishReader.friction(s, supports))
+            .orElse(WishReader.ofCatalog(supports, SurfaceState.OILED)));
+    MachineAxes told = axes;
+    root.child("targets").ifPresent(s -> b.targets(WishReader.targets(s, told)));
+    root.child("remount").ifPresent(s -> b.remount(WishReader.remount(s)));
+    root.close();
+    if (problems.hasErrors()) {
+      return Optional.empty();
+    }
+    return root.build(b::build);
+  }
+
+  private static List<Support> supports(Section root, SupportReader reader, boolean whole) {
+    List<Support> supports = new ArrayList<>();
+    boolean layout = root.has("layout");
+    boolean each = root.has("support");
+    if (layout && each) {
+      root.error("support", "layout and support are both given; leave one out");
+    } else if (layout) {
+      root.child("layout").ifPresent(s -> supports.addAll(reader.layout(s)));
+    } else if (each) {
+      supports.addAll(reader.each(root.children("support")));
+    } else if (whole) {
+      root.error(
+          "layout", "is missing; write [layout] for a usual layout, or [[support]] for each ball");
+    }
+    return supports;
+  }
+}

@@ -1,0 +1,82 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.design.CouplingDesign;
+import reseat.design.Holder;
+import reseat.design.LoadCase;
+import reseat.design.MachineAxes;
+import reseat.design.Preload;
+import reseat.design.Shape;
+import reseat.design.Spread;
+import reseat.space.Vec3;
+import reseat.space.Wrench;
+import reseat.units.QuantityKind;
+
+/** Reads preloads, the holder's mass and the load cases. */
+final class LoadReader {
+
+  private LoadReader() {}
+
+  static List<Preload> preloads(List<Section> sections) {
+    List<Preload> preloads = new ArrayList<>();
+    for (Section s : sections) {
+      String name = s.text("name", "preload " + (preloads.size() + 1));
+      double force = s.positive("force", QuantityKind.FORCE, 100);
+      Vec3 direction = s.direction("direction").orElse(Vec3.Z.negated());
+      Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
+      Spread scatter = SpreadReader.read(s, "scatter", QuantityKind.RATIO, Spread.NONE);
+      if (!s.has("scatter")) {
+        s.error(
+            "scatter",
+            "is missing; write how far the force differs from mount to mount, for instance \"2 %\""
+                + " for a spring stack or \"30 %\" for a screw set by torque");
+      }
+      Spread wander =
+          SpreadReader.read(s, "line_wander", QuantityKind.LENGTH, new Spread(0, Shape.UNIFORM));
+      Spread tilt =
+          SpreadReader.read(
+              s, "direction_wander", QuantityKind.ANGLE, new Spread(0, Shape.UNIFORM));
+      String device = s.text("device", "");
+      s.build(() -> new Preload(name, force, direction, at, scatter, wander, tilt, device))
+          .ifPresent(preloads::add);
+      s.close();
+    }
+    return preloads;
+  }
+
+  static Holder holder(Section s) {
+    double mass = s.quantity("mass", QuantityKind.MASS, 0);
+    if (s.has("weight")) {
+      if (s.has("mass")) {
+        s.error("weight", "mass and weight are both given; leave one out");
+      }
+      mass = s.quantity("weight", QuantityKind.FORCE, 0) / CouplingDesign.STANDARD_GRAVITY;
+    } else if (!s.has("mass")) {
+      s.error("mass", "is missing; write the mass (or the weight) of the holder with its tool");
+    }
+    Vec3 centre = s.vector("centre_of_mass", QuantityKind.LENGTH).orElse(Vec3.ZERO);
+    Vec3 gyration = s.vector("radii_of_gyration", QuantityKind.LENGTH).orElse(Vec3.ZERO);
+    double kilograms = mass;
+    Optional<Holder> holder = s.build(() -> new Holder(kilograms, centre, gyration));
+    s.close();
+    return holder.orElse(new Holder(0, Vec3.ZERO, Vec3.ZERO));
+  }
+
+  static List<LoadCase> cases(List<Section> sections, Vec3 toolPoint, MachineAxes axes) {
+    List<LoadCase> cases = new ArrayList<>();
+    for (Section s : sections) {
+      String name = s.requiredText("name", "case " + (cases.size() + 1));
+      Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(toolPoint);
+      Vec3 force = MachineReader.vector(s, "force", QuantityKind.FORCE, axes).orElse(Vec3.ZERO);
+      Vec3 moment = MachineReader.vector(s, "moment", QuantityKind.TORQUE, axes).orElse(Vec3.ZERO);
+      if (!s.has("force") && !s.has("moment")) {
+        s.error("force", "is missing; write [\"x\", \"y\", \"z\"] or a table by machine axis");
+      }
+      s.build(() -> new LoadCase(name, new Wrench(force, moment, at))).ifPresent(cases::add);
+      s.close();
+    }
+    return cases;
+  }
+}

@@ -1,0 +1,67 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.design.MachineAxes;
+import reseat.design.MachineAxis;
+import reseat.space.Vec3;
+import reseat.units.QuantityKind;
+
+/** Reads the machine's axes, and vectors told along them. */
+final class MachineReader {
+
+  private MachineReader() {}
+
+  /** Reads the axes of [machine]. */
+  static MachineAxes axes(Section s) {
+    Optional<Section> t = s.child("axes");
+    if (t.isEmpty()) {
+      return MachineAxes.ofCoupling();
+    }
+    List<String> names = t.get().names();
+    if (names.size() != 3) {
+      s.error(
+          "axes",
+          "found "
+              + names.size()
+              + " axes; three are wanted, for instance { X = \"+x\", Z = \"+y\", height = \"+z\" }");
+      return MachineAxes.ofCoupling();
+    }
+    List<MachineAxis> axes = new ArrayList<>();
+    for (String name : names) {
+      t.get()
+          .direction(name)
+          .flatMap(d -> t.get().build(() -> new MachineAxis(name, d)))
+          .ifPresent(axes::add);
+    }
+    if (axes.size() < 3) {
+      return MachineAxes.ofCoupling();
+    }
+    return t.get()
+        .build(() -> new MachineAxes(axes.get(0), axes.get(1), axes.get(2)))
+        .orElse(MachineAxes.ofCoupling());
+  }
+
+  /**
+   * Reads a vector given as a list along x, y, z, or as a table by the names of machine axes.
+   *
+   * @return the vector in the coupling frame
+   */
+  static Optional<Vec3> vector(Section s, String key, QuantityKind kind, MachineAxes axes) {
+    if (!s.isTable(key)) {
+      return s.vector(key, kind);
+    }
+    return s.child(key)
+        .map(
+            t -> {
+              Vec3 told =
+                  new Vec3(
+                      t.quantity(axes.first().name(), kind, 0),
+                      t.quantity(axes.second().name(), kind, 0),
+                      t.quantity(axes.third().name(), kind, 0));
+              t.close();
+              return axes.toCoupling(told);
+            });
+  }
+}

@@ -1,0 +1,104 @@
+package reseat.designfile;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import reseat.material.ElasticConstants;
+import reseat.material.Material;
+import reseat.material.MaterialCatalog;
+import reseat.material.MaterialProperty;
+import reseat.material.MaterialValue;
+import reseat.units.NearestWord;
+import reseat.units.QuantityKind;
+
+/** Reads [[material]] tables and looks up materials by name. */
+final class MaterialReader {
+
+  private static final Map<String, MaterialProperty> PRESSURES =
+      Map.of(
+          "youngs_modulus", MaterialProperty.MODULUS,
+          "yield_strength", MaterialProperty.YIELD_STRENGTH,
+          "compressive_yield_strength", MaterialProperty.COMPRESSIVE_YIELD,
+          "tensile_strength", MaterialProperty.TENSILE_STRENGTH,
+          "flexural_strength", MaterialProperty.FLEXURAL_STRENGTH,
+          "compressive_strength", MaterialProperty.COMPRESSIVE_STRENGTH);
+
+  private static final Material STAND_IN =
+      new Material("unknown", new ElasticConstants(206e9, 0.3));
+
+  private MaterialCatalog catalog = MaterialCatalog.standard();
+
+  /** Adds the file's own materials to the catalog. */
+  void read(List<Section> sections) {
+    for (Section s : sections) {
+      String name = s.requiredText("name", "unnamed");
+      Optional<Material> base = Optional.empty();
+      if (s.has("based_on")) {
+        String known = s.text("based_on", "");
+        base = catalog.find(known);
+        if (base.isEmpty()) {
+          s.error("based_on", unknown(known));
+        }
+      }
+      Map<MaterialProperty, MaterialValue> values = new EnumMap<>(MaterialProperty.class);
+      base.ifPresent(m -> values.putAll(m.values()));
+      PRESSURES.forEach(
+          (key, property) -> put(values, property, s.quantity(key, QuantityKind.PRESSURE)));
+      put(values, MaterialProperty.DENSITY, s.quantity("density", QuantityKind.DENSITY));
+      put(values, MaterialProperty.EXPANSION, s.quantity("expansion", QuantityKind.EXPANSION));
+      if (s.has("poisson_ratio")) {
+        values.put(MaterialProperty.POISSON, MaterialValue.given(s.ratio("poisson_ratio", 0.3)));
+      }
+      if (s.has("hardness_hrc")) {
+        values.put(
+            MaterialProperty.ROCKWELL_C, MaterialValue.given(s.count("hardness_hrc", 60, 1, 80)));
+      }
+      boolean brittle = s.flag("brittle", base.map(Material::brittle).orElse(false));
+      Optional<Material> found = base;
+      s.build(
+              () ->
+                  new Material(
+                      name,
+                      name,
+                      List.of(),
+                      found.map(Material::family).orElse(""),
+                      brittle,
+                      found.map(Material::hardness).orElse(""),
+                      values,
+                      "given in the design file"))
+          .ifPresent(m -> catalog = catalog.with(m));
+      s.close();
+    }
+  }
+
+  private static void put(
+      Map<MaterialProperty, MaterialValue> values, MaterialProperty p, OptionalDouble value) {
+    if (value.isPresent()) {
+      values.put(p, MaterialValue.given(Math.max(value.getAsDouble(), 0)));
+    }
+  }
+
+  /** The material named by a key of a section. */
+  Material named(Section s, String key) {
+    String name = s.requiredText(key, "");
+    if (name.isEmpty()) {
+      return STAND_IN;
+    }
+    Optional<Material> found = catalog.find(name);
+    if (found.isEmpty()) {
+      s.error(key, unknown(name));
+    }
+    return found.orElse(STAND_IN);
+  }
+
+  private String unknown(String name) {
+    return "found \""
+        + name
+        + "\", which is no material of the catalog or of this file"
+        + NearestWord.to(name, catalog.names()).map(n -> "; did you mean \"" + n + "\"?").orElse("")
+        + " Known: "
+        + String.join(", ", catalog.names());
+  }
+}

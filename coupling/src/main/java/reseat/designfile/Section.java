@@ -1,0 +1,252 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import reseat.space.Vec3;
+import reseat.toml.TomlValue;
+import reseat.units.Quantity;
+import reseat.units.QuantityKind;
+import reseat.units.QuantityReading;
+import reseat.units.QuantityText;
+import reseat.units.UnitProblem;
+
+/**
+ * A table of a file, read with types.
+ *
+ * <p>Every question notes the key as known and registers a problem if the value does not fit; the
+ * answer is then empty or a harmless value, so that reading goes on and all problems come out
+ * together. {@link #close()} reports the keys nobody asked for.
+ */
+final class Section extends TableView {
+
+  private final Map<String, Quantity> typed = new LinkedHashMap<>();
+
+  Section(TomlValue.Table table, String path, Problems problems) {
+    super(table, path, problems);
+  }
+
+  /** The quantity as it was typed, once it has been read. */
+  Optional<Quantity> asTyped(String name) {
+    return Optional.ofNullable(typed.get(name));
+  }
+
+  /** A quantity that may be missing. */
+  OptionalDouble quantity(String name, QuantityKind kind) {
+    Optional<TomlValue> value = find(name);
+    return value.isEmpty() ? OptionalDouble.empty() : quantityOf(name, value.get(), kind);
+  }
+
+  private OptionalDouble quantityOf(String name, TomlValue value, QuantityKind kind) {
+    if (value instanceof TomlValue.Text text) {
+      QuantityReading reading = QuantityText.read(text.text(), kind);
+      if (reading instanceof Quantity q) {
+        typed.put(name, q);
+        return OptionalDouble.of(q.value());
+      }
+      UnitProblem p = (UnitProblem) reading;
+      problems().error(text.line(), text.column() + 1 + p.offset(), key(name), p.message());
+      return OptionalDouble.empty();
+    }
+    if (value instanceof TomlValue.Numeral number) {
+      String shown =
+          number.whole() ? Long.toString((long) number.value()) : Double.toString(number.value());
+      problems()
+          .error(
+              number.line(),
+              number.column(),
+              key(name),
+              QuantityText.read(shown, kind) instanceof UnitProblem p
+                  ? p.message()
+                  : "found the bare number " + shown + "; allowed is " + kind.allowed());
+      return OptionalDouble.empty();
+    }
+    wrongSort(name, value, kind.allowed() + ", as text with its unit");
+    return OptionalDouble.empty();
+  }
+
+  /** A quantity with a value to use when it is missing or wrong. */
+  double quantity(String name, QuantityKind kind, double otherwise) {
+    return quantity(name, kind).orElse(otherwise);
+  }
+
+  /** A quantity that must be there; the harmless value stands in when it is missing or wrong. */
+  double required(String name, QuantityKind kind, double harmless) {
+    if (!has(name)) {
+      error(name, "is missing; write " + kind.allowed());
+      return harmless;
+    }
+    return quantity(name, kind).orElse(harmless);
+  }
+
+  /** A quantity that must be above zero. */
+  double positive(String name, QuantityKind kind, double harmless) {
+    double value = required(name, kind, harmless);
+    return checkPositive(name, value, harmless);
+  }
+
+  /** A quantity above zero that may be missing. */
+  double positiveOr(String name, QuantityKind kind, double otherwise) {
+    double value = quantity(name, kind, otherwise);
+    return checkPositive(name, value, otherwise);
+  }
+
+  private double checkPositive(String name, double value, double harmless) {
+    if (!(value > 0)) {
+      String shown = asTyped(name).map(Quantity::text).orElse(Double.toString(value));
+      error(name, "found \"" + shown + "\"; it must be above zero");
+      return harmless;
+    }
+    return value;
+  }
+
+  /** A share, as text with % or as a plain number. */
+  double ratio(String name, double otherwise) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return otherwise;
+    }
+    if (value.get() instanceof TomlValue.Numeral number) {
+      if (Double.isFinite(number.value())) {
+        return number.value();
+      }
+      wrongSort(name, number, "a plain finite number or a text such as \"2 %\"");
+      return otherwise;
+    }
+    return quantityOf(name, value.get(), QuantityKind.RATIO).orElse(otherwise);
+  }
+
+  /** A whole number. */
+  int count(String name, int otherwise, int least, int most) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return otherwise;
+    }
+    if (value.get() instanceof TomlValue.Numeral n
+        && n.whole()
+        && n.value() >= least
+        && n.value() <= most) {
+      return (int) n.value();
+    }
+    error(
+        name,
+        "found "
+            + (value.get() instanceof TomlValue.Numeral n ? plain(n) : value.get().sort())
+            + "; allowed is a whole number from "
+            + least
+            + " to "
+            + most);
+    return otherwise;
+  }
+
+  private static String plain(TomlValue.Numeral n) {
+    return n.whole() ? Long.toString((long) n.value()) : Double.toString(n.value());
+  }
+
+  /** A point or another vector: a list of three quantities along x, y and z. */
+  Optional<Vec3> vector(String name, QuantityKind kind) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    if (value.get() instanceof TomlValue.Array array && array.values().size() == 3) {
+      double[] c = new double[3];
+      boolean good = true;
+      for (int i = 0; i < 3; i++) {
+        OptionalDouble q = quantityOf(name, array.values().get(i), kind);
+        good &= q.isPresent();
+        c[i] = q.orElse(0);
+      }
+      return good ? Optional.of(new Vec3(c[0], c[1], c[2])) : Optional.empty();
+    }
+    error(
+        name,
+        "found "
+            + (value.get() instanceof TomlValue.Array array
+                ? "a list of " + array.values().size()
+                : value.get().sort())
+            + "; allowed is a list of three, each "
+            + kind.allowed());
+    return Optional.empty();
+  }
+
+  /** A direction: a signed axis of the coupling such as "-z", or three plain numbers. */
+  Optional<Vec3> direction(String name) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    if (value.get() instanceof TomlValue.Text text) {
+      Optional<Vec3> axis = SignedAxis.of(text.text());
+      if (axis.isEmpty()) {
+        error(name, "found \"" + text.text() + "\"; allowed is " + SignedAxis.ALLOWED);
+      }
+      return axis;
+    }
+    if (value.get() instanceof TomlValue.Array array && array.values().size() == 3) {
+      double[] c = new double[3];
+      for (int i = 0; i < 3; i++) {
+        if (!(array.values().get(i) instanceof TomlValue.Numeral n)
+            || !Double.isFinite(n.value())) {
+          error(name, "a direction has three plain numbers without unit, such as [0, 0, -1]");
+          return Optional.empty();
+        }
+        c[i] = n.value();
+      }
+      Vec3 v = new Vec3(c[0], c[1], c[2]);
+      if (!(v.norm() > 0) || !Double.isFinite(v.norm())) {
+        error(name, "found a direction of no length or too large; write for instance [0, 0, -1]");
+        return Optional.empty();
+      }
+      return Optional.of(v.unit());
+    }
+    error(name, "found " + value.get().sort() + "; allowed is " + SignedAxis.ALLOWED);
+    return Optional.empty();
+  }
+
+  /** A table below this one. */
+  Optional<Section> child(String name) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    if (value.get() instanceof TomlValue.Table t) {
+      return Optional.of(new Section(t, key(name), problems()));
+    }
+    wrongSort(name, value.get(), "a table: [" + key(name) + "] or { ... }");
+    return Optional.empty();
+  }
+
+  /** A table that must be there. */
+  Optional<Section> requiredChild(String name, String purpose) {
+    if (!has(name)) {
+      error(name, "is missing; write " + purpose);
+      return Optional.empty();
+    }
+    return child(name);
+  }
+
+  /** Tables repeated under one name, [[name]]. */
+  List<Section> children(String name) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return List.of();
+    }
+    List<Section> sections = new ArrayList<>();
+    if (value.get() instanceof TomlValue.Array array) {
+      for (int i = 0; i < array.values().size(); i++) {
+        if (array.values().get(i) instanceof TomlValue.Table t) {
+          sections.add(new Section(t, key(name) + "[" + (i + 1) + "]", problems()));
+        } else {
+          wrongSort(name, array.values().get(i), "a table");
+        }
+      }
+      return sections;
+    }
+    wrongSort(name, value.get(), "one or more tables headed [[" + key(name) + "]]");
+    return List.of();
+  }
+}

@@ -1,0 +1,167 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import reseat.design.BallMounting;
+import reseat.design.Half;
+import reseat.design.Support;
+import reseat.material.Material;
+import reseat.seat.Ball;
+import reseat.seat.Seat;
+import reseat.seat.SeatFrame;
+import reseat.space.Vec3;
+import reseat.units.QuantityKind;
+
+/** Reads balls in seats, one by one or by the shorthand for a usual layout. */
+final class SupportReader {
+
+  private static final Map<String, Boolean> LAYOUTS =
+      Map.of("three-vee", true, "trihedral-vee-flat", false);
+
+  private final MaterialReader materials;
+  private final Vec3 opens;
+
+  SupportReader(MaterialReader materials, Half ballsOn) {
+    this.materials = materials;
+    this.opens = ballsOn == Half.HOLDER ? Vec3.Z : Vec3.Z.negated();
+  }
+
+  /** Reads [[support]] tables. */
+  List<Support> each(List<Section> sections) {
+    List<Support> supports = new ArrayList<>();
+    for (Section s : sections) {
+      String name = s.requiredText("name", "support " + (supports.size() + 1));
+      Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
+      if (!s.has("at")) {
+        s.error("at", "is missing; write the centre of the ball, [\"x\", \"y\", \"z\"]");
+      }
+      Optional<Section> ball =
+          s.requiredChild("ball", "{ diameter = \"12.7 mm\", material = \"52100\" }");
+      Optional<Section> seat =
+          s.requiredChild(
+              "seat", "{ kind = \"vee\", axis = \"90 deg\", flank_angle = \"45 deg\", ... }");
+      BallMounting mounting = s.child("mounting").map(this::mounting).orElse(BallMounting.rigid());
+      if (ball.isPresent() && seat.isPresent()) {
+        support(name, at, ball.get(), seat.get(), null, null, mounting).ifPresent(supports::add);
+        ball.get().close();
+        seat.get().close();
+      }
+      s.close();
+    }
+    return supports;
+  }
+
+  /** Reads the [layout] shorthand. */
+  List<Support> layout(Section s) {
+    List<Support> supports = new ArrayList<>();
+    Optional<Boolean> allVees = s.requiredChoice("kind", LAYOUTS);
+    double radius = s.positive("circle_diameter", QuantityKind.LENGTH, 0.07) / 2;
+    double first = s.quantity("first_ball_at", QuantityKind.ANGLE, 0);
+    Optional<Section> ball =
+        s.requiredChild("ball", "{ diameter = \"12.7 mm\", material = \"52100\" }");
+    BallMounting mounting = s.child("mounting").map(this::mounting).orElse(BallMounting.rigid());
+    List<Vec3> at = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      at.add(Vec3.atAzimuth(first + 2 * Math.PI * i / 3).times(radius));
+    }
+    boolean vees = allVees.orElse(s.has("groove") && !s.has("flat"));
+    if (ball.isPresent()) {
+      if (vees) {
+        List<String> names = names(s, List.of("ball 1", "ball 2", "ball 3"));
+        Optional<Section> groove =
+            s.requiredChild("groove", "{ kind = \"vee\", flank_angle = \"45 deg\", ... }");
+        for (int i = 0; i < 3 && groove.isPresent(); i++) {
+          support(names.get(i), at.get(i), ball.get(), groove.get(), null, at.get(i), mounting)
+              .ifPresent(supports::add);
+        }
+        groove.ifPresent(Section::close);
+      } else {
+        List<String> names = names(s, List.of("trihedral", "vee", "flat"));
+        SeatReader.Kind[] kinds = {
+          SeatReader.Kind.TRIHEDRAL, SeatReader.Kind.VEE, SeatReader.Kind.FLAT
+        };
+        String[] keys = {"trihedral", "groove", "flat"};
+        Vec3[] axes = {at.get(0), at.get(0).minus(at.get(1)), at.get(2)};
+        for (int i = 0; i < 3; i++) {
+          Optional<Section> seat = s.requiredChild(keys[i], "a table for that seat");
+          if (seat.isPresent()) {
+            SeatReader.Kind kind = kinds[i] == SeatReader.Kind.VEE ? null : kinds[i];
+            support(names.get(i), at.get(i), ball.get(), seat.get(), kind, axes[i], mounting)
+                .ifPresent(supports::add);
+            seat.get().close();
+          }
+        }
+      }
+      ball.get().close();
+    }
+    s.close();
+    return supports;
+  }
+
+  private static List<String> names(Section s, List<String> otherwise) {
+    List<String> names = s.texts("names", otherwise);
+    if (names.size() != 3) {
+      s.error("names", "found " + names.size() + " names; three are wanted");
+      return otherwise;
+    }
+    return names;
+  }
+
+  private Optional<Support> support(
+      String name,
+      Vec3 at,
+      Section ball,
+      Section seat,
+      SeatReader.Kind fixedKind,
+      Vec3 defaultAxis,
+      BallMounting mounting) {
+    double radius = ball.positive("diameter", QuantityKind.LENGTH, 0.0127) / 2;
+    Material ballMaterial = materials.named(ball, "material");
+    SeatReader.Kind kind = fixedKind;
+    if (kind == null) {
+      Optional<SeatReader.Kind> read = seat.requiredChoice("kind", SeatReader.KINDS);
+      if (read.isEmpty()) {
+        return Optional.empty();
+      }
+      kind = read.get();
+    }
+    Material seatMaterial = materials.named(seat, "material");
+    double caseDepth = seat.positiveOr("case_depth", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
+    double madeFor = seat.positiveOr("made_for_ball", QuantityKind.LENGTH, 2 * radius) / 2;
+    Vec3 seatAt = seat.vector("at", QuantityKind.LENGTH).orElse(at);
+    SeatFrame frame = SeatReader.frame(seat, kind, seatAt, opens, defaultAxis);
+    Optional<Seat> built = SeatReader.read(seat, kind, frame, madeFor);
+    return built.flatMap(
+        b ->
+            ball.build(
+                () ->
+                    new Support(
+                        name,
+                        new Ball(at, radius),
+                        ballMaterial,
+                        b,
+                        seatMaterial,
+                        caseDepth,
+                        mounting)));
+  }
+
+  private BallMounting mounting(Section s) {
+    double axial = s.quantity("axial_stiffness", QuantityKind.STIFFNESS, 0);
+    double lateral = s.quantity("lateral_stiffness", QuantityKind.STIFFNESS, 0);
+    if (s.has("axial_stiffness") && !(axial > 0)) {
+      s.error("axial_stiffness", "must be above zero; leave the key out for a rigid mounting");
+    }
+    if (s.has("lateral_stiffness") && !(lateral > 0)) {
+      s.error("lateral_stiffness", "must be above zero; leave the key out for a rigid mounting");
+    }
+    Vec3 axis = s.direction("axis").orElse(Vec3.Z);
+    s.close();
+    return new BallMounting(
+        axis,
+        axial > 0 ? 1 / axial : 0,
+        lateral > 0 ? 1 / lateral : 0,
+        s.text("description", "given stiffness"));
+  }
+}

@@ -1,0 +1,207 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import reseat.toml.TomlValue;
+import reseat.units.NearestWord;
+
+/** A table of a file with the place of its problems and the keys that were asked for. */
+class TableView {
+
+  private final TomlValue.Table table;
+  private final String path;
+  private final Problems problems;
+  private final List<String> known = new ArrayList<>();
+
+  TableView(TomlValue.Table table, String path, Problems problems) {
+    this.table = table;
+    this.path = path;
+    this.problems = problems;
+  }
+
+  Problems problems() {
+    return problems;
+  }
+
+  String path() {
+    return path;
+  }
+
+  /** Full path of a key of this table. */
+  String key(String name) {
+    return path.isEmpty() ? name : path + "." + name;
+  }
+
+  boolean has(String name) {
+    known.add(name);
+    return table.entries().containsKey(name);
+  }
+
+  Optional<TomlValue> find(String name) {
+    known.add(name);
+    return Optional.ofNullable(table.entries().get(name)).map(TomlValue.Entry::value);
+  }
+
+  /** Registers an error at a key, or at the table if the key is missing. */
+  void error(String name, String message) {
+    TomlValue.Entry e = table.entries().get(name);
+    if (e == null) {
+      problems.error(table.line(), table.column(), key(name), message);
+    } else {
+      problems.error(e.value().line(), e.value().column(), key(name), message);
+    }
+  }
+
+  /** Registers a warning at a key. */
+  void warn(String name, String message) {
+    TomlValue.Entry e = table.entries().get(name);
+    int line = e == null ? table.line() : e.value().line();
+    int column = e == null ? table.column() : e.value().column();
+    problems.warning(line, column, key(name), message);
+  }
+
+  void wrongSort(String name, TomlValue value, String allowed) {
+    problems.error(
+        value.line(),
+        value.column(),
+        key(name),
+        "found " + value.sort() + "; allowed is " + allowed);
+  }
+
+  /** Whether the value is a table. */
+  boolean isTable(String name) {
+    known.add(name);
+    TomlValue.Entry e = table.entries().get(name);
+    return e != null && e.value() instanceof TomlValue.Table;
+  }
+
+  /** Whether the value is a list. */
+  boolean isList(String name) {
+    known.add(name);
+    TomlValue.Entry e = table.entries().get(name);
+    return e != null && e.value() instanceof TomlValue.Array;
+  }
+
+  /** Builds a part; what its constructor refuses becomes a problem at this table. */
+  <T> Optional<T> build(Supplier<T> part) {
+    try {
+      return Optional.of(part.get());
+    } catch (IllegalArgumentException e) {
+      problems.error(table.line(), table.column(), path, e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  /** Text that may be missing. */
+  String text(String name, String otherwise) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return otherwise;
+    }
+    if (value.get() instanceof TomlValue.Text text) {
+      return text.text();
+    }
+    wrongSort(name, value.get(), "text between quotation marks");
+    return otherwise;
+  }
+
+  /** Text that must be there and not be blank. */
+  String requiredText(String name, String harmless) {
+    if (!has(name)) {
+      error(name, "is missing; write a text between quotation marks");
+      return harmless;
+    }
+    String text = text(name, harmless);
+    if (text.isBlank()) {
+      error(name, "found blank text; write a name");
+      return harmless;
+    }
+    return text;
+  }
+
+  /** true or false. */
+  boolean flag(String name, boolean otherwise) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return otherwise;
+    }
+    if (value.get() instanceof TomlValue.Flag flag) {
+      return flag.value();
+    }
+    wrongSort(name, value.get(), "true or false, without quotation marks");
+    return otherwise;
+  }
+
+  /** One word of a few. */
+  <T> Optional<T> choice(String name, Map<String, T> words) {
+    if (!has(name)) {
+      return Optional.empty();
+    }
+    String word = text(name, "");
+    if (words.containsKey(word)) {
+      return Optional.of(words.get(word));
+    }
+    if (find(name).orElseThrow() instanceof TomlValue.Text) {
+      error(
+          name,
+          "found \""
+              + word
+              + "\"; allowed is "
+              + String.join(", ", words.keySet())
+              + NearestWord.to(word, words.keySet())
+                  .map(n -> "; did you mean \"" + n + "\"?")
+                  .orElse(""));
+    }
+    return Optional.empty();
+  }
+
+  /** One word of a few that must be there. */
+  <T> Optional<T> requiredChoice(String name, Map<String, T> words) {
+    if (!has(name)) {
+      error(name, "is missing; allowed is " + String.join(", ", words.keySet()));
+      return Optional.empty();
+    }
+    return choice(name, words);
+  }
+
+  /** A list of texts. */
+  List<String> texts(String name, List<String> otherwise) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return otherwise;
+    }
+    if (value.get() instanceof TomlValue.Array array
+        && array.values().stream().allMatch(v -> v instanceof TomlValue.Text)) {
+      return array.values().stream().map(v -> ((TomlValue.Text) v).text()).toList();
+    }
+    wrongSort(name, value.get(), "a list of texts");
+    return otherwise;
+  }
+
+  /** Reports the keys that nobody asked for. */
+  void close() {
+    for (Map.Entry<String, TomlValue.Entry> e : table.entries().entrySet()) {
+      if (!known.contains(e.getKey())) {
+        List<String> sorted = known.stream().distinct().sorted().toList();
+        problems.error(
+            e.getValue().line(),
+            e.getValue().column(),
+            key(e.getKey()),
+            "is not a known key here;"
+                + NearestWord.to(e.getKey(), sorted)
+                    .map(n -> " did you mean \"" + n + "\"?")
+                    .orElse("")
+                + " known keys: "
+                + String.join(", ", sorted));
+      }
+    }
+  }
+
+  /** Keys in the order written, for tables whose keys are names given by the user. */
+  List<String> names() {
+    return List.copyOf(table.entries().keySet());
+  }
+}
