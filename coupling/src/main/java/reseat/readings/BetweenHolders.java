@@ -202,7 +202,7 @@ public record BetweenHolders(
    * @return chi-square distributed with one degree of freedom less than holders; the greatest
    *     double if some do not scatter at all and others do
    */
-  double bartlett() {
+  public double bartlett() {
     List<Holder> repeated = holders.stream().filter(h -> h.n() > 1).toList();
     if (repeated.size() < 2 || within == 0) {
       return 0;

@@ -54,11 +54,23 @@ public record Drift(
    * @return the tests
    */
   public static Drift of(double[] readings, double significance) {
+    return of(readings, Groups.one(readings.length), significance);
+  }
+
+  /**
+   * Tests readings of several groups, each with its own mean.
+   *
+   * @param readings readings in the order of the mounts
+   * @param groups group of each, at least two degrees of freedom
+   * @param significance chance of a false alarm, between 0 and 1
+   * @return the tests
+   */
+  static Drift of(double[] readings, Groups groups, double significance) {
     ScatterBounds.requireConfidence(significance);
     return new Drift(
-        LinearTrend.perMount(readings),
-        MonotonicTrend.of(readings),
-        SuccessiveDifferences.of(readings),
+        LinearTrend.perMount(readings, groups),
+        MonotonicTrend.of(readings, groups),
+        SuccessiveDifferences.of(readings, groups),
         significance);
   }
 
@@ -79,6 +91,15 @@ public record Drift(
       return differences.ratio() < 2 ? Verdict.WANDERING : Verdict.ALTERNATING;
     }
     return Verdict.STEADY;
+  }
+
+  /**
+   * Tells whether the readings rise or fall.
+   *
+   * @return true if the verdict is a direction
+   */
+  public boolean hasDirection() {
+    return verdict() == Verdict.RISING || verdict() == Verdict.FALLING;
   }
 
   /**

@@ -1,6 +1,8 @@
 package reseat.readings;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -9,7 +11,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  *
  * <p>S counts pairs in which the later reading is higher less pairs in which it is lower. Without a
  * trend its variance is (n(n - 1)(2n + 5) - sum of t(t - 1)(2t + 5)) / 18, the sum over groups of t
- * equal readings, and Z = (S -+ 1) / sqrt(variance) is close to normal for ten readings or more.
+ * equal readings; over several groups S and variance are summed. Z = (S -+ 1) / sqrt(variance) is
+ * close to normal for ten readings or more.
  *
  * @param n number of readings
  * @param score S
@@ -33,38 +36,67 @@ public record MonotonicTrend(
    * @return the test; p is 1 if all readings are equal
    */
   public static MonotonicTrend of(double[] readings) {
-    int n = readings.length;
-    if (n < 3) {
-      throw new IllegalArgumentException("a trend test needs at least 3 readings, found " + n);
+    if (readings.length < 3) {
+      throw new IllegalArgumentException(
+          "a trend test needs at least 3 readings, found " + readings.length);
     }
-    double pairs = 0.5 * n * (n - 1.0);
-    double tied = 0;
-    double variance = n * (n - 1.0) * (2.0 * n + 5);
-    double[] sorted = readings.clone();
-    double falling = inversions(sorted, new double[n], 0, n);
-    for (int i = 0; i < n; ) {
-      int j = i;
-      while (j < n && sorted[j] == sorted[i]) {
-        j++;
-      }
-      double t = j - i;
-      tied += 0.5 * t * (t - 1);
-      variance -= t * (t - 1) * (2 * t + 5);
-      i = j;
+    return of(readings, Groups.one(readings.length));
+  }
+
+  /**
+   * Tests readings of several groups: pairs are taken within a group only.
+   *
+   * @param readings readings, in the order of the mounts
+   * @param groups group of each
+   * @return the test; the slope is per mount of the same group
+   */
+  static MonotonicTrend of(double[] readings, Groups groups) {
+    double score = 0;
+    double variance = 0;
+    List<double[]> slopes = new ArrayList<>();
+    boolean every = readings.length <= EVERY_PAIR_LIMIT;
+    for (double[] part : groups.split(readings)) {
+      double[] sorted = part.clone();
+      double falling = inversions(sorted, new double[part.length], 0, part.length);
+      score += 0.5 * part.length * (part.length - 1.0) - tiedPairs(sorted) - 2 * falling;
+      variance += varianceOf(sorted);
+      slopes.add(every ? slopes(part) : slopesOfHalves(part));
     }
-    variance /= 18;
-    double score = pairs - tied - 2 * falling;
     double z = variance > 0 ? (score - Math.signum(score)) / Math.sqrt(variance) : 0;
     double p = 2 * new NormalDistribution(null, 0, 1).cumulativeProbability(-Math.abs(z));
-    boolean every = n <= EVERY_PAIR_LIMIT;
+    double[] all = slopes.stream().flatMapToDouble(Arrays::stream).toArray();
     return new MonotonicTrend(
-        n,
+        readings.length,
         score,
         variance,
         z,
         Math.min(1, p),
-        every ? medianSlope(readings) : medianSlopeOfHalves(readings),
+        all.length == 0 ? 0 : median(all),
         every);
+  }
+
+  private static double tiedPairs(double[] sorted) {
+    double tied = 0;
+    for (int i = 0, j = 0; i < sorted.length; i = j) {
+      for (j = i; j < sorted.length && sorted[j] == sorted[i]; ) {
+        j++;
+      }
+      tied += 0.5 * (j - i) * (j - i - 1.0);
+    }
+    return tied;
+  }
+
+  private static double varianceOf(double[] sorted) {
+    double n = sorted.length;
+    double v = n * (n - 1) * (2 * n + 5);
+    for (int i = 0, j = 0; i < sorted.length; i = j) {
+      for (j = i; j < sorted.length && sorted[j] == sorted[i]; ) {
+        j++;
+      }
+      double t = j - i;
+      v -= t * (t - 1) * (2 * t + 5);
+    }
+    return v / 18;
   }
 
   /** Sorts a stretch by merging and counts the pairs that stood in falling order. */
@@ -88,7 +120,7 @@ public record MonotonicTrend(
     return count;
   }
 
-  private static double medianSlope(double[] y) {
+  private static double[] slopes(double[] y) {
     int n = y.length;
     double[] slopes = new double[n * (n - 1) / 2];
     int k = 0;
@@ -97,16 +129,16 @@ public record MonotonicTrend(
         slopes[k++] = (y[j] - y[i]) / (j - i);
       }
     }
-    return median(slopes);
+    return slopes;
   }
 
-  private static double medianSlopeOfHalves(double[] y) {
-    int half = y.length / 2;
-    double[] slopes = new double[y.length - half];
+  private static double[] slopesOfHalves(double[] y) {
+    int half = Math.max(1, y.length / 2);
+    double[] slopes = new double[Math.max(0, y.length - half)];
     for (int i = 0; i < slopes.length; i++) {
       slopes[i] = (y[i + half] - y[i]) / half;
     }
-    return median(slopes);
+    return slopes;
   }
 
   /**

@@ -44,8 +44,7 @@ public record Outliers(List<Flag> flagged, double significance, int searched) {
    * @return the flags; none for fewer than 5 readings or for a series without scatter
    */
   public static Outliers of(double[] readings, double significance) {
-    int most = readings.length < 5 ? 0 : Math.max(1, Math.min(10, readings.length / 8));
-    return of(readings, significance, most);
+    return of(readings, significance, mostIn(readings.length));
   }
 
   /**
@@ -57,60 +56,53 @@ public record Outliers(List<Flag> flagged, double significance, int searched) {
    * @return the flags
    */
   public static Outliers of(double[] readings, double significance, int most) {
+    return of(readings, Groups.one(readings.length), significance, most);
+  }
+
+  /**
+   * Returns how many outliers are searched for in a series.
+   *
+   * @param n number of readings
+   * @return an eighth of them, at least 1 and at most 10; 0 for fewer than 5
+   */
+  static int mostIn(int n) {
+    return n < 5 ? 0 : Math.max(1, Math.min(10, n / 8));
+  }
+
+  /**
+   * Searches readings of several groups, each compared with the others of its group. Readings of
+   * groups with fewer than three mounts left are not judged: of two that differ, neither is the
+   * outlier.
+   *
+   * @param readings the readings
+   * @param groups group of each
+   * @param significance chance of a false flag, between 0 and 1
+   * @param most most outliers searched for, at most degrees of freedom less 2
+   * @return the flags
+   */
+  static Outliers of(double[] readings, Groups groups, double significance, int most) {
     ScatterBounds.requireConfidence(significance);
-    int n = readings.length;
-    if (most < 0 || most > Math.max(0, n - 3)) {
+    int room = Math.max(0, groups.freedom() - 2);
+    if (most < 0 || most > room) {
       throw new IllegalArgumentException(
-          "of " + n + " readings at most " + Math.max(0, n - 3) + " can be tested, asked " + most);
+          "of " + readings.length + " readings at most " + room + " can be tested, asked " + most);
     }
-    boolean[] gone = new boolean[n];
+    boolean[] gone = new boolean[readings.length];
     List<Flag> steps = new ArrayList<>();
     int last = 0;
     for (int i = 0; i < most; i++) {
-      Flag flag = mostDistant(readings, gone, n - i, significance);
-      if (flag.statistic() == 0) {
+      OutlierStep step = OutlierStep.of(readings, groups, gone);
+      if (step.farthest() < 0) {
         break;
       }
-      steps.add(flag);
-      gone[flag.index()] = true;
-      if (flag.statistic() > flag.limit()) {
+      double limit = step.limit(significance);
+      steps.add(new Flag(step.farthest(), readings[step.farthest()], step.statistic(), limit));
+      gone[step.farthest()] = true;
+      if (step.statistic() > limit) {
         last = i + 1;
       }
     }
     return new Outliers(steps.subList(0, last), significance, most);
-  }
-
-  private static Flag mostDistant(double[] y, boolean[] gone, int left, double significance) {
-    double origin = 0;
-    for (int i = 0; i < y.length; i++) {
-      if (!gone[i]) {
-        origin = y[i];
-        break;
-      }
-    }
-    double sum = 0;
-    double squares = 0;
-    for (int i = 0; i < y.length; i++) {
-      if (!gone[i]) {
-        sum += y[i] - origin;
-      }
-    }
-    double mean = sum / left;
-    int far = -1;
-    double distance = -1;
-    for (int i = 0; i < y.length; i++) {
-      if (!gone[i]) {
-        double d = Math.abs(y[i] - origin - mean);
-        squares += d * d;
-        if (d > distance) {
-          distance = d;
-          far = i;
-        }
-      }
-    }
-    double s = Math.sqrt(squares / (left - 1));
-    double g = s == 0 ? 0 : distance / s;
-    return new Flag(far, y[far], g, grubbsTwoSided(left, significance));
   }
 
   /**

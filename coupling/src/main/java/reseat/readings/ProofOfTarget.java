@@ -46,16 +46,26 @@ public record ProofOfTarget(
    * @return the verdict, with the number of mounts wanted
    */
   public static ProofOfTarget of(Repeatability series, double target, double confidence) {
+    return of(series.bounds(confidence), target);
+  }
+
+  /**
+   * Returns what bounds on the scatter say of a target.
+   *
+   * @param bounds the bounds; their confidence is that of the verdict
+   * @param target largest standard deviation allowed, positive, in the unit of the bounds
+   * @return the verdict, with the number of mounts wanted
+   */
+  public static ProofOfTarget of(ScatterBounds bounds, double target) {
     requireTarget(target);
-    ScatterBounds bounds = series.bounds(confidence);
     Verdict verdict =
         bounds.upperOneSided() <= target
             ? Verdict.PROVEN
             : bounds.lowerOneSided() > target ? Verdict.REFUTED : Verdict.OPEN;
     int wanted =
         verdict == Verdict.PROVEN
-            ? series.n()
-            : series.s() < target ? mountsFor(series.s() / target, confidence) : 0;
+            ? bounds.n()
+            : bounds.s() < target ? mountsFor(bounds.s() / target, bounds.confidence()) : 0;
     return new ProofOfTarget(target, bounds, verdict, wanted);
   }
 

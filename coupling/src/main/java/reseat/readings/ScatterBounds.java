@@ -78,7 +78,7 @@ public record ScatterBounds(
    * @param freedom degrees of freedom, positive
    * @return the value that a chi-square variable stays below with that probability
    */
-  static double chiSquareQuantile(double probability, double freedom) {
+  public static double chiSquareQuantile(double probability, double freedom) {
     return new ChiSquaredDistribution(null, freedom, QUANTILE_ACCURACY)
         .inverseCumulativeProbability(probability);
   }
@@ -90,7 +90,7 @@ public record ScatterBounds(
    * @param freedom degrees of freedom, positive
    * @return the quantile
    */
-  static double studentFactor(double confidence, double freedom) {
+  public static double studentFactor(double confidence, double freedom) {
     requireConfidence(confidence);
     return new TDistribution(null, freedom, QUANTILE_ACCURACY)
         .inverseCumulativeProbability((1 + confidence) / 2);

@@ -64,18 +64,35 @@ public record Settling(int wearIn, boolean settled, double p, double falseAlarm,
    * @return the change point
    */
   public static Settling of(double[] readings, double falseAlarm) {
+    return of(readings, Groups.one(readings.length), falseAlarm);
+  }
+
+  /**
+   * Looks for wear-in in readings of several groups: each is compared with the mean of its group,
+   * and shuffled within its group only. Small groups have few arrangements, many of them equally
+   * clear, so that the chance of a false alarm is then below the stated one.
+   *
+   * @param readings readings in the order of the mounts
+   * @param groups group of each
+   * @param falseAlarm chance of seeing a run in a settled series, between 0 and 1
+   * @return the change point
+   */
+  static Settling of(double[] readings, Groups groups, double falseAlarm) {
     ScatterBounds.requireConfidence(falseAlarm);
     int block = (readings.length + MOST_BLOCKS - 1) / MOST_BLOCKS;
-    double[] y = block > 1 ? blockMeans(readings, block) : readings.clone();
+    double[] plain = groups.deviations(readings);
+    double[] y = block > 1 ? blockMeans(plain, block) : readings;
+    Groups of = block > 1 ? Groups.one(y.length) : groups;
     RandomStream random = RandomStream.of(SEED, 0);
     double first = 1;
     int start = 0;
     boolean settled = true;
     while (y.length - start >= (start == 0 ? LEAST_MOUNTS : LEAST_TAIL)) {
-      double[] ranks = ranks(Arrays.copyOfRange(y, start, y.length));
+      Groups rest = of.from(start);
+      double[] ranks = ranks(rest.deviations(Arrays.copyOfRange(y, start, y.length)));
       int least = Math.max(3, ranks.length / 4);
       Fit fit = Fit.best(ranks, least);
-      double p = chance(ranks, least, fit.explained(), random);
+      double p = chance(ranks, rest, least, fit.explained(), random);
       first = start == 0 ? p : first;
       if (p > falseAlarm) {
         break;
@@ -84,7 +101,7 @@ public record Settling(int wearIn, boolean settled, double p, double falseAlarm,
       settled = y.length - start >= LEAST_TAIL;
     }
     int wearIn = start * block;
-    return new Settling(wearIn, settled, first, falseAlarm, changeOf(readings, wearIn));
+    return new Settling(wearIn, settled, first, falseAlarm, changeOf(plain, wearIn));
   }
 
   private static double changeOf(double[] readings, int wearIn) {
@@ -96,15 +113,25 @@ public record Settling(int wearIn, boolean settled, double p, double falseAlarm,
     return start - end;
   }
 
-  private static double chance(double[] ranks, int least, double explained, RandomStream random) {
+  private static double chance(
+      double[] ranks, Groups groups, int least, double explained, RandomStream random) {
+    int[][] members = new int[groups.count()][];
+    int[] filled = new int[members.length];
+    for (int i = 0; i < ranks.length; i++) {
+      int g = groups.groupOf(i);
+      members[g] = members[g] == null ? new int[groups.sizeAt(i)] : members[g];
+      members[g][filled[g]++] = i;
+    }
     double[] shuffled = ranks.clone();
     int asClear = 0;
     for (int s = 0; s < SHUFFLES; s++) {
-      for (int i = shuffled.length - 1; i > 0; i--) {
-        int j = random.below(i + 1);
-        double keep = shuffled[i];
-        shuffled[i] = shuffled[j];
-        shuffled[j] = keep;
+      for (int[] group : members) {
+        for (int i = group.length - 1; i > 0; i--) {
+          int j = random.below(i + 1);
+          double keep = shuffled[group[i]];
+          shuffled[group[i]] = shuffled[group[j]];
+          shuffled[group[j]] = keep;
+        }
       }
       if (Fit.best(shuffled, least).explained() >= explained) {
         asClear++;

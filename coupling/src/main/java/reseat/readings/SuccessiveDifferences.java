@@ -26,22 +26,45 @@ public record SuccessiveDifferences(int n, double sigma, double ratio, double p)
    * @return sigma and the ratio
    */
   public static SuccessiveDifferences of(double[] readings) {
-    int n = readings.length;
-    if (n < 3) {
+    if (readings.length < 3) {
       throw new IllegalArgumentException(
-          "successive differences need at least 3 readings, found " + n);
+          "successive differences need at least 3 readings, found " + readings.length);
     }
-    Repeatability all = Repeatability.of(readings);
+    return of(readings, Groups.one(readings.length));
+  }
+
+  /**
+   * Takes the differences of neighbours of the same group.
+   *
+   * @param readings readings, in the order of the mounts
+   * @param groups group of each, at least one degree of freedom
+   * @return sigma and the ratio; variance 4 sum(n - 2) / (f (f + 2)), the sum over groups, f the
+   *     degrees of freedom
+   */
+  static SuccessiveDifferences of(double[] readings, Groups groups) {
     double sum = 0;
-    for (int i = 1; i < n; i++) {
-      double d = readings[i] - readings[i - 1];
-      sum += d * d;
+    double squares = 0;
+    double inner = 0;
+    for (double[] part : groups.split(readings)) {
+      for (int i = 1; i < part.length; i++) {
+        double d = part[i] - part[i - 1];
+        sum += d * d;
+      }
+      inner += Math.max(0, part.length - 2);
     }
-    double sigma = Math.sqrt(sum / (2 * (n - 1.0)));
-    double ratio = all.isWithoutScatter() ? 2 : sum / (all.s() * all.s() * (n - 1));
-    double sd = Math.sqrt(4 * (n - 2.0) / ((double) n * n - 1));
+    for (double d : groups.deviations(readings)) {
+      squares += d * d;
+    }
+    double f = groups.freedom();
+    double ratio = squares == 0 ? 2 : sum / squares;
+    double sd = Math.sqrt(4 * inner / (f * (f + 2)));
     double p =
-        2 * new NormalDistribution(null, 0, 1).cumulativeProbability(-Math.abs(ratio - 2) / sd);
-    return new SuccessiveDifferences(n, sigma, ratio, Math.min(1, p));
+        sd == 0
+            ? 1
+            : 2
+                * new NormalDistribution(null, 0, 1)
+                    .cumulativeProbability(-Math.abs(ratio - 2) / sd);
+    return new SuccessiveDifferences(
+        readings.length, Math.sqrt(sum / (2 * f)), ratio, Math.min(1, p));
   }
 }

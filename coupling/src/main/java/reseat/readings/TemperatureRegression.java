@@ -1,6 +1,6 @@
 package reseat.readings;
 
-import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
+import java.util.Arrays;
 
 /**
  * How much of a series follows the temperature.
@@ -31,6 +31,9 @@ public record TemperatureRegression(
   /** Correlation above which temperature and the number of the mount count as confounded. */
   public static final double CONFOUNDED = 0.7;
 
+  /** Fewest readings for a fit. */
+  public static final int LEAST = 5;
+
   private static final double INSEPARABLE = 0.999;
 
   /**
@@ -42,46 +45,66 @@ public record TemperatureRegression(
    * @throws IllegalArgumentException if there are fewer than five or the temperature does not vary
    */
   public static TemperatureRegression of(double[] readings, double[] temperatures) {
+    return of(readings, temperatures, Groups.one(readings.length));
+  }
+
+  /**
+   * Fits readings of several groups on their temperatures, each group with its own mean.
+   *
+   * @param readings readings in the order of the mounts
+   * @param temperatures temperature at each, varying within a group
+   * @param groups group of each, at least four degrees of freedom
+   * @return the fits
+   */
+  static TemperatureRegression of(double[] readings, double[] temperatures, Groups groups) {
     int n = readings.length;
-    if (n < 5 || temperatures.length != n) {
+    if (groups.freedom() < LEAST - 1 || temperatures.length != n) {
       throw new IllegalArgumentException(
-          "a temperature regression needs at least 5 readings with a temperature each, found "
+          "a temperature regression needs at least "
+              + LEAST
+              + " readings with a temperature each, found "
               + n
               + " readings, "
               + temperatures.length
               + " temperatures");
     }
-    LinearTrend alone = LinearTrend.of(temperatures, readings);
+    LinearTrend alone = LinearTrend.of(temperatures, readings, groups);
     Repeatability t = Repeatability.of(temperatures);
-    double correlation = LinearTrend.perMount(temperatures).correlation();
-    if (Math.abs(correlation) > INSEPARABLE || Repeatability.of(readings).isWithoutScatter()) {
+    LinearTrend warming = LinearTrend.perMount(temperatures, groups);
+    double correlation = warming.correlation();
+    if (Math.abs(correlation) > INSEPARABLE) {
       return new TemperatureRegression(
           alone, t.mean(), t.range(), correlation, alone.slope(), alone.slopeError(), alone.p());
     }
-    double[][] x = new double[n][2];
+    // The slope beside a drift is that on the part of the temperature that does not drift.
+    double[] rest = new double[n];
+    Arrays.setAll(rest, i -> temperatures[i] - warming.at(i + 1.0));
+    double[] steady = groups.deviations(rest);
+    LinearTrend drift = LinearTrend.perMount(readings, groups);
+    double[] y = new double[n];
+    Arrays.setAll(y, i -> readings[i] - drift.at(i + 1.0));
+    double[] left = groups.deviations(y);
+    double sxx = 0;
+    double sxy = 0;
+    double syy = 0;
     for (int i = 0; i < n; i++) {
-      x[i][0] = (temperatures[i] - t.mean()) / t.s();
-      x[i][1] = (i + 1 - (n + 1) / 2.0) / n;
+      sxx += steady[i] * steady[i];
+      sxy += steady[i] * left[i];
+      syy += left[i] * left[i];
     }
-    Repeatability y = Repeatability.of(readings);
-    double[] scaled = new double[n];
-    for (int i = 0; i < n; i++) {
-      scaled[i] = (readings[i] - y.mean()) / y.s();
-    }
-    OLSMultipleLinearRegression fit = new OLSMultipleLinearRegression();
-    fit.newSampleData(scaled, x);
-    double perKelvin = y.s() / t.s();
-    double slope = fit.estimateRegressionParameters()[1];
-    double error = fit.estimateRegressionParametersStandardErrors()[1];
-    double ratio = error > 1e-13 * Math.abs(slope) ? slope / error : Double.MAX_VALUE;
+    double slope = sxy / sxx;
+    int freedom = groups.freedom() - 2;
+    double error = Math.sqrt(Math.max(0, syy - slope * sxy) / freedom / sxx);
+    double ratio =
+        slope == 0 ? 0 : error > 1e-13 * Math.abs(slope) ? slope / error : Double.MAX_VALUE;
     return new TemperatureRegression(
         alone,
         t.mean(),
         t.range(),
         correlation,
-        slope * perKelvin,
-        error * perKelvin,
-        LinearTrend.twoSided(ratio, n - 3.0));
+        slope,
+        error,
+        LinearTrend.twoSided(ratio, freedom));
   }
 
   /**

@@ -24,7 +24,9 @@ public final class PublishedValues {
         MaterialData.topic(),
         ScrewThreads.topic(),
         PreloadDevices.topic(),
-        BallMounts.topic());
+        BallMounts.topic(),
+        RemountScatter.topic(),
+        RemountTrends.topic());
   }
 
   /**

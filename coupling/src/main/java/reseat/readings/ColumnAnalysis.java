@@ -1,0 +1,299 @@
+package reseat.readings;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Everything one probe column says, computed when asked for.
+ *
+ * <p>Figures of "all" readings leave nothing out. Figures of the "settled" part leave out the
+ * wear-in of the series, and nothing else: flagged readings stay in and are counted a second time
+ * without. With several holders, scatter is taken about the mean of each holder and pooled, and the
+ * tests for drift and outliers look at deviations from those means.
+ */
+public final class ColumnAnalysis {
+
+  private final MeasuredSeries series;
+  private final ReadingColumn column;
+  private final ColumnFacts facts;
+  private final AnalysisOptions options;
+  private final int wearIn;
+  private final Settling settling;
+  private final double[] all;
+  private final double[] settled;
+  private final List<String> names;
+  private final Groups groups;
+  private final Drift drift;
+  private final Outliers outliers;
+
+  /**
+   * Analyses a column.
+   *
+   * @param series the series
+   * @param column one of its columns
+   * @param facts what is known of the column
+   * @param options levels of the tests
+   * @param settling what the search for wear-in found in this column
+   * @param wearIn mounts at the start that the settled part leaves out; less than the mounts
+   */
+  ColumnAnalysis(
+      MeasuredSeries series,
+      ReadingColumn column,
+      ColumnFacts facts,
+      AnalysisOptions options,
+      Settling settling,
+      int wearIn) {
+    this.series = series;
+    this.column = column;
+    this.facts = facts;
+    this.options = options;
+    this.settling = settling;
+    this.wearIn = wearIn;
+    this.all = column.values();
+    this.settled = Arrays.copyOfRange(all, wearIn, all.length);
+    List<String> holders = series.holders();
+    this.names = holders.isEmpty() ? List.of() : holders.subList(wearIn, holders.size());
+    this.groups = Groups.of(names, settled.length);
+    int freedom = groups.freedom();
+    this.drift = freedom < 2 ? null : Drift.of(settled, groups, options.falseAlarm());
+    int most = Math.max(0, Math.min(Outliers.mostIn(settled.length), freedom - 2));
+    this.outliers = Outliers.of(withoutTrend(), groups, options.falseAlarm(), most);
+  }
+
+  private double[] withoutTrend() {
+    if (drift == null || !drift.hasDirection()) {
+      return settled;
+    }
+    double[] rest = new double[settled.length];
+    Arrays.setAll(rest, i -> settled[i] - drift.line().at(i + 1.0));
+    return rest;
+  }
+
+  /**
+   * Returns the column.
+   *
+   * @return its name, unit and readings
+   */
+  public ReadingColumn column() {
+    return column;
+  }
+
+  /**
+   * Returns the figures of all readings.
+   *
+   * @return nothing left out; empty with a single mount
+   */
+  public Optional<Repeatability> all() {
+    return all.length < 2 ? Optional.empty() : Optional.of(Repeatability.of(all));
+  }
+
+  /**
+   * Returns the figures of the readings after the wear-in.
+   *
+   * @return only the wear-in left out; empty with a single mount
+   */
+  public Optional<Repeatability> settled() {
+    return settled.length < 2 ? Optional.empty() : Optional.of(Repeatability.of(settled));
+  }
+
+  /**
+   * Returns what the search for wear-in found in this column.
+   *
+   * @return the change point of this column alone
+   */
+  public Settling settling() {
+    return settling;
+  }
+
+  /**
+   * Returns the scatter after the wear-in, about the mean of each holder.
+   *
+   * @return pooled over the holders
+   */
+  public PooledScatter scatter() {
+    return PooledScatter.of(settled, groups);
+  }
+
+  /**
+   * Returns the scatter after the wear-in without the flagged readings.
+   *
+   * @return pooled over the holders
+   */
+  public PooledScatter scatterWithoutFlagged() {
+    Set<Integer> out = new LinkedHashSet<>();
+    outliers.flagged().forEach(f -> out.add(f.index()));
+    double[] kept = new double[settled.length - out.size()];
+    List<String> keptGroups = new ArrayList<>();
+    int k = 0;
+    for (int i = 0; i < settled.length; i++) {
+      if (!out.contains(i)) {
+        kept[k++] = settled[i];
+        if (!names.isEmpty()) {
+          keptGroups.add(names.get(i));
+        }
+      }
+    }
+    return PooledScatter.of(kept, Groups.of(keptGroups, k));
+  }
+
+  /**
+   * Returns the trend tests of the settled part.
+   *
+   * @return the tests; empty with fewer than 3 settled mounts
+   */
+  public Optional<Drift> drift() {
+    return Optional.ofNullable(drift);
+  }
+
+  /**
+   * Returns the flagged readings of the settled part, with their places in the whole series and the
+   * readings themselves.
+   *
+   * @return flags, most distant first
+   */
+  public List<Outliers.Flag> flagged() {
+    return outliers.flagged().stream()
+        .map(
+            f ->
+                new Outliers.Flag(f.index() + wearIn, settled[f.index()], f.statistic(), f.limit()))
+        .toList();
+  }
+
+  /**
+   * Tests whether the settled readings look normal.
+   *
+   * @return the test; empty if there are fewer than eight mounts of any holder, whose own means
+   *     would pull so few together, or none that scatter
+   */
+  public Optional<NormalShape> shape() {
+    return groups.smallest() < NormalShape.LEAST || scatter().s() == 0
+        ? Optional.empty()
+        : Optional.of(NormalShape.of(groups.deviations(settled)));
+  }
+
+  /**
+   * Returns what the scatter says of the true one.
+   *
+   * @return bounds at the confidence of the options; empty if no holder was mounted twice
+   */
+  public Optional<ScatterBounds> bounds() {
+    PooledScatter s = scatter();
+    return s.freedom() < 1 ? Optional.empty() : Optional.of(s.bounds(options.confidence()));
+  }
+
+  /**
+   * Returns the share of the gauge in the scatter.
+   *
+   * @return gauge noise as given, or the step of the readings if none was given; empty if no holder
+   *     was mounted twice
+   */
+  public Optional<GaugeNoise> gauge() {
+    PooledScatter s = scatter();
+    if (s.freedom() < 1) {
+      return Optional.empty();
+    }
+    double step = facts.resolution() > 0 ? facts.resolution() : GaugeNoise.stepOf(all).orElse(0);
+    double noise = Math.max(facts.gaugeNoise(), GaugeNoise.ROUNDING * step);
+    return Optional.of(new GaugeNoise(s.s(), s.freedom() + 1, noise, step));
+  }
+
+  /**
+   * Returns whether the target is proven.
+   *
+   * @return the verdict; empty if no target was given or no holder was mounted twice
+   */
+  public Optional<ProofOfTarget> proof() {
+    return facts.target() > 0
+        ? bounds().map(b -> ProofOfTarget.of(b, facts.target()))
+        : Optional.empty();
+  }
+
+  /**
+   * Returns the factor of the tolerance interval of a single holder.
+   *
+   * @return k: mean plus and minus k s of the settled part holds the share of the options with its
+   *     confidence; empty with several holders or a single mount
+   */
+  public Optional<Double> toleranceFactor() {
+    return settled.length < 2 || groups.count() > 1
+        ? Optional.empty()
+        : Optional.of(
+            ToleranceInterval.twoSided(settled.length, options.share(), options.confidence()));
+  }
+
+  /**
+   * Fits the settled part on temperature.
+   *
+   * @return the fit; empty if no temperature was recorded, it did not vary, or mounts are too few
+   */
+  public Optional<TemperatureRegression> temperature() {
+    Optional<double[]> t = series.temperatures();
+    if (t.isEmpty() || groups.freedom() < TemperatureRegression.LEAST - 1) {
+      return Optional.empty();
+    }
+    double[] part = Arrays.copyOfRange(t.get(), wearIn, all.length);
+    return PooledScatter.of(part, groups).s() == 0
+        ? Optional.empty()
+        : Optional.of(TemperatureRegression.of(settled, part, groups));
+  }
+
+  /**
+   * Compares the holders after the wear-in.
+   *
+   * @return the analysis; empty with one holder or if none was mounted twice
+   */
+  public Optional<BetweenHolders> holders() {
+    return groups.count() < 2 || groups.freedom() < 1
+        ? Optional.empty()
+        : Optional.of(BetweenHolders.of(names, settled));
+  }
+
+  /**
+   * Compares two directions of approach after the wear-in.
+   *
+   * @return the figures; empty unless there are two directions with two mounts each
+   */
+  public Optional<BidirectionalRepeatability> directions() {
+    List<String> ways = series.directions();
+    if (ways.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> part = ways.subList(wearIn, ways.size());
+    List<String> distinct = part.stream().distinct().toList();
+    if (distinct.size() != 2) {
+      return Optional.empty();
+    }
+    double[] up = chosen(part, distinct.get(0));
+    double[] down = chosen(part, distinct.get(1));
+    return up.length < 2 || down.length < 2
+        ? Optional.empty()
+        : Optional.of(
+            new BidirectionalRepeatability(
+                List.of(BidirectionalRepeatability.Position.of(up, down))));
+  }
+
+  private double[] chosen(List<String> ways, String wanted) {
+    List<Double> out = new ArrayList<>();
+    for (int i = 0; i < settled.length; i++) {
+      if (ways.get(i).equals(wanted)) {
+        out.add(settled[i]);
+      }
+    }
+    return out.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /**
+   * Sets up a control chart with the settled part as its baseline.
+   *
+   * @return the chart; empty with fewer than 3 mounts or none that scatter
+   */
+  public Optional<ControlChart> chart() {
+    return settled.length < 3 || Repeatability.of(settled).isWithoutScatter()
+        ? Optional.empty()
+        : Optional.of(ControlChart.of(settled));
+  }
+}

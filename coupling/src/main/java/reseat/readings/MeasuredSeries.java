@@ -1,0 +1,145 @@
+package reseat.readings;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A measured remount series: one row per mount, one column per probe, perhaps with temperature,
+ * time, holder and direction of approach.
+ */
+public final class MeasuredSeries {
+
+  private final String source;
+  private final List<ReadingColumn> columns;
+  private final int[] cycles;
+  private final int[] lines;
+  private final double[] temperatures;
+  private final double[] times;
+  private final List<String> holders;
+  private final List<String> directions;
+
+  /**
+   * Keeps a series; arrays are owned by this object.
+   *
+   * @param source name of the file
+   * @param columns probe columns, at least one
+   * @param cycles number of each mount
+   * @param lines line of each mount in the file
+   * @param temperatures temperature at each mount, K; null if not recorded
+   * @param times time of each mount, s; null if not recorded
+   * @param holders holder of each mount; empty if not recorded
+   * @param directions direction of approach of each mount; empty if not recorded
+   */
+  MeasuredSeries(
+      String source,
+      List<ReadingColumn> columns,
+      int[] cycles,
+      int[] lines,
+      double[] temperatures,
+      double[] times,
+      List<String> holders,
+      List<String> directions) {
+    this.source = source;
+    this.columns = List.copyOf(columns);
+    this.cycles = cycles;
+    this.lines = lines;
+    this.temperatures = temperatures;
+    this.times = times;
+    this.holders = List.copyOf(holders);
+    this.directions = List.copyOf(directions);
+  }
+
+  /**
+   * Returns the name of the file.
+   *
+   * @return name as given to the reader
+   */
+  public String source() {
+    return source;
+  }
+
+  /**
+   * Returns the number of mounts.
+   *
+   * @return rows
+   */
+  public int mounts() {
+    return lines.length;
+  }
+
+  /**
+   * Returns the probe columns.
+   *
+   * @return in the order of the file
+   */
+  public List<ReadingColumn> columns() {
+    return columns;
+  }
+
+  /**
+   * Finds a probe column.
+   *
+   * @param name its name; case does not matter
+   * @return the column, if there is one of that name
+   */
+  public Optional<ReadingColumn> column(String name) {
+    return columns.stream().filter(c -> c.name().equalsIgnoreCase(name)).findFirst();
+  }
+
+  /**
+   * Returns the number of a mount as written in the file, or its place if the file has no such
+   * column.
+   *
+   * @param index place of the mount, from 0
+   * @return its number
+   */
+  public int cycle(int index) {
+    return cycles[index];
+  }
+
+  /**
+   * Returns the line of a mount in the file.
+   *
+   * @param index place of the mount, from 0
+   * @return line, from 1
+   */
+  public int line(int index) {
+    return lines[index];
+  }
+
+  /**
+   * Returns the temperatures.
+   *
+   * @return one per mount, K; empty if not recorded
+   */
+  public Optional<double[]> temperatures() {
+    return Optional.ofNullable(temperatures).map(double[]::clone);
+  }
+
+  /**
+   * Returns the times.
+   *
+   * @return one per mount, s; empty if not recorded
+   */
+  public Optional<double[]> times() {
+    return Optional.ofNullable(times).map(double[]::clone);
+  }
+
+  /**
+   * Returns the holders.
+   *
+   * @return one name per mount; an empty list if not recorded
+   */
+  public List<String> holders() {
+    return holders;
+  }
+
+  /**
+   * Returns the directions of approach.
+   *
+   * @return one name per mount; an empty list if not recorded
+   */
+  public List<String> directions() {
+    return directions;
+  }
+}

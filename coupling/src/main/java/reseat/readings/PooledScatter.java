@@ -1,0 +1,39 @@
+package reseat.readings;
+
+/**
+ * Scatter about the mean of each group, pooled over the groups: with one group the ordinary
+ * standard deviation.
+ *
+ * @param s pooled standard deviation; 0 if no group has two readings
+ * @param freedom readings less groups
+ * @param readings number of readings
+ */
+public record PooledScatter(double s, int freedom, int readings) {
+
+  /**
+   * Pools the readings of several groups.
+   *
+   * @param values readings
+   * @param groups group of each reading
+   * @return the pooled scatter
+   */
+  static PooledScatter of(double[] values, Groups groups) {
+    double squares = 0;
+    for (double d : groups.deviations(values)) {
+      squares += d * d;
+    }
+    int freedom = groups.freedom();
+    return new PooledScatter(
+        freedom == 0 ? 0 : Math.sqrt(squares / freedom), freedom, values.length);
+  }
+
+  /**
+   * Returns what this scatter says of the true one.
+   *
+   * @param confidence confidence level
+   * @return the bounds, for as many mounts as would give this freedom in one group
+   */
+  public ScatterBounds bounds(double confidence) {
+    return ScatterBounds.of(s, freedom + 1, confidence);
+  }
+}
