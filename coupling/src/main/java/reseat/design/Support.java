@@ -3,6 +3,8 @@ package reseat.design;
 import reseat.material.Material;
 import reseat.seat.Ball;
 import reseat.seat.Seat;
+import reseat.seat.SeatFrame;
+import reseat.space.Vec3;
 
 /**
  * One ball in one seat.
@@ -62,5 +64,23 @@ public record Support(
    */
   public Support withMounting(BallMounting newMounting) {
     return new Support(name, ball, ballMaterial, seat, seatMaterial, caseDepth, newMounting);
+  }
+
+  /**
+   * Returns the support with its seat turned about the line through the ball's centre along the
+   * direction the seat opens to, so that a groove runs another way.
+   *
+   * @param axis new direction of the groove, m; only its part across the opening direction counts
+   * @return the changed copy; the ball touches the turned seat where it touched it before
+   */
+  public Support withGrooveAlong(Vec3 axis) {
+    SeatFrame f = seat.frame();
+    SeatFrame turned = new SeatFrame(f.origin(), axis, f.up());
+    Vec3 centre = ball.centre();
+    double along = f.along(centre);
+    double left = f.toLeft(centre);
+    Vec3 under = f.point(along, left, 0);
+    Vec3 origin = under.minus(turned.axis().times(along)).minus(turned.left().times(left));
+    return withSeat(seat.withFrame(turned.at(origin)));
   }
 }

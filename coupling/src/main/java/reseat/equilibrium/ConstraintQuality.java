@@ -128,13 +128,8 @@ public record ConstraintQuality(
     return names;
   }
 
-  /** Turns a groove about the line through the ball's centre along the opening direction. */
   private static Support turned(Support s, double angle) {
     SeatFrame f = s.seat().frame();
-    Vec3 axis = f.axis().times(Math.cos(angle)).plus(f.left().times(Math.sin(angle)));
-    Vec3 ball = s.ball().centre();
-    double along = f.along(ball);
-    Vec3 origin = f.point(along, 0, 0).minus(axis.times(along));
-    return s.withSeat(s.seat().withFrame(new SeatFrame(origin, axis, f.up())));
+    return s.withGrooveAlong(f.axis().times(Math.cos(angle)).plus(f.left().times(Math.sin(angle))));
   }
 }
