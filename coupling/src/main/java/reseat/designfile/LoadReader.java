@@ -2,6 +2,7 @@ package reseat.designfile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Holder;
@@ -16,6 +17,15 @@ import reseat.units.QuantityKind;
 
 /** Reads preloads, the holder's mass and the load cases. */
 final class LoadReader {
+
+  private static final Map<String, LoadCase.Demand> DEMANDS =
+      Map.of(
+          "hold position",
+          LoadCase.Demand.HOLD_POSITION,
+          "stay seated",
+          LoadCase.Demand.STAY_SEATED,
+          "survive",
+          LoadCase.Demand.SURVIVE);
 
   private LoadReader() {}
 
@@ -74,7 +84,9 @@ final class LoadReader {
       if (!s.has("force") && !s.has("moment")) {
         s.error("force", "is missing; write [\"x\", \"y\", \"z\"] or a table by machine axis");
       }
-      s.build(() -> new LoadCase(name, new Wrench(force, moment, at))).ifPresent(cases::add);
+      LoadCase.Demand demand = s.choice("must", DEMANDS).orElse(LoadCase.Demand.STAY_SEATED);
+      s.build(() -> new LoadCase(name, new Wrench(force, moment, at), demand))
+          .ifPresent(cases::add);
       s.close();
     }
     return cases;

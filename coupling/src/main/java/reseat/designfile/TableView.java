@@ -150,7 +150,7 @@ class TableView {
           "found \""
               + word
               + "\"; allowed is "
-              + String.join(", ", words.keySet())
+              + inOrder(words)
               + NearestWord.to(word, words.keySet())
                   .map(n -> "; did you mean \"" + n + "\"?")
                   .orElse(""));
@@ -161,10 +161,15 @@ class TableView {
   /** One word of a few that must be there. */
   <T> Optional<T> requiredChoice(String name, Map<String, T> words) {
     if (!has(name)) {
-      error(name, "is missing; allowed is " + String.join(", ", words.keySet()));
+      error(name, "is missing; allowed is " + inOrder(words));
       return Optional.empty();
     }
     return choice(name, words);
+  }
+
+  /** The words in an order that is the same in every run, which that of a Map is not. */
+  private static String inOrder(Map<String, ?> words) {
+    return String.join(", ", words.keySet().stream().sorted().toList());
   }
 
   /** A list of texts. */
