@@ -1,24 +1,27 @@
 package reseat.readings;
 
 import reseat.readings.ColumnHead.Kind;
-import reseat.readings.ReadingColumn.Quantity;
+import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityReading;
 import reseat.units.QuantityText;
+import reseat.units.Unit;
+import reseat.units.UnitCatalog;
 import reseat.units.UnitProblem;
 
 /**
  * The unit in the head of a column: SI value = scale times number plus offset.
  *
- * @param quantity what a probe column reads
+ * @param quantity what the column reads
+ * @param unit the unit
  * @param scale SI units per unit
  * @param offset SI value of the number zero; not zero only for degrees Celsius and Fahrenheit
  * @param problem why the unit cannot be used, empty if it can
  */
-record HeadUnit(Quantity quantity, double scale, double offset, String problem) {
+record HeadUnit(QuantityKind quantity, Unit unit, double scale, double offset, String problem) {
 
   /** No unit. */
-  static final HeadUnit NONE = new HeadUnit(Quantity.LENGTH, 1, 0, "");
+  static final HeadUnit NONE = new HeadUnit(QuantityKind.LENGTH, UnitCatalog.METRE, 1, 0, "");
 
   /** Beyond this, in SI, a number is no reading of a mount. */
   static final double LARGEST = 1e9;
@@ -32,35 +35,40 @@ record HeadUnit(Quantity quantity, double scale, double offset, String problem) 
    */
   static HeadUnit of(String unit, Kind kind) {
     return switch (kind) {
-      case TEMPERATURE -> of(unit, QuantityKind.TEMPERATURE, Quantity.LENGTH);
-      case TIME -> of(unit, QuantityKind.TIME, Quantity.LENGTH);
+      case TEMPERATURE -> of(unit, QuantityKind.TEMPERATURE);
+      case TIME -> of(unit, QuantityKind.TIME);
       default -> {
-        HeadUnit angle = of(unit, QuantityKind.ANGLE, Quantity.ANGLE);
-        HeadUnit length = of(unit, QuantityKind.LENGTH, Quantity.LENGTH);
-        yield length.problem().isEmpty() || !angle.problem().isEmpty() ? length : angle;
+        HeadUnit length = of(unit, QuantityKind.LENGTH);
+        HeadUnit angle = of(unit, QuantityKind.ANGLE);
+        if (length.problem().isEmpty() || !angle.problem().isEmpty()) {
+          yield length;
+        }
+        yield angle;
       }
     };
   }
 
-  private static HeadUnit of(String unit, QuantityKind kind, Quantity quantity) {
-    // Two numbers tell scale and offset, whatever the unit: 0 degC is 273.15 K and 1 degC 274.15 K.
-    QuantityReading one = QuantityText.read("1 " + unit, kind);
-    QuantityReading none = QuantityText.read("0 " + unit, kind);
+  private static HeadUnit of(String text, QuantityKind kind) {
+    QuantityReading one = QuantityText.read("1 " + text, kind);
     if (one instanceof UnitProblem wrong) {
-      return new HeadUnit(
-          quantity,
-          1,
-          0,
-          "the unit ["
-              + unit
-              + "] does not do: "
-              + wrong.advice()
-              + " (allowed: "
-              + wrong.allowed()
-              + ")");
+      return new HeadUnit(kind, UnitCatalog.METRE, 1, 0, explained(text, wrong));
     }
-    double offset = ((reseat.units.Quantity) none).value();
-    return new HeadUnit(quantity, ((reseat.units.Quantity) one).value() - offset, offset, "");
+    Unit unit = ((Quantity) one).unit();
+    return new HeadUnit(kind, unit, unit.scale().doubleValue(), unit.offset().doubleValue(), "");
+  }
+
+  private static String explained(String text, UnitProblem wrong) {
+    boolean unknown = wrong.cause() == UnitProblem.Cause.UNKNOWN_UNIT;
+    boolean hinted =
+        wrong.cause() == UnitProblem.Cause.AMBIGUOUS_UNIT || wrong.advice().endsWith("?");
+    return "["
+        + text
+        + "] "
+        + (unknown ? "is not a known unit" : wrong.found())
+        + (hinted ? "; " + wrong.advice() : "")
+        + " (allowed: "
+        + wrong.allowed()
+        + ")";
   }
 
   /**

@@ -1,30 +1,25 @@
 package reseat.readings;
 
+import reseat.units.QuantityKind;
+import reseat.units.Unit;
+
 /** The readings of one probe over all mounts, in SI. */
 public final class ReadingColumn {
 
-  /** What a probe reads. */
-  public enum Quantity {
-    /** A length, m. */
-    LENGTH,
-    /** An angle, rad. */
-    ANGLE
-  }
-
   private final String name;
-  private final Quantity quantity;
-  private final String unit;
+  private final QuantityKind quantity;
+  private final Unit unit;
   private final double[] values;
 
   /**
    * Keeps a column.
    *
    * @param name name in the head, without the unit
-   * @param quantity what it reads
-   * @param unit unit in the head, as written
+   * @param quantity what it reads: a length or an angle
+   * @param unit unit in the head
    * @param values readings, m or rad; owned by this object
    */
-  ReadingColumn(String name, Quantity quantity, String unit, double[] values) {
+  ReadingColumn(String name, QuantityKind quantity, Unit unit, double[] values) {
     this.name = name;
     this.quantity = quantity;
     this.unit = unit;
@@ -45,16 +40,16 @@ public final class ReadingColumn {
    *
    * @return length or angle
    */
-  public Quantity quantity() {
+  public QuantityKind quantity() {
     return quantity;
   }
 
   /**
    * Returns the unit in which the readings were written.
    *
-   * @return unit in the head, as written
+   * @return unit in the head
    */
-  public String unit() {
+  public Unit unit() {
     return unit;
   }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.units.QuantityKind;
 
 /**
  * A whole remount series analysed: one wear-in for all probes, and each column by itself.
@@ -131,7 +132,7 @@ public final class SeriesAnalysis {
     int mounts = series.mounts();
     Groups groups = Groups.of(series.holders(), mounts).from(wearIn);
     for (ReadingColumn c : series.columns()) {
-      if (c.quantity() == ReadingColumn.Quantity.LENGTH) {
+      if (c.quantity() == QuantityKind.LENGTH) {
         names.add(c.name());
         parts.add(groups.deviations(Arrays.copyOfRange(c.values(), wearIn, mounts)));
       }

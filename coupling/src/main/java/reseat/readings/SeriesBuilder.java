@@ -231,7 +231,8 @@ final class SeriesBuilder {
       values[i] = null; // one column at a time in two copies, not all of them
       switch (head.kind()) {
         case PROBE ->
-            columns.add(new ReadingColumn(head.name(), units.get(i).quantity(), head.unit(), kept));
+            columns.add(
+                new ReadingColumn(head.name(), units.get(i).quantity(), units.get(i).unit(), kept));
         case TEMPERATURE -> temperatures = kept;
         case TIME -> times = kept;
         default -> {}

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.units.QuantityKind;
 
 /** A readings file is taken exactly as it stands, or every problem in it is told with its place. */
 class ReadingsReaderTest {
@@ -52,7 +53,7 @@ class ReadingsReaderTest {
     assertThat(s.columns().get(0).values()[0]).isCloseTo(1.25e-6, within(1e-20));
     assertThat(s.columns().get(0).values()[2]).isCloseTo(-1.3e-6, within(1e-20));
     assertThat(s.columns().get(1).values()[1]).isCloseTo(-0.4e-6, within(1e-20));
-    assertThat(s.columns().get(0).unit()).isEqualTo("um");
+    assertThat(s.columns().get(0).unit().symbol()).isEqualTo("µm");
     assertThat(s.temperatures().orElseThrow()[0]).isCloseTo(293.25, within(1e-10));
     assertThat(s.times().orElseThrow()).containsExactly(0, 65, 130);
     assertThat(s.holders()).containsExactly("A", "A", "B");
@@ -84,7 +85,7 @@ class ReadingsReaderTest {
     MeasuredSeries s = read("X (mm), Z [uin], yaw [urad]\n0.001,1,5\n0.002,2,6\n");
     assertThat(s.columns().get(0).values()[0]).isCloseTo(1e-6, within(1e-20));
     assertThat(s.columns().get(1).values()[1]).isCloseTo(50.8e-9, within(1e-20));
-    assertThat(s.columns().get(2).quantity()).isEqualTo(ReadingColumn.Quantity.ANGLE);
+    assertThat(s.columns().get(2).quantity()).isEqualTo(QuantityKind.ANGLE);
     assertThat(s.columns().get(2).values()[0]).isCloseTo(5e-6, within(1e-20));
   }
 
