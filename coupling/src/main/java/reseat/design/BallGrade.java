@@ -1,6 +1,7 @@
 package reseat.design;
 
 import java.util.List;
+import reseat.numerics.Shape;
 
 /**
  * Grades of rolling-bearing balls by the designation of ISO 3290-1.

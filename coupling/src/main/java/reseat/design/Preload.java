@@ -1,5 +1,6 @@
 package reseat.design;
 
+import reseat.numerics.Spread;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 

@@ -1,5 +1,8 @@
 package reseat.design;
 
+import reseat.numerics.Shape;
+import reseat.numerics.Spread;
+
 /**
  * What differs from one mounting of the holder to the next, besides the preload's own scatter.
  *

@@ -1,6 +1,8 @@
 package reseat.design;
 
 import java.util.Locale;
+import reseat.numerics.Shape;
+import reseat.numerics.Spread;
 
 /**
  * How far one kind of dimension may depart from its drawing.

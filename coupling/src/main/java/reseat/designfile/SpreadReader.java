@@ -2,8 +2,8 @@ package reseat.designfile;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import reseat.design.Shape;
-import reseat.design.Spread;
+import reseat.numerics.Shape;
+import reseat.numerics.Spread;
 import reseat.units.QuantityKind;
 
 /**

@@ -1,7 +1,7 @@
 package reseat.interchange;
 
-import reseat.design.Spread;
 import reseat.design.ToleranceKind;
+import reseat.numerics.Spread;
 
 /**
  * One independent source of error: a dimension, or several that depart together.

@@ -1,6 +1,7 @@
 /**
  * Numbers behind the physics: elliptic integrals, small linear solves, eigenvalues, random streams,
- * running statistics, and checks that a number lies where its quantity means anything.
+ * distributions between limits, running statistics, and checks that a number lies where its
+ * quantity means anything.
  *
  * <p>Nothing here knows what a ball or a groove is. EJML does the eigenvalues and singular values,
  * Commons Math the error function; the elliptic integrals are our own because they must not cancel

@@ -55,7 +55,7 @@ public record AirCylinder(
 
   @Override
   public ForceScatter scatter() {
-    return ForceScatter.rectangular(
+    return ForceScatter.uniform(
         Math.min(0.999, pressureScatter + sealFriction / nominalForce()),
         "stated pressure scatter plus stated seal friction, added");
   }

@@ -135,14 +135,14 @@ public record DiscSpringStack(
   public ForceScatter scatter() {
     double friction = (loadingForce() - unloadingForce()) / (2 * nominalForce());
     double setting = Math.abs(axialStiffness()) * deflectionTolerance / nominalForce();
-    return ForceScatter.rectangular(
+    return ForceScatter.uniform(
         Math.min(0.999, friction + setting),
         "friction of the disc faces plus tolerance of the deflection, added");
   }
 
   @Override
   public ForceScatter accuracy() {
-    return ForceScatter.rectangular(forceAccuracy, "stated accuracy of the disc force");
+    return ForceScatter.uniform(forceAccuracy, "stated accuracy of the disc force");
   }
 
   @Override

@@ -2,13 +2,14 @@ package reseat.preload;
 
 import java.util.Locale;
 import reseat.numerics.Bounds;
+import reseat.numerics.Shape;
+import reseat.numerics.Spread;
 
 /**
  * Relative scatter of a force: half of its range, the shape of its distribution, and where the
  * figure comes from.
  *
- * @param halfRange half of the range over the nominal force, 0 to below 1; for {@link Shape#NORMAL}
- *     two standard deviations
+ * @param halfRange half of the range over the nominal force, 0 to below 1
  * @param shape distribution within the range
  * @param basis how the figure was obtained, to be printed beside it
  */
@@ -16,23 +17,7 @@ public record ForceScatter(double halfRange, Shape shape, String basis) {
 
   /** No scatter at all. */
   public static final ForceScatter NONE =
-      new ForceScatter(0, Shape.RECTANGULAR, "constant by its nature");
-
-  /** How the values lie within the range. */
-  public enum Shape {
-    /** Any value in the range is as likely as another. */
-    RECTANGULAR(1 / Math.sqrt(3)),
-    /** Values near the middle are likelier: the sum of two equal rectangular ones. */
-    TRIANGULAR(1 / Math.sqrt(6)),
-    /** Normal distribution, half range taken as two standard deviations. */
-    NORMAL(0.5);
-
-    private final double deviationOfUnitHalfRange;
-
-    Shape(double deviationOfUnitHalfRange) {
-      this.deviationOfUnitHalfRange = deviationOfUnitHalfRange;
-    }
-  }
+      new ForceScatter(0, Shape.UNIFORM, "constant by its nature");
 
   /** Checks the range. */
   public ForceScatter {
@@ -52,14 +37,23 @@ public record ForceScatter(double halfRange, Shape shape, String basis) {
   }
 
   /**
-   * Rectangular scatter.
+   * Scatter with every value in the range equally likely.
    *
    * @param halfRange half range over the nominal force
    * @param basis how the figure was obtained
    * @return the scatter
    */
-  public static ForceScatter rectangular(double halfRange, String basis) {
-    return new ForceScatter(halfRange, Shape.RECTANGULAR, basis);
+  public static ForceScatter uniform(double halfRange, String basis) {
+    return new ForceScatter(halfRange, Shape.UNIFORM, basis);
+  }
+
+  /**
+   * The scatter as a share of the force, for drawing and adding up.
+   *
+   * @return half range and shape
+   */
+  public Spread spread() {
+    return new Spread(halfRange, shape);
   }
 
   /**
@@ -68,7 +62,7 @@ public record ForceScatter(double halfRange, Shape shape, String basis) {
    * @return standard deviation over the nominal force
    */
   public double standardDeviation() {
-    return halfRange * shape.deviationOfUnitHalfRange;
+    return spread().standardDeviation();
   }
 
   /**

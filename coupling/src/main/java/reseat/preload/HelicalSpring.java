@@ -126,13 +126,13 @@ public record HelicalSpring(
 
   @Override
   public ForceScatter scatter() {
-    return ForceScatter.rectangular(
+    return ForceScatter.uniform(
         Math.min(0.999, deflectionTolerance / deflection), "tolerance of the deflection");
   }
 
   @Override
   public ForceScatter accuracy() {
-    return ForceScatter.rectangular(rateAccuracy, "stated accuracy of the spring rate");
+    return ForceScatter.uniform(rateAccuracy, "stated accuracy of the spring rate");
   }
 
   @Override

@@ -114,12 +114,12 @@ public record MagnetPair(
   @Override
   public ForceScatter scatter() {
     double half = (pull(gap - gapTolerance) - pull(gap + gapTolerance)) / (2 * nominalForce());
-    return ForceScatter.rectangular(Math.min(0.999, half), "force over the tolerance of the gap");
+    return ForceScatter.uniform(Math.min(0.999, half), "force over the tolerance of the gap");
   }
 
   @Override
   public ForceScatter accuracy() {
-    return ForceScatter.rectangular(
+    return ForceScatter.uniform(
         2 * remanenceAccuracy, "stated accuracy of the remanence, which counts twice");
   }
 

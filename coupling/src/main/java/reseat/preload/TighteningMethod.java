@@ -49,11 +49,11 @@ public enum TighteningMethod {
   }
 
   /**
-   * The scatter to reckon with: the wide end of the range, rectangular.
+   * The scatter to reckon with: the wide end of the range, uniform.
    *
    * @return relative scatter
    */
   public ForceScatter scatter() {
-    return ForceScatter.rectangular(high, source);
+    return ForceScatter.uniform(high, source);
   }
 }

@@ -229,7 +229,7 @@ final class ScrewThreads {
   }
 
   private static double tightening(double halfRange) {
-    return ForceScatter.rectangular(halfRange, "stated").largestOverSmallest();
+    return ForceScatter.uniform(halfRange, "stated").largestOverSmallest();
   }
 
   private static void travel(Gatherer all) {

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
+import reseat.numerics.Shape;
 import reseat.seat.Ball;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;

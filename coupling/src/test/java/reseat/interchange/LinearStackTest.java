@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import reseat.design.Shape;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
+import reseat.numerics.Shape;
 
 class LinearStackTest {
 

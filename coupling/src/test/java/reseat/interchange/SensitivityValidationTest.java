@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
-import reseat.design.Shape;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
+import reseat.numerics.Shape;
 import reseat.space.Vec3;
 
 /**

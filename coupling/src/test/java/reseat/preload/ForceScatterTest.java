@@ -6,30 +6,31 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import reseat.numerics.Shape;
 
 class ForceScatterTest {
 
   @Test
   void standardDeviationFollowsTheShape() {
-    assertThat(new ForceScatter(0.3, ForceScatter.Shape.RECTANGULAR, "x").standardDeviation())
+    assertThat(new ForceScatter(0.3, Shape.UNIFORM, "x").standardDeviation())
         .isCloseTo(0.3 / Math.sqrt(3), within(1e-15));
-    assertThat(new ForceScatter(0.3, ForceScatter.Shape.TRIANGULAR, "x").standardDeviation())
+    assertThat(new ForceScatter(0.3, Shape.TRIANGULAR, "x").standardDeviation())
         .isCloseTo(0.3 / Math.sqrt(6), within(1e-15));
-    assertThat(new ForceScatter(0.3, ForceScatter.Shape.NORMAL, "x").standardDeviation())
-        .isCloseTo(0.15, within(1e-15));
+    assertThat(new ForceScatter(0.3, Shape.NORMAL, "x").standardDeviation())
+        .isCloseTo(0.15 * 0.8796256610342398, within(1e-15));
   }
 
   @Test
   void scatterThatMayLoseTheForceIsRefused() {
-    assertThatThrownBy(() -> ForceScatter.rectangular(1.2, "guess"))
+    assertThatThrownBy(() -> ForceScatter.uniform(1.2, "guess"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("(120.0 %)");
-    assertThatThrownBy(() -> ForceScatter.rectangular(0.1, " ")).hasMessageContaining("basis");
+    assertThatThrownBy(() -> ForceScatter.uniform(0.1, " ")).hasMessageContaining("basis");
   }
 
   @Test
   void aLooseDeviceCannotMeetATightBand() {
-    PlainForce loose = new PlainForce(600, ForceScatter.rectangular(0.30, "torque"));
+    PlainForce loose = new PlainForce(600, ForceScatter.uniform(0.30, "torque"));
     BenchBand band = loose.band(550, 650);
     assertThat(band.feasible()).isFalse();
     assertThat(band.settingAtLow()).isEqualTo(Optional.empty());

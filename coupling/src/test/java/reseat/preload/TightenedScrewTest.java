@@ -35,7 +35,7 @@ class TightenedScrewTest extends PreloadContract {
             40e-3,
             200e9,
             5e-6,
-            ForceScatter.rectangular(0.30, "stated")));
+            ForceScatter.uniform(0.30, "stated")));
   }
 
   @Override
@@ -63,9 +63,9 @@ class TightenedScrewTest extends PreloadContract {
   @Test
   void scatterOf25And30PercentAsTighteningFactors() {
     // CV-119, computed independently: alpha_A = (1 + x)/(1 - x).
-    assertThat(ForceScatter.rectangular(0.25, "seen").largestOverSmallest())
+    assertThat(ForceScatter.uniform(0.25, "seen").largestOverSmallest())
         .isCloseTo(1.6667, within(5e-5));
-    assertThat(ForceScatter.rectangular(0.30, "seen").largestOverSmallest())
+    assertThat(ForceScatter.uniform(0.30, "seen").largestOverSmallest())
         .isCloseTo(1.8571, within(5e-5));
   }
 

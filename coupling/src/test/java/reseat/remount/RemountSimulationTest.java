@@ -11,10 +11,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.CouplingDesign;
 import reseat.design.RemountConditions;
-import reseat.design.Spread;
 import reseat.equilibrium.CouplingModel;
 import reseat.numerics.RandomStream;
 import reseat.numerics.RunningHistogram;
+import reseat.numerics.Spread;
 import reseat.space.Vec3;
 
 /** Facts that a simulated tool change must reproduce. */

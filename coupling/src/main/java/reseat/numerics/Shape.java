@@ -1,6 +1,4 @@
-package reseat.design;
-
-import reseat.numerics.RandomStream;
+package reseat.numerics;
 
 /** Shape of a distribution between two limits that lie evenly about its middle. */
 public enum Shape {

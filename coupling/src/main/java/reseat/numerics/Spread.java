@@ -1,6 +1,4 @@
-package reseat.design;
-
-import reseat.numerics.RandomStream;
+package reseat.numerics;
 
 /**
  * How much a quantity scatters about its nominal value.
