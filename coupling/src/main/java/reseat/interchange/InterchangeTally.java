@@ -1,0 +1,98 @@
+package reseat.interchange;
+
+import java.util.EnumMap;
+import java.util.Map;
+import reseat.design.MachineAxes;
+import reseat.numerics.RunningCovariance;
+import reseat.numerics.RunningHistogram;
+import reseat.space.Vec3;
+
+/** Running sums over holders; tallies of successive holders can be joined in order. */
+final class InterchangeTally {
+
+  /** Against a perfect holder on the same post: what makes holders differ. */
+  final RunningCovariance own = new RunningCovariance();
+
+  final RunningCovariance ownRotation = new RunningCovariance();
+
+  /** Perfect holders on the posts, against the drawing. */
+  final RunningCovariance post = new RunningCovariance();
+
+  /** Against the drawing. */
+  final RunningCovariance total = new RunningCovariance();
+
+  final RunningCovariance totalRotation = new RunningCovariance();
+
+  /** Exact own shift less that to first order. */
+  final RunningCovariance beyondLinear = new RunningCovariance();
+
+  final RunningHistogram[] ownBands;
+  final RunningHistogram[] totalBands;
+  final Map<Fit, Long> fits = new EnumMap<>(Fit.class);
+
+  private final MachineAxes axes;
+
+  InterchangeTally(SimulatedCoupling coupling) {
+    axes = coupling.design.axes();
+    ownBands = bands(coupling.stack.sum(LinearStack.BETWEEN_HOLDERS));
+    totalBands = bands(coupling.stack.sum(LinearStack.EVERYTHING));
+  }
+
+  private static RunningHistogram[] bands(LinearStack.Sum expected) {
+    RunningHistogram[] bands = new RunningHistogram[3];
+    for (int k = 0; k < 3; k++) {
+      bands[k] = new RunningHistogram(0, expected.deviation().component(k));
+    }
+    return bands;
+  }
+
+  void addPost(Vec3 perfect) {
+    post.add(axes.of(perfect));
+  }
+
+  /**
+   * Takes in a holder.
+   *
+   * @param fit how it came out
+   * @param trial where it stands, if it fits
+   * @param perfect shift of a perfect holder on the same post, base axes, m
+   * @param perfectRotation its rotation, rad
+   */
+  void addHolder(Fit fit, HolderTrial trial, Vec3 perfect, Vec3 perfectRotation) {
+    fits.merge(fit, 1L, Long::sum);
+    if (fit != Fit.FITS) {
+      return;
+    }
+    Vec3 shift = vector(trial.shift);
+    Vec3 rotation = vector(trial.rotation);
+    Vec3 all = axes.of(shift);
+    Vec3 mine = axes.of(shift.minus(perfect));
+    total.add(all);
+    totalRotation.add(rotation);
+    own.add(mine);
+    ownRotation.add(rotation.minus(perfectRotation));
+    beyondLinear.add(mine.minus(vector(trial.linear)));
+    for (int k = 0; k < 3; k++) {
+      ownBands[k].add(mine.component(k));
+      totalBands[k].add(all.component(k));
+    }
+  }
+
+  private static Vec3 vector(double[] v) {
+    return new Vec3(v[0], v[1], v[2]);
+  }
+
+  void merge(InterchangeTally next) {
+    own.merge(next.own);
+    ownRotation.merge(next.ownRotation);
+    post.merge(next.post);
+    total.merge(next.total);
+    totalRotation.merge(next.totalRotation);
+    beyondLinear.merge(next.beyondLinear);
+    for (int k = 0; k < 3; k++) {
+      ownBands[k].merge(next.ownBands[k]);
+      totalBands[k].merge(next.totalBands[k]);
+    }
+    next.fits.forEach((fit, count) -> fits.merge(fit, count, Long::sum));
+  }
+}

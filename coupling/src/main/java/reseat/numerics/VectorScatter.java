@@ -1,0 +1,55 @@
+package reseat.numerics;
+
+import reseat.space.Vec3;
+
+/**
+ * Scatter of a vector along three axes.
+ *
+ * @param count number of vectors
+ * @param mean mean
+ * @param deviation standard deviation
+ * @param least smallest value
+ * @param greatest largest value
+ * @param band half-width about the mean that holds 95 % of the vectors; zero if not counted
+ * @param covariances covariances of first with second, second with third, third with first axis
+ */
+public record VectorScatter(
+    long count, Vec3 mean, Vec3 deviation, Vec3 least, Vec3 greatest, Vec3 band, Vec3 covariances) {
+
+  /**
+   * Reads off running sums.
+   *
+   * @param sums mean, covariance and extremes
+   * @param bands counts along the three axes, or none
+   * @return the scatter; zeros but for mean and extremes if there are fewer than two vectors
+   */
+  public static VectorScatter of(RunningCovariance sums, RunningHistogram... bands) {
+    if (sums.count() < 1) {
+      return new VectorScatter(0, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO);
+    }
+    boolean scatters = sums.count() > 1;
+    double[] band = new double[3];
+    for (int k = 0; k < bands.length && scatters; k++) {
+      band[k] = bands[k].halfWidth(sums.mean().component(k), 0.95);
+    }
+    return new VectorScatter(
+        sums.count(),
+        sums.mean(),
+        scatters ? sums.standardDeviation() : Vec3.ZERO,
+        sums.minimum(),
+        sums.maximum(),
+        new Vec3(band[0], band[1], band[2]),
+        scatters
+            ? new Vec3(sums.covariance(0, 1), sums.covariance(1, 2), sums.covariance(2, 0))
+            : Vec3.ZERO);
+  }
+
+  /**
+   * Returns the distance between extremes.
+   *
+   * @return greatest less least, along each axis
+   */
+  public Vec3 range() {
+    return greatest.minus(least);
+  }
+}
