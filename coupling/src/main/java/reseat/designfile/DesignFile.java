@@ -1,5 +1,7 @@
 package reseat.designfile;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +30,19 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
   /** Copies the list. */
   public DesignFile {
     problems = List.copyOf(problems);
+  }
+
+  /**
+   * Reads a design from a file.
+   *
+   * @param file the file, UTF-8 text
+   * @return the design with its warnings, or every error that was found
+   * @throws IOException if the file cannot be read
+   */
+  public static DesignFile read(Path file) throws IOException {
+    Problems problems = new Problems();
+    String text = SourceText.of(file, problems);
+    return problems.hasErrors() ? new DesignFile(Optional.empty(), problems.sorted()) : read(text);
   }
 
   /**

@@ -8,7 +8,7 @@ import java.util.List;
  */
 final class ShippedCommands implements CommandTable {
 
-  private static final List<String> NAMES = List.of();
+  private static final List<String> NAMES = List.of("starter", "materials", "verify");
 
   @Override
   public List<String> names() {
@@ -17,6 +17,11 @@ final class ShippedCommands implements CommandTable {
 
   @Override
   public Subcommand command(String name) {
-    throw new IllegalArgumentException("no command is named " + name);
+    return switch (name) {
+      case "starter" -> new StarterCommand();
+      case "materials" -> new MaterialsCommand();
+      case "verify" -> new VerifyCommand();
+      default -> throw new IllegalArgumentException("no command is named " + name);
+    };
   }
 }

@@ -1,0 +1,42 @@
+package reseat.cli.command;
+
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a file whole or not at all. */
+final class WholeFile {
+
+  private WholeFile() {}
+
+  /**
+   * Writes a file by way of a temporary one beside it and a rename.
+   *
+   * @param file where to
+   * @param content what
+   * @param force whether a file that is there already is replaced
+   * @throws FileSystemException if it is there and {@code force} is false
+   * @throws IOException if it cannot be written; what was there is left as it was
+   */
+  static void write(Path file, byte[] content, boolean force) throws IOException {
+    if (!force && Files.exists(file)) {
+      throw new FileSystemException(
+          file.toString(), null, "exists already; add --force to replace it");
+    }
+    Path folder = file.toAbsolutePath().getParent();
+    Path beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
+    try {
+      Files.write(beside, content);
+      if (force) {
+        Files.move(
+            beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+      } else {
+        Files.move(beside, file);
+      }
+    } finally {
+      Files.deleteIfExists(beside);
+    }
+  }
+}
