@@ -44,8 +44,8 @@ final class AngleText {
     boolean decimals = false;
     while (at < text.length()) {
       NumberText number = NumberText.read(text, at);
-      if (number.mistake() != null) {
-        return problem(typed, number.found(), number.advice(), number.end());
+      if (number.slip() != null) {
+        return number.slip().in(typed, QuantityKind.ANGLE);
       }
       if (rank >= 0 && !isDigitOrPoint(text.charAt(at))) {
         return problem(typed, "has a sign within the angle", "put the sign first", at);

@@ -6,9 +6,7 @@ import java.math.BigDecimal;
  * Reads the number at the start of a quantity: {@code 12.7}, {@code .5}, {@code 1e-3}, {@code 1/2},
  * {@code 1 1/2}, {@code 1-1/2}, with or without a sign.
  *
- * <p>Only the digits 0 to 9, a point and e or E count, whatever the locale. What follows a number
- * and can only be a mistake (a comma, grouped digits, a hyphen and more digits) is told apart here
- * as well, because by then the reader knows what the number was.
+ * <p>Only the digits 0 to 9, a point and e or E count, whatever the locale.
  */
 final class NumberText {
 
@@ -18,9 +16,7 @@ final class NumberText {
   private final String text;
   private int at;
   private BigDecimal value;
-  private UnitProblem.Cause mistake;
-  private String found = "";
-  private String advice = "";
+  private Slip slip;
 
   private NumberText(String text, int start) {
     this.text = text;
@@ -32,7 +28,7 @@ final class NumberText {
    *
    * @param text normalised text
    * @param start where the number should begin
-   * @return what was found; {@link #mistake()} is null if it is a number
+   * @return what was found; {@link #slip()} is null if it is a number
    */
   static NumberText read(String text, int start) {
     NumberText number = new NumberText(text, start);
@@ -41,18 +37,8 @@ final class NumberText {
   }
 
   /** What is wrong, or null. */
-  UnitProblem.Cause mistake() {
-    return mistake;
-  }
-
-  /** What is wrong in words. */
-  String found() {
-    return found;
-  }
-
-  /** What to write instead, in words. */
-  String advice() {
-    return advice;
+  Slip slip() {
+    return slip;
   }
 
   /** The number; null after a mistake. */
@@ -60,7 +46,7 @@ final class NumberText {
     return value;
   }
 
-  /** Index after the number, or where the mistake begins. */
+  /** Index after the number. */
   int end() {
     return at;
   }
@@ -83,14 +69,13 @@ final class NumberText {
     } else {
       value = decimal(start);
     }
-    if (mistake == null) {
-      lookBehind(start);
+    if (slip == null && at < text.length()) {
+      slip = AfterNumber.look(text, start, at);
     }
-    if (mistake == null && sign < 0) {
-      value = value.negate();
-    }
-    if (mistake != null) {
+    if (slip != null) {
       value = null;
+    } else if (sign < 0) {
+      value = value.negate();
     }
   }
 
@@ -179,14 +164,14 @@ final class NumberText {
     skipSpaces();
     int fractionStart = at;
     BigDecimal part = fraction();
-    if (mistake == null && part.compareTo(BigDecimal.ONE) >= 0) {
+    if (slip == null && part.compareTo(BigDecimal.ONE) >= 0) {
       return refuse(
           UnitProblem.Cause.FRACTION,
           fractionStart,
           "adds a fraction of one or more to a whole number",
           "write 1 1/2 for one and a half");
     }
-    return mistake == null ? wholes.add(part) : null;
+    return slip == null ? wholes.add(part) : null;
   }
 
   private BigDecimal fraction() {
@@ -202,126 +187,18 @@ final class NumberText {
           UnitProblem.Cause.FRACTION, slash, "divides by zero", "write a fraction such as 1/2");
     }
     if (at < text.length() && (text.charAt(at) == '.' || text.charAt(at) == '/')) {
-      return refuse(
-          UnitProblem.Cause.FRACTION,
-          slash,
-          "is a fraction that is not of two whole numbers",
-          "write a fraction as 1/2 or 1 1/2, or a decimal as 0.5");
+      return refuse(AfterNumber.brokenFraction(slash));
     }
     return numerator.divide(denominator, Unit.DIGITS);
   }
 
-  /** Tells mistakes that show only right after the number. */
-  private void lookBehind(int start) {
-    if (at == text.length()) {
-      return;
-    }
-    char c = text.charAt(at);
-    if (c == ',') {
-      comma(start);
-    } else if (c == '_' && digitAt(at + 1)) {
-      thousands(at);
-    } else if (c == '.' && digitAt(at + 1)) {
-      String all = text.substring(start, at);
-      if (all.indexOf('.') >= 0 && text.indexOf(',', at) > 0) {
-        decimalComma(text.indexOf(',', at), all.replace(".", ""));
-      } else {
-        thousands(at);
-      }
-    } else if (c == '\'' && threeDigitsAt(at + 1)) {
-      thousands(at);
-    } else if (c == ' ') {
-      int next = at;
-      while (next < text.length() && text.charAt(next) == ' ') {
-        next++;
-      }
-      if (threeDigitsAt(next)) {
-        thousands(at);
-      } else if (next < text.length() && text.charAt(next) == '/' && digitAt(next + 1)) {
-        fractionMark(next);
-      }
-    } else if (c == '/' && (digitAt(at + 1) || (text.startsWith(" ", at + 1) && digitAt(at + 2)))) {
-      fractionMark(at);
-    } else if (c == '-' && digitAt(at + 1)) {
-      refuse(
-          UnitProblem.Cause.SEVERAL_NUMBERS,
-          at,
-          "is a range or a thread, not one quantity",
-          "write one number and its unit");
-    }
-  }
-
-  private void fractionMark(int slash) {
-    refuse(
-        UnitProblem.Cause.FRACTION,
-        slash,
-        "is a fraction that is not of two whole numbers",
-        "write a fraction as 1/2 or 1 1/2, or a decimal as 0.5");
-  }
-
-  private void comma(int start) {
-    String before = text.substring(start, at);
-    int next = at + 1;
-    int end = next;
-    while (digitAt(end)) {
-      end++;
-    }
-    boolean more = end < text.length() && (text.charAt(end) == ',' || text.charAt(end) == '.');
-    if (end - next == 3 && more && before.indexOf('.') < 0) {
-      thousands(at);
-    } else if (end - next == 3 && before.length() <= 3 && !before.startsWith("0")) {
-      refuse(
-          UnitProblem.Cause.THOUSANDS,
-          at,
-          "has a comma that may group thousands or start a decimal fraction",
-          "write "
-              + before
-              + text.substring(next, end)
-              + " or "
-              + before
-              + '.'
-              + text.substring(next, end));
-    } else if (end > next) {
-      decimalComma(at, before.replace(".", ""));
-    } else {
-      refuse(UnitProblem.Cause.DECIMAL_COMMA, at, "has a comma", "write one number and its unit");
-    }
-  }
-
-  private void decimalComma(int comma, String before) {
-    int end = comma + 1;
-    while (digitAt(end)) {
-      end++;
-    }
-    refuse(
-        UnitProblem.Cause.DECIMAL_COMMA,
-        comma,
-        "has a decimal comma",
-        "write a point: " + before + '.' + text.substring(comma + 1, end));
-  }
-
-  private void thousands(int where) {
-    refuse(
-        UnitProblem.Cause.THOUSANDS,
-        where,
-        "has grouped digits",
-        "write the digits without separators, decimals after a point");
-  }
-
   private BigDecimal refuse(UnitProblem.Cause cause, int where, String what, String instead) {
-    mistake = cause;
-    found = what;
-    advice = instead;
-    at = where;
-    return null;
+    return refuse(new Slip(cause, what, instead, where));
   }
 
-  private boolean threeDigitsAt(int index) {
-    return digitAt(index)
-        && digitAt(index + 1)
-        && digitAt(index + 2)
-        && !digitAt(index + 3)
-        && !(index + 3 < text.length() && "°/".indexOf(text.charAt(index + 3)) >= 0);
+  private BigDecimal refuse(Slip what) {
+    slip = what;
+    return null;
   }
 
   private boolean digitAt(int index) {

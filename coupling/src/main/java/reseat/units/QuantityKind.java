@@ -15,7 +15,7 @@ public enum QuantityKind {
   /** Area, m². */
   AREA("an area", Dimension.LENGTH.power(2), "mm^2", "in^2"),
   /** Plane angle, rad. */
-  ANGLE("an angle", Dimension.ANGLE, "deg", "deg 30 min", "arcmin", "arcsec", "mrad", "urad"),
+  ANGLE("an angle", Dimension.ANGLE, "deg", "arcmin", "arcsec", "mrad", "urad"),
   /** Force, N. */
   FORCE("a force", Dimension.FORCE, "N", "lbf", "kN", "kgf", "ozf"),
   /** Moment of a force, N·m. */
@@ -100,7 +100,7 @@ public enum QuantityKind {
       text.append(i == 0 ? "" : i == units.length - 1 ? " or " : ", ");
       text.append(UnitCatalog.explained(units[i]));
     }
-    return text.toString();
+    return this == ANGLE ? text.append(", or as 44 deg 30 min").toString() : text.toString();
   }
 
   /**

@@ -22,7 +22,8 @@ public final class QuantityText {
    * @return the quantity, or the one thing wrong with the text
    */
   public static QuantityReading read(String text, QuantityKind expected) {
-    if (text == null || text.isBlank()) {
+    String normal = text == null ? "" : normal(text);
+    if (normal.isEmpty()) {
       return problem(
           UnitProblem.Cause.EMPTY,
           text == null ? "" : text,
@@ -40,7 +41,6 @@ public final class QuantityText {
           "write one number and its unit",
           0);
     }
-    String normal = normal(text);
     int start = 0;
     while (normal.charAt(start) == ' ') {
       start++;
@@ -68,9 +68,8 @@ public final class QuantityText {
   private static QuantityReading read(
       String text, String normal, int start, QuantityKind expected) {
     NumberText number = NumberText.read(normal, start);
-    if (number.mistake() != null) {
-      return problem(
-          number.mistake(), text, expected, number.found(), number.advice(), number.end());
+    if (number.slip() != null) {
+      return number.slip().in(text, expected);
     }
     if (expected == QuantityKind.ANGLE && AngleText.inParts(normal, number.end())) {
       return AngleText.read(text, normal, start);
@@ -96,13 +95,7 @@ public final class QuantityText {
       UnitExpression expression = UnitExpression.at(normal, unitStart, expected);
       unit = expression.read();
       if (unit == null) {
-        return problem(
-            expression.mistake(),
-            text,
-            expected,
-            expression.found(),
-            expression.advice(),
-            expression.offset());
+        return expression.slip().in(text, expected);
       }
     }
     return valued(text, typedNumber, number.value(), unit, unitStart, expected);

@@ -19,9 +19,7 @@ final class UnitExpression {
   private final int end;
   private final QuantityKind expected;
   private int at;
-  private UnitProblem.Cause mistake;
-  private String found = "";
-  private String advice = "";
+  private Slip slip;
   private String explained = "";
 
   private UnitExpression(String text, int start, QuantityKind expected) {
@@ -44,23 +42,8 @@ final class UnitExpression {
   }
 
   /** What is wrong, or null. */
-  UnitProblem.Cause mistake() {
-    return mistake;
-  }
-
-  /** What is wrong in words. */
-  String found() {
-    return found;
-  }
-
-  /** What to write instead, in words. */
-  String advice() {
-    return advice;
-  }
-
-  /** Where the mistake begins. */
-  int offset() {
-    return at;
+  Slip slip() {
+    return slip;
   }
 
   /**
@@ -75,10 +58,10 @@ final class UnitExpression {
       return single;
     }
     Unit unit = product(0);
-    if (mistake == null && at < end) {
+    if (slip == null && at < end) {
       refuseRest();
     }
-    if (mistake != null) {
+    if (slip != null) {
       return null;
     }
     String full = whole.strip();
@@ -99,9 +82,9 @@ final class UnitExpression {
       divided = true;
       at++;
     }
-    while (mistake == null) {
+    while (slip == null) {
       unit = factor(unit, divide, depth);
-      if (mistake != null) {
+      if (slip != null) {
         return unit;
       }
       boolean space = skipSpaces();
@@ -135,11 +118,11 @@ final class UnitExpression {
       }
       at++;
       Unit inner = product(depth + 1);
-      if (mistake == null && (at == end || text.charAt(at) != ')')) {
+      if (slip == null && (at == end || text.charAt(at) != ')')) {
         refuse(UnitProblem.Cause.UNKNOWN_UNIT, at, "has a bracket that is not closed", "add )");
       }
       at++;
-      return mistake != null ? before : before.times(inner, signed(exponent(), divide));
+      return slip != null ? before : before.times(inner, signed(exponent(), divide));
     }
     int start = at;
     while (at < end && inName(text.charAt(at))) {
@@ -165,7 +148,8 @@ final class UnitExpression {
       return 1;
     }
     char c = text.charAt(at);
-    if (c == '2' || c == '3') {
+    // Not after a foot or inch mark: 5'2" is no power.
+    if ((c == '2' || c == '3') && Character.isLetter(text.charAt(at - 1))) {
       at++;
       return c - '0';
     }
@@ -228,20 +212,18 @@ final class UnitExpression {
           start,
           "ends in the middle of its unit",
           "finish the unit");
-    } else if (name.isEmpty() || (!Character.isLetter(name.charAt(0)) && containsDigit(rest))) {
-      if (containsDigit(rest)) {
-        refuse(
-            UnitProblem.Cause.SEVERAL_NUMBERS,
-            start,
-            "has more than one number",
-            "write one number and its unit");
-      } else {
-        refuse(
-            UnitProblem.Cause.UNKNOWN_UNIT,
-            start,
-            "has no unit at " + QuotedText.of(rest),
-            "write " + expected.allowed());
-      }
+    } else if (numberFollows(rest)) {
+      refuse(
+          UnitProblem.Cause.SEVERAL_NUMBERS,
+          start,
+          "has more than one number",
+          "write one number and its unit");
+    } else if (name.isEmpty()) {
+      refuse(
+          UnitProblem.Cause.UNKNOWN_UNIT,
+          start,
+          "has no unit at " + QuotedText.of(rest),
+          "write " + expected.allowed());
     } else if (name.toLowerCase(Locale.ROOT).equals("mil")
         || name.toLowerCase(Locale.ROOT).equals("mils")) {
       refuse(
@@ -258,9 +240,10 @@ final class UnitExpression {
     }
   }
 
-  private static boolean containsDigit(String rest) {
+  private static boolean numberFollows(String rest) {
     for (int i = 0; i < rest.length(); i++) {
-      if (Character.isDigit(rest.charAt(i))) {
+      if (Character.isDigit(rest.charAt(i))
+          && (i == 0 || (!Character.isLetter(rest.charAt(i - 1)) && rest.charAt(i - 1) != '^'))) {
         return true;
       }
     }
@@ -268,11 +251,8 @@ final class UnitExpression {
   }
 
   private void refuse(UnitProblem.Cause cause, int where, String what, String instead) {
-    if (mistake == null) {
-      mistake = cause;
-      found = what;
-      advice = instead;
+    if (slip == null) {
+      slip = new Slip(cause, what, instead, Math.min(where, end));
     }
-    at = Math.min(where, end);
   }
 }

@@ -188,6 +188,7 @@ class QuantityTextTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
+        "LENGTH | ~~ | EMPTY | write a number and its unit",
         "LENGTH | 12.7 | BARE_NUMBER | write \"12.7 mm\" or \"12.7 in\"",
         "LENGTH | 0 | BARE_NUMBER | 0 mm",
         "ANGLE | 45 | BARE_NUMBER | write \"45 deg\"",
@@ -241,7 +242,9 @@ class QuantityTextTest {
         "LENGTH | #10-32 | THREAD | write a number and its unit",
         "LENGTH | 3/8-40 | SEVERAL_NUMBERS | write one number and its unit",
         "LENGTH | 5-10 mm | SEVERAL_NUMBERS | write one number and its unit",
-        "LENGTH | 5 x 10 mm | UNKNOWN_UNIT | in",
+        "LENGTH | 5 x 10 mm | SEVERAL_NUMBERS | write one number and its unit",
+        "LENGTH | 5'2\" | SEVERAL_NUMBERS | write one number and its unit",
+        "LENGTH | 5 ft 6 in | SEVERAL_NUMBERS | write one number and its unit",
         "LENGTH | 5 mm 3 um | SEVERAL_NUMBERS | write one number and its unit",
         "LENGTH | 1/0 in | FRACTION | write a fraction such as 1/2",
         "LENGTH | 1.5/2 in | FRACTION | write a fraction as 1/2",
