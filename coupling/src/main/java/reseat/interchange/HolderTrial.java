@@ -2,10 +2,10 @@ package reseat.interchange;
 
 import java.util.Arrays;
 import java.util.List;
-import reseat.design.Spread;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.EquilibriumSolver;
 import reseat.numerics.RandomStream;
+import reseat.numerics.Spread;
 import reseat.space.Vec3;
 
 /**

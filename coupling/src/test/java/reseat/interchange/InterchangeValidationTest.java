@@ -9,10 +9,10 @@ import org.apache.commons.math3.special.BesselJ;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import reseat.design.CouplingDesign;
-import reseat.design.Shape;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
+import reseat.numerics.Shape;
 import reseat.numerics.VectorScatter;
 import reseat.space.Vec3;
 

@@ -1,4 +1,4 @@
-package reseat.design;
+package reseat.numerics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,7 +8,6 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.inference.ChiSquareTest;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import reseat.numerics.RandomStream;
 
 /** Chi-square over fifty equally likely bins at a fixed seed; p below 0.001 would be a defect. */
 class ShapeTest {
