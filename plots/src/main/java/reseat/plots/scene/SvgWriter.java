@@ -1,0 +1,251 @@
+package reseat.plots.scene;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/**
+ * Writes a scene as SVG: standard elements only, no script, nothing fetched from elsewhere.
+ *
+ * <p>A document stands alone, in the colours for a white sheet. A fragment is meant to be put into
+ * an HTML page: it has no background, and its colours follow the variables of {@link
+ * #styleSheet()}, which the page includes once; without them it shows the colours for a white
+ * sheet. The same scene gives the same text.
+ */
+public final class SvgWriter implements MarkPainter {
+
+  private static final String FONTS = "DejaVu Sans, Verdana, Arial, Helvetica, sans-serif";
+
+  private final StringBuilder out = new StringBuilder();
+  private final boolean fragment;
+
+  private SvgWriter(boolean fragment) {
+    this.fragment = fragment;
+  }
+
+  /**
+   * Writes a picture that stands alone.
+   *
+   * @param scene what is drawn
+   * @param title heading for the reader's program
+   * @param description what the picture shows, for those who cannot see it
+   * @return an XML document
+   */
+  public static String document(Scene scene, String title, String description) {
+    SvgWriter w = new SvgWriter(false);
+    w.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    w.open(scene, "");
+    w.out.append("<title>").append(escaped(title)).append("</title>\n");
+    w.out.append("<desc>").append(escaped(description)).append("</desc>\n");
+    Mark.Path.rectangle(scene.frame(), LineStyle.NONE, Fill.PAPER).paint(w);
+    return w.finish(scene);
+  }
+
+  /**
+   * Writes a picture to be put into an HTML page.
+   *
+   * @param scene what is drawn
+   * @param description what the picture shows, for those who cannot see it
+   * @return an {@code svg} element
+   */
+  public static String fragment(Scene scene, String description) {
+    SvgWriter w = new SvgWriter(true);
+    w.open(scene, " class=\"picture\" role=\"img\" aria-label=\"" + escaped(description) + "\"");
+    return w.finish(scene);
+  }
+
+  private void open(Scene scene, String more) {
+    String w = number(scene.width());
+    String h = number(scene.height());
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ");
+    out.append(w).append(' ').append(h);
+    out.append("\" width=\"").append(w).append("\" height=\"").append(h).append('"');
+    out.append(" font-family=\"").append(FONTS).append('"');
+    out.append(" fill=\"none\" stroke-linejoin=\"round\"").append(more).append(">\n");
+  }
+
+  private String finish(Scene scene) {
+    scene.marks().forEach(m -> m.paint(this));
+    return out.append("</svg>\n").toString();
+  }
+
+  /**
+   * Returns the style sheet that lets fragments follow a light or a dark page.
+   *
+   * @return CSS; variables on {@code svg.picture}, changed where the reader prefers dark, except in
+   *     print
+   */
+  public static String styleSheet() {
+    StringBuilder css = new StringBuilder();
+    css.append("svg.picture{").append(variables(false)).append("}\n");
+    css.append("@media screen and (prefers-color-scheme:dark){svg.picture{");
+    css.append(variables(true)).append("}}\n");
+    for (Tone t : Tone.values()) {
+      String name = name(t);
+      String value = "var(" + t.cssVariable() + ")";
+      css.append("svg.picture .s-").append(name).append("{stroke:").append(value).append("}");
+      css.append("svg.picture .f-").append(name).append("{fill:").append(value).append("}\n");
+    }
+    return css.toString();
+  }
+
+  private static String variables(boolean dark) {
+    return List.of(Tone.values()).stream()
+        .map(t -> t.cssVariable() + ":" + (dark ? t.darkHex() : t.lightHex()))
+        .collect(Collectors.joining(";"));
+  }
+
+  private static String name(Tone tone) {
+    return tone.name().toLowerCase(Locale.ROOT);
+  }
+
+  @Override
+  public void path(Mark.Path path) {
+    out.append("<path d=\"");
+    for (List<Point> part : path.parts()) {
+      char command = 'M';
+      for (Point p : part) {
+        out.append(command).append(number(p.x())).append(' ').append(number(p.y()));
+        command = 'L';
+      }
+      if (path.closed()) {
+        out.append('Z');
+      }
+    }
+    out.append('"');
+    if (path.parts().size() > 1 && path.fill().visible()) {
+      out.append(" fill-rule=\"evenodd\"");
+    }
+    paints(path.line(), path.fill());
+  }
+
+  @Override
+  public void oval(Mark.Oval oval) {
+    out.append(oval.rx() == oval.ry() ? "<circle" : "<ellipse");
+    out.append(" cx=\"").append(number(oval.centre().x()));
+    out.append("\" cy=\"").append(number(oval.centre().y()));
+    if (oval.rx() == oval.ry()) {
+      out.append("\" r=\"").append(number(oval.rx())).append('"');
+    } else {
+      out.append("\" rx=\"").append(number(oval.rx()));
+      out.append("\" ry=\"").append(number(oval.ry())).append('"');
+      turn(oval.turn(), oval.centre());
+    }
+    paints(oval.line(), oval.fill());
+  }
+
+  @Override
+  public void arc(Mark.Arc arc) {
+    Point from = arc.at(0);
+    Point to = arc.at(1);
+    out.append("<path d=\"M").append(number(from.x())).append(' ').append(number(from.y()));
+    String r = number(arc.radius());
+    out.append('A').append(r).append(' ').append(r).append(" 0 ");
+    out.append(Math.abs(arc.sweep()) > Math.PI ? "1 " : "0 ");
+    out.append(arc.sweep() > 0 ? "0 " : "1 ");
+    out.append(number(to.x())).append(' ').append(number(to.y())).append('"');
+    paints(arc.line(), Fill.NONE);
+  }
+
+  @Override
+  public void text(Mark.Text text) {
+    out.append("<text x=\"").append(number(text.at().x()));
+    out.append("\" y=\"").append(number(text.at().y()));
+    out.append("\" font-size=\"").append(number(text.style().size())).append('"');
+    if (text.style().bold()) {
+      out.append(" font-weight=\"bold\"");
+    }
+    if (text.anchor() != Anchor.START) {
+      out.append(" text-anchor=\"").append(text.anchor() == Anchor.END ? "end" : "middle");
+      out.append('"');
+    }
+    turn(text.turn(), text.at());
+    String classes = "f-" + name(text.style().tone());
+    out.append(" fill=\"").append(text.style().tone().lightHex()).append('"');
+    if (text.halo()) {
+      classes += " s-paper";
+      out.append(" stroke=\"").append(Tone.PAPER.lightHex());
+      out.append("\" stroke-width=\"3\" paint-order=\"stroke\"");
+    }
+    classes(classes);
+    out.append('>').append(escaped(text.words())).append("</text>\n");
+  }
+
+  private void turn(double turn, Point about) {
+    if (turn != 0) {
+      out.append(" transform=\"rotate(").append(number(-Math.toDegrees(turn)));
+      out.append(' ').append(number(about.x())).append(' ').append(number(about.y()));
+      out.append(")\"");
+    }
+  }
+
+  private void paints(LineStyle line, Fill fill) {
+    String classes = "";
+    if (line.visible()) {
+      classes = "s-" + name(line.tone());
+      out.append(" stroke=\"").append(line.tone().lightHex());
+      out.append("\" stroke-width=\"").append(number(line.width())).append('"');
+      if (line.dash() != Dash.SOLID) {
+        out.append(" stroke-dasharray=\"");
+        out.append(
+            line.dash().pattern().stream().map(SvgWriter::number).collect(Collectors.joining(" ")));
+        out.append('"');
+      }
+    }
+    if (fill.visible()) {
+      classes += (classes.isEmpty() ? "f-" : " f-") + name(fill.tone());
+      out.append(" fill=\"").append(fill.tone().lightHex()).append('"');
+      if (fill.opacity() < 1) {
+        out.append(" fill-opacity=\"").append(number(fill.opacity())).append('"');
+      }
+    }
+    classes(classes);
+    out.append("/>\n");
+  }
+
+  private void classes(String classes) {
+    if (fragment && !classes.isEmpty()) {
+      out.append(" class=\"").append(classes).append('"');
+    }
+  }
+
+  /** Two decimals without trailing zeros and without minus zero. */
+  private static String number(double v) {
+    long hundredths = Math.round(v * 100);
+    String sign = hundredths < 0 ? "-" : "";
+    long size = Math.abs(hundredths);
+    long rest = size % 100;
+    String tail =
+        rest == 0 ? "" : rest % 10 == 0 ? "." + rest / 10 : (rest < 10 ? ".0" : ".") + rest;
+    return sign + size / 100 + tail;
+  }
+
+  /**
+   * Makes words safe between tags and in attributes.
+   *
+   * @param words any words
+   * @return the words with markup characters escaped and characters that XML forbids replaced
+   */
+  public static String escaped(String words) {
+    StringBuilder safe = new StringBuilder();
+    words
+        .codePoints()
+        .forEach(
+            c -> {
+              switch (c) {
+                case '&' -> safe.append("&amp;");
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '"' -> safe.append("&quot;");
+                case '\'' -> safe.append("&#39;");
+                case '\n', '\r', '\t' -> safe.append(' ');
+                default -> {
+                  boolean surrogate = c >= 0xD800 && c < 0xE000;
+                  boolean forbidden = c < 0x20 || surrogate || c == 0xFFFE || c == 0xFFFF;
+                  safe.appendCodePoint(forbidden ? 0xFFFD : c);
+                }
+              }
+            });
+    return safe.toString();
+  }
+}

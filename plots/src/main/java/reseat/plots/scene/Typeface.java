@@ -1,0 +1,52 @@
+package reseat.plots.scene;
+
+import java.awt.Font;
+import java.awt.font.FontRenderContext;
+import java.awt.font.TextLayout;
+
+/**
+ * The font of bitmaps and charts: DejaVu Sans where it is installed, else the machine's own
+ * sans-serif.
+ */
+public final class Typeface {
+
+  static {
+    // No picture needs a screen; without this a stale DISPLAY variable makes the class library
+    // fail.
+    if (System.getProperty("java.awt.headless") == null) {
+      System.setProperty("java.awt.headless", "true");
+    }
+  }
+
+  private static final String WANTED = "DejaVu Sans";
+
+  /** One measure for layout and drawing, so that what fits on paper fits in the bitmap. */
+  public static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
+
+  private Typeface() {}
+
+  /**
+   * Returns the font for words.
+   *
+   * @param words what is to be written
+   * @param style how it is set
+   * @return a font that has the letters, if any font here has
+   * @throws IllegalStateException if this machine has no fonts at all
+   */
+  public static Font of(String words, TextStyle style) {
+    int weight = style.bold() ? Font.BOLD : Font.PLAIN;
+    try {
+      Font font = new Font(WANTED, weight, 1).deriveFont((float) style.size());
+      if (!font.getFamily().equals(WANTED) || font.canDisplayUpTo(words) >= 0) {
+        font = new Font(Font.SANS_SERIF, weight, 1).deriveFont((float) style.size());
+      }
+      new TextLayout("0", font, CONTEXT).getAdvance();
+      return font;
+    } catch (InternalError | RuntimeException e) {
+      throw new IllegalStateException(
+          "charts and bitmaps need a font, and none is installed on this machine; install one,"
+              + " for instance the package fonts-dejavu-core",
+          e);
+    }
+  }
+}
