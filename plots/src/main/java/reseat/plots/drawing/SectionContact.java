@@ -1,0 +1,199 @@
+package reseat.plots.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.design.Support;
+import reseat.equilibrium.Equilibrium;
+import reseat.plots.NumberText;
+import reseat.plots.scene.Box;
+import reseat.plots.scene.Dash;
+import reseat.plots.scene.Fill;
+import reseat.plots.scene.LabelPlacer;
+import reseat.plots.scene.LineStyle;
+import reseat.plots.scene.Mark;
+import reseat.plots.scene.Point;
+import reseat.plots.scene.TextStyle;
+import reseat.plots.scene.Tone;
+import reseat.seat.Flank;
+import reseat.seat.Seat;
+import reseat.seat.SeatClearance;
+import reseat.space.Vec3;
+
+/**
+ * One contact as a section shows it.
+ *
+ * @param flank name of the flank
+ * @param at contact point in the cut, m
+ * @param normal direction out of the seat in the cut; shorter than one if it leaves the plane
+ * @param inPlane whether the normal lies in the plane of the cut
+ * @param force N; zero or less if open
+ * @param pressure greatest pressure, Pa
+ * @param halfPatch half the width of the patch in the cut, m
+ * @param halfAcross half its width at right angles to the cut, m
+ * @param edgeDistance from the contact point to the nearest stated edge of the surface, m; infinite
+ *     if none is stated
+ * @param edgeName which edge that is; empty if none is stated
+ * @param edgeUphill whether that edge lies up the flank
+ * @param surfaceRadius radius of the surface in the cut, m: infinite for a plane, negative if
+ *     hollow
+ */
+record SectionContact(
+    String flank,
+    Point at,
+    Point normal,
+    boolean inPlane,
+    double force,
+    double pressure,
+    double halfPatch,
+    double halfAcross,
+    double edgeDistance,
+    String edgeName,
+    boolean edgeUphill,
+    double surfaceRadius) {
+
+  static final LineStyle PATCH = LineStyle.solid(Tone.VERMILLION, 3.2);
+
+  static List<SectionContact> of(Support support, List<Equilibrium.Contact> contacts) {
+    List<SectionContact> drawn = new ArrayList<>();
+    Seat seat = support.seat();
+    Vec3 centre = support.ball().centre();
+    for (int i = 0; i < contacts.size(); i++) {
+      Equilibrium.Contact c = contacts.get(i);
+      Flank f = seat.flanks().get(i);
+      Vec3 n = f.normal(centre);
+      Point seen = SeatProfile.directionInCut(seat, n);
+      double force = Math.max(0, c.force());
+      boolean longAlongAxis =
+          Math.abs(f.longAxis(centre).dot(seat.frame().axis())) > 0.7 * f.longAxis(centre).norm();
+      double a = c.hertz().semiMajor(force);
+      double b = c.hertz().semiMinor(force);
+      SeatClearance edge = nearestEdge(support, f.name());
+      drawn.add(
+          new SectionContact(
+              f.name(),
+              SeatProfile.inCut(seat, f.contactPoint(centre, support.ball().radius())),
+              seen,
+              Math.hypot(seen.x(), seen.y()) > 0.999,
+              c.force(),
+              c.hertz().peakPressure(force),
+              longAlongAxis ? b : a,
+              longAlongAxis ? a : b,
+              edge == null ? Double.POSITIVE_INFINITY : edge.distance(),
+              edge == null ? "" : words(edge.feature()),
+              edge == null || edge.feature() != SeatClearance.Feature.ROOT_EDGE,
+              f.signedRadius()));
+    }
+    return drawn;
+  }
+
+  private static String words(SeatClearance.Feature edge) {
+    return edge == SeatClearance.Feature.END ? "edge of the pad" : edge.words();
+  }
+
+  private static SeatClearance nearestEdge(Support support, String flank) {
+    SeatClearance best = null;
+    boolean flat = support.seat().flanks().size() == 1;
+    for (SeatClearance c : support.seat().clearances(support.ball())) {
+      boolean edge =
+          c.feature() == SeatClearance.Feature.MOUTH_EDGE
+              || c.feature() == SeatClearance.Feature.ROOT_EDGE
+              || (flat && c.feature() == SeatClearance.Feature.END);
+      if (edge && c.flank().equals(flank) && (best == null || c.distance() < best.distance())) {
+        best = c;
+      }
+    }
+    return best;
+  }
+
+  private Point onSheet(SheetView view) {
+    return view.of(at.x(), at.y());
+  }
+
+  /** Direction of the normal on the sheet, rad. */
+  private double direction() {
+    return Math.atan2(normal.y(), normal.x());
+  }
+
+  List<Mark> marks(SheetView view, Point centre, double ballRadius) {
+    List<Mark> marks = new ArrayList<>();
+    Point p = onSheet(view);
+    double d = direction();
+    if (!inPlane) {
+      marks.add(
+          Mark.Oval.circle(p, 3, new LineStyle(Tone.VERMILLION, 1.2, Dash.SOLID), Fill.PAPER));
+      return marks;
+    }
+    marks.add(
+        Mark.Path.line(
+            p.toward(-0.3 * ballRadius, d), centre, new LineStyle(Tone.MUTED, 0.8, Dash.CHAIN)));
+    double half = view.length(halfPatch);
+    if (half > 0) {
+      marks.add(
+          Mark.Path.line(p.toward(half, d + Math.PI / 2), p.toward(-half, d + Math.PI / 2), PATCH));
+    }
+    if (force > 0) {
+      marks.addAll(Sign.arrow(p, p.toward(0.55 * ballRadius, d), Tone.VERMILLION, 1.6));
+    }
+    double down = Math.toDegrees(d) - 90;
+    if (Math.abs(down) > 1) {
+      double sweep = Math.toRadians(-down);
+      marks.add(new Mark.Arc(centre, 0.36 * ballRadius, d + Math.PI, sweep, LineStyle.THIN));
+    }
+    return marks;
+  }
+
+  void avoid(LabelPlacer placer, SheetView view, Point centre) {
+    Point p = onSheet(view);
+    placer.avoid(p, centre);
+    placer.keepClear(Box.about(p, 3));
+  }
+
+  List<Mark> label(LabelPlacer placer, SheetView view, Point centre, double ballRadius) {
+    List<Mark> marks = new ArrayList<>();
+    Point p = onSheet(view);
+    if (inPlane) {
+      double d = direction();
+      double lean = Math.abs(Math.toDegrees(d) - 90);
+      if (lean > 1) {
+        Point middle = centre.toward(0.36 * ballRadius, (d + Math.PI + 1.5 * Math.PI) / 2);
+        placer
+            .place(
+                List.of(NumberText.significant(lean, 4) + "\u00b0"),
+                TextStyle.SMALL,
+                middle,
+                3,
+                -Math.PI / 2)
+            .ifPresent(l -> marks.addAll(l.marks()));
+      }
+      List<String> words = List.of(flank, force > 0 ? NumberText.force(force) : "open");
+      placer
+          .place(words, TextStyle.LABEL, p, 5, d + Math.PI)
+          .ifPresent(l -> marks.addAll(l.marks()));
+    }
+    return marks;
+  }
+
+  /** The contact in one sentence. */
+  String words() {
+    if (!(force > 0)) {
+      return flank + ": open, it would have to pull";
+    }
+    String patch =
+        Math.abs(halfAcross - halfPatch) < 1e-3 * halfPatch
+            ? "patch \u00d8" + NumberText.with(2e3 * halfPatch, 3, "mm")
+            : "patch "
+                + NumberText.significant(2e3 * halfPatch, 3)
+                + " \u00d7 "
+                + NumberText.with(2e3 * halfAcross, 3, "mm");
+    return flank
+        + ": "
+        + NumberText.force(force)
+        + ", peak pressure "
+        + NumberText.with(1e-9 * pressure, 3, "GPa")
+        + ", "
+        + patch
+        + (edgeName.isEmpty()
+            ? ""
+            : ", " + edgeName + " " + NumberText.with(1e3 * edgeDistance, 3, "mm") + " away");
+  }
+}
