@@ -64,7 +64,7 @@ final class Fault {
       return "you may not read or write it";
     }
     if (e instanceof FileAlreadyExistsException) {
-      return "exists already";
+      return "exists already; add --force to replace it";
     }
     if (e instanceof NotDirectoryException) {
       return "not a folder";

@@ -1,7 +1,7 @@
 package reseat.cli.command;
 
 import java.io.IOException;
-import java.nio.file.FileSystemException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -17,13 +17,12 @@ final class WholeFile {
    * @param file where to
    * @param content what
    * @param force whether a file that is there already is replaced
-   * @throws FileSystemException if it is there and {@code force} is false
+   * @throws FileAlreadyExistsException if it is there and {@code force} is false
    * @throws IOException if it cannot be written; what was there is left as it was
    */
   static void write(Path file, byte[] content, boolean force) throws IOException {
     if (!force && Files.exists(file)) {
-      throw new FileSystemException(
-          file.toString(), null, "exists already; add --force to replace it");
+      throw new FileAlreadyExistsException(file.toString());
     }
     Path folder = file.toAbsolutePath().getParent();
     Path beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
