@@ -10,11 +10,18 @@ final class Problems {
   private final List<DesignProblem> found = new ArrayList<>();
 
   void error(int line, int column, String key, String message) {
-    found.add(new DesignProblem(DesignProblem.Severity.ERROR, line, column, key, message));
+    add(new DesignProblem(DesignProblem.Severity.ERROR, line, column, key, message));
   }
 
   void warning(int line, int column, String key, String message) {
-    found.add(new DesignProblem(DesignProblem.Severity.WARNING, line, column, key, message));
+    add(new DesignProblem(DesignProblem.Severity.WARNING, line, column, key, message));
+  }
+
+  /** Tells a problem once, though the part it stands in serves several supports. */
+  private void add(DesignProblem problem) {
+    if (!found.contains(problem)) {
+      found.add(problem);
+    }
   }
 
   boolean hasErrors() {

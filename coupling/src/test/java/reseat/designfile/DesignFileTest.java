@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
-import reseat.design.Shape;
 import reseat.equilibrium.CouplingModel;
+import reseat.numerics.Shape;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -141,7 +141,7 @@ class DesignFileTest {
         "gravity = \"-z\"| gravity = \"down\"| allowed is \"+x\"",
         "X = \"+x\"| X = \"+z\"| not at right angles",
         "lift_off_factor = 2| lift_off_factor = 0.5| at least 1",
-        "pressure_share = \"100 %\"| pressure_share = \"100\"| has no unit",
+        "pressure_share = \"100 %\"| pressure_share = \"100\"| must lie between 0 and 2",
         "names = [\"front\", \"left\", \"right\"]| names = [\"a\", \"b\"]| three are wanted",
         "names = [\"front\", \"left\", \"right\"]| names = [\"a\", \"a\", \"b\"]| both called a",
         "weight = \"14 N\"| mass = \"1 kg\"\\nweight = \"14 N\"| both given",
