@@ -8,6 +8,6 @@
  *
  * <p>All vectors are in the coupling frame: origin at the centre of the ball circle, z out of the
  * fixed half toward the holder, right-handed. SI throughout. Imports {@code space}, {@code
- * material} and {@code seat}.
+ * material}, {@code seat}, {@code mount} and {@code preload}.
  */
 package reseat.design;

@@ -2,10 +2,11 @@ package reseat.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.design.BallMounting;
 import reseat.design.Half;
+import reseat.design.Support;
 import reseat.numerics.Lu6;
 import reseat.space.Matrix6;
-import reseat.space.Pose;
 import reseat.space.Twist;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -15,10 +16,7 @@ import reseat.space.Wrench;
  *
  * <p>Each contact is a spring along its normal; contacts that stick are springs across it too
  * (Mindlin). The ball mounting stands in series: it is shared by the contacts of its ball, so it
- * couples them. With contact springs k_c, displacement of contact c per twist J_c, and mounting
- * compliance C, the ball's own shift d is eliminated from the energy
- *
- * <pre>1/2 Σ (J_c x + d)ᵀ k_c (J_c x + d) + 1/2 dᵀ C⁻¹ d.</pre>
+ * couples them; the ball shifts and, where contacts stick, tilts on it.
  *
  * <p>True stiffness for small vibrations lies near the sticking bound; for a load large enough to
  * make contacts slide it falls toward the frictionless one. Lifted contacts count as no spring.
@@ -41,20 +39,6 @@ public final class CouplingStiffness {
    */
   public record Share(String name, double share) {}
 
-  /** The springs of one ball: its mounting and its contacts. */
-  private static final class BallSprings {
-    final String support;
-    final double[] mounting;
-    final List<String> names = new ArrayList<>();
-    final List<Vec3> points = new ArrayList<>();
-    final List<double[]> stiffness = new ArrayList<>();
-
-    BallSprings(String support, double[] mounting) {
-      this.support = support;
-      this.mounting = mounting;
-    }
-  }
-
   private final List<BallSprings> balls;
   private final double[] atOrigin;
 
@@ -62,7 +46,7 @@ public final class CouplingStiffness {
     this.balls = balls;
     this.atOrigin = new double[36];
     for (BallSprings ball : balls) {
-      addBall(ball);
+      ball.addTo(atOrigin);
     }
   }
 
@@ -76,24 +60,28 @@ public final class CouplingStiffness {
   public static CouplingStiffness of(Equilibrium state, Bound bound) {
     CouplingModel model = state.model();
     List<BallSprings> balls = new ArrayList<>();
-    double[] mountings = model.mountingCompliances();
-    for (int b = 0; b < model.design().supports().size(); b++) {
-      double[] mounting = new double[9];
-      if (mountings.length > 0) {
-        System.arraycopy(mountings, 9 * b, mounting, 0, 9);
-        if (model.design().ballsOn() == Half.HOLDER) {
-          mounting = turned(mounting, state.holderInBase());
-        }
-      }
-      BallSprings springs = new BallSprings(model.design().supports().get(b).name(), mounting);
+    List<Support> supports = model.design().supports();
+    boolean onHolder = model.design().ballsOn() == Half.HOLDER;
+    for (int b = 0; b < supports.size(); b++) {
+      BallMounting mounting = supports.get(b).mounting();
+      Vec3 axis = onHolder ? state.holderInBase().rotate(mounting.axis()) : mounting.axis();
+      BallSprings springs = null;
       for (Equilibrium.Contact c : state.contacts()) {
-        if (c.line().ballIndex() == b) {
-          springs.names.add(c.line().name());
-          springs.points.add(c.line().point());
-          springs.stiffness.add(spring(c, bound));
+        ContactLines.Line line = c.line();
+        if (line.ballIndex() == b) {
+          if (springs == null) {
+            springs =
+                new BallSprings(
+                    line.support(),
+                    line.ballCentre(),
+                    mounting.compliance().toMatrix(axis, line.ballCentre()));
+          }
+          springs.add(line.name(), line.point(), spring(c, bound));
         }
       }
-      balls.add(springs);
+      if (springs != null) {
+        balls.add(springs);
+      }
     }
     return new CouplingStiffness(balls);
   }
@@ -111,56 +99,6 @@ public final class CouplingStiffness {
       Small3.addOuter(k, c.tangentialStiffnessShort(), n.cross(a));
     }
     return k;
-  }
-
-  private static double[] turned(double[] c, Pose pose) {
-    double[] r = pose.rotationMatrix();
-    return Small3.multiply(Small3.multiply(r, c), Small3.transposed(r));
-  }
-
-  private void addBall(BallSprings ball) {
-    double[] sum = new double[9];
-    double[][] kj = new double[3][6];
-    for (int c = 0; c < ball.stiffness.size(); c++) {
-      double[] k = ball.stiffness.get(c);
-      double[][] j = jacobian(ball.points.get(c));
-      for (int i = 0; i < 9; i++) {
-        sum[i] += k[i];
-      }
-      for (int a = 0; a < 6; a++) {
-        double[] kja = Small3.multiply(k, j[a]);
-        for (int i = 0; i < 3; i++) {
-          kj[i][a] += kja[i];
-        }
-        for (int b = 0; b < 6; b++) {
-          atOrigin[6 * b + a] += Small3.dot(j[b], kja);
-        }
-      }
-    }
-    double[] relief = relief(ball.mounting, sum);
-    for (int a = 0; a < 6; a++) {
-      double[] g = {kj[0][a], kj[1][a], kj[2][a]};
-      double[] d = Small3.multiply(relief, g);
-      for (int b = 0; b < 6; b++) {
-        atOrigin[6 * b + a] -= kj[0][b] * d[0] + kj[1][b] * d[1] + kj[2][b] * d[2];
-      }
-    }
-  }
-
-  /** (I + C S)^-1 C, which is (C^-1 + S)^-1 without needing C to be regular. */
-  private static double[] relief(double[] c, double[] s) {
-    double[] m = Small3.multiply(c, s);
-    m[0] += 1;
-    m[4] += 1;
-    m[8] += 1;
-    return Small3.multiply(Small3.inverse(m), c);
-  }
-
-  /** Displacement of a point for unit motions x, y, z, rx, ry, rz about the origin. */
-  private static double[][] jacobian(Vec3 p) {
-    return new double[][] {
-      {1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {0, -p.z(), p.y()}, {p.z(), 0, -p.x()}, {-p.y(), p.x(), 0}
-    };
   }
 
   /**
@@ -233,41 +171,13 @@ public final class CouplingStiffness {
     Twist x = motionUnder(Wrench.ofForce(direction, point));
     double total = x.displacementOf(point).dot(direction);
     List<Share> shares = new ArrayList<>();
+    double[] motion = {
+      x.translation().x(), x.translation().y(), x.translation().z(),
+      x.rotation().x(), x.rotation().y(), x.rotation().z()
+    };
     for (BallSprings ball : balls) {
-      double[] sum = new double[9];
-      double[] g = new double[3];
-      for (int c = 0; c < ball.stiffness.size(); c++) {
-        double[] k = ball.stiffness.get(c);
-        double[] f = Small3.multiply(k, array(x.displacementOf(ball.points.get(c))));
-        for (int i = 0; i < 9; i++) {
-          sum[i] += k[i];
-        }
-        for (int i = 0; i < 3; i++) {
-          g[i] += f[i];
-        }
-      }
-      double[] d = Small3.multiply(relief(ball.mounting, sum), g);
-      for (int c = 0; c < ball.stiffness.size(); c++) {
-        double[] e = array(x.displacementOf(ball.points.get(c)));
-        for (int i = 0; i < 3; i++) {
-          e[i] -= d[i];
-        }
-        double energy = Small3.dot(e, Small3.multiply(ball.stiffness.get(c), e));
-        shares.add(new Share(ball.names.get(c), energy / total));
-      }
-      double[] q = Small3.multiply(sum, d);
-      for (int i = 0; i < 3; i++) {
-        q[i] = g[i] - q[i];
-      }
-      double mountingEnergy = Small3.dot(q, Small3.multiply(ball.mounting, q));
-      if (mountingEnergy > 0) {
-        shares.add(new Share(ball.support + " mounting", mountingEnergy / total));
-      }
+      ball.addShares(motion, total, shares);
     }
     return shares;
-  }
-
-  private static double[] array(Vec3 v) {
-    return new double[] {v.x(), v.y(), v.z()};
   }
 }

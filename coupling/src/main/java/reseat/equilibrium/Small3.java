@@ -25,10 +25,6 @@ final class Small3 {
     return out;
   }
 
-  static double[] transposed(double[] m) {
-    return new double[] {m[0], m[3], m[6], m[1], m[4], m[7], m[2], m[5], m[8]};
-  }
-
   static double[] inverse(double[] m) {
     double a = m[4] * m[8] - m[5] * m[7];
     double b = m[5] * m[6] - m[3] * m[8];

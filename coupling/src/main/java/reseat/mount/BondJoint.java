@@ -198,6 +198,15 @@ public record BondJoint(
   }
 
   /**
+   * How far the ball gives in the layer, along and across the axis. Tilt is left out.
+   *
+   * @return compliances at the ball centre
+   */
+  public StudCompliance compliance() {
+    return new StudCompliance(1 / axialStiffness(), 1 / lateralStiffness(), 0, 0, 0);
+  }
+
+  /**
    * How far the ball may be drawn in when the adhesive cures: the layer can shrink only across its
    * thickness. Nothing if the ball bottoms on metal.
    *

@@ -69,6 +69,16 @@ public record LockNut(
   }
 
   /**
+   * The same nut with another force of the seat on the screw.
+   *
+   * @param force force with which the seat presses the screw into the body, N; negative if it pulls
+   * @return the nut
+   */
+  public LockNut withPush(double force) {
+    return new LockNut(limits, torque, clampForce, force, clampLength, youngModulus);
+  }
+
+  /**
    * Whether the nut holds the screw on the flank it was pulled to: its force exceeds the push of
    * the seat. If not, the play is still there and the lock gives no fixed height.
    *

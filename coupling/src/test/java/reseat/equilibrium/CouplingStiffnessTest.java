@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
 import reseat.equilibrium.CouplingStiffness.Bound;
+import reseat.mount.StudCompliance;
 import reseat.numerics.RandomStream;
 import reseat.numerics.SymmetricEigen;
 import reseat.space.Matrix6;
@@ -163,6 +165,48 @@ class CouplingStiffnessTest {
             .mapToDouble(CouplingStiffness.Share::share)
             .sum();
     assertThat(inStuds).isCloseTo(AXIAL / 3 / give, within(1e-4));
+  }
+
+  @Test
+  void tiltOfTheStudLetsStickingContactsGiveBelowTheBall() {
+    // Turn about z: every ball is pushed across its groove by u. Contacts below the ball's centre,
+    // at R from it, stick with k_t; with C of the stud hanging from above, the pair (y, r_x) gives
+    // S = 2 [k s^2 + k_t c^2, k_t c R; k_t c R, k_t R^2] and force (S^-1 + C)^-1 u.
+    double radius = 0.00635;
+    double lateral = 20e-9;
+    double coupling = 3e-6;
+    double tilt = 6e-4;
+    BallMounting stud =
+        new BallMounting(
+            Vec3.Z.negated(),
+            new StudCompliance(0, lateral, coupling, tilt, 0),
+            Optional.empty(),
+            "stud");
+    CouplingDesign rigid =
+        TestCouplings.threeVees(0.05, radius, Math.toRadians(45), 90, 210, 330).build();
+    CouplingDesign design =
+        rigid.toBuilder()
+            .supports(rigid.supports().stream().map(s -> s.withMounting(stud)).toList())
+            .build();
+    Equilibrium state =
+        CouplingModel.of(design).under(Wrench.ofForce(new Vec3(0, 0, -600), Vec3.ZERO));
+    Equilibrium.Contact contact = state.contacts().get(0);
+    double k = contact.normalStiffness();
+    double kt = contact.tangentialStiffnessLong();
+    double half = Math.sqrt(0.5);
+    double s11 = k + kt;
+    double s12 = 2 * kt * half * radius;
+    double s22 = 2 * kt * radius * radius;
+    double det = s11 * s22 - s12 * s12;
+    double c11 = s22 / det + lateral;
+    double c12 = -s12 / det + coupling;
+    double c22 = s11 / det + tilt;
+    double across = c22 / (c11 * c22 - c12 * c12);
+    double twist = 3 * 0.05 * 0.05 * across + 3 * 2 * kt * Math.pow(radius * half, 2);
+    double found = CouplingStiffness.of(state, Bound.STICKING).at(Vec3.ZERO).get(5, 5);
+    assertThat(found).isCloseTo(twist, within(1e-3 * twist));
+    double untilted = 3 * 0.05 * 0.05 / (1 / s11 + lateral);
+    assertThat(found).isLessThan(0.8 * untilted);
   }
 
   @Test
