@@ -92,7 +92,7 @@ final class BallSprings {
         e[i] += own[i];
       }
       double energy = Small3.dot(e, Small3.multiply(s.stiffness, e));
-      shares.add(new CouplingStiffness.Share(s.name, energy / total));
+      shares.add(new CouplingStiffness.Share(s.name, false, energy / total));
       double[] f = Small3.multiply(s.stiffness, own);
       for (int a = 0; a < 6; a++) {
         load[a] += Small3.dot(unitMoved(a, s.arm), f);
@@ -100,7 +100,7 @@ final class BallSprings {
     }
     double mountingEnergy = dot(load, times(mounting, load));
     if (mountingEnergy > 0) {
-      shares.add(new CouplingStiffness.Share(support + " mounting", mountingEnergy / total));
+      shares.add(new CouplingStiffness.Share(support + " mounting", true, mountingEnergy / total));
     }
   }
 

@@ -36,8 +36,11 @@ public record ConstraintQuality(
   /** Condition number above which the constraint is called poor. Common practice, no source. */
   public static final double POOR = 20;
 
-  /** Part of the largest singular value below which a motion counts as free. */
-  public static final double FREE = 1e-6;
+  /**
+   * Part of the largest singular value below which a motion counts as free: one held by lines of
+   * action no more than some hundredths of a degree apart is held by nothing a shop can make.
+   */
+  public static final double FREE = 1e-4;
 
   /** How far grooves are turned when looking for the one to blame, degrees. */
   public static final double TRIAL_TURN_DEG = 20;

@@ -7,6 +7,7 @@ import reseat.design.Half;
 import reseat.design.Support;
 import reseat.numerics.Lu6;
 import reseat.seat.Flank;
+import reseat.seat.FlatSeat;
 import reseat.space.Pose;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -45,10 +46,11 @@ public final class ContactLines {
     /**
      * Returns the name of the contact.
      *
-     * @return support and flank, for instance {@code front left}
+     * @return support and flank, for instance {@code front (left flank)}; the support alone where
+     *     it has one contact only
      */
     public String name() {
-      return support + " " + flank;
+      return flank.equals(FlatSeat.FLANK) ? support : support + " (" + flank + " flank)";
     }
   }
 

@@ -35,9 +35,10 @@ public final class CouplingStiffness {
    * Part of the give at a point that sits in one spring.
    *
    * @param name contact, or support with the word mounting
+   * @param mounting whether the spring is a ball mounting rather than a contact
    * @param share share of the displacement along the force, 0 to 1
    */
-  public record Share(String name, double share) {}
+  public record Share(String name, boolean mounting, double share) {}
 
   private final List<BallSprings> balls;
   private final double[] atOrigin;

@@ -11,6 +11,9 @@ import reseat.space.Vec3;
  */
 public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
 
+  /** Name of its one flank. */
+  public static final String FLANK = "flat";
+
   /** Refuses a pad without size. */
   public FlatSeat {
     if (!(padDiameter > 0)) {
@@ -33,7 +36,7 @@ public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
 
   @Override
   public List<Flank> flanks() {
-    return List.of(new PlaneFlank("flat", frame.origin(), frame.up(), frame.axis()));
+    return List.of(new PlaneFlank(FLANK, frame.origin(), frame.up(), frame.axis()));
   }
 
   @Override
@@ -44,7 +47,7 @@ public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
     Vec3 contact = flanks().get(0).contactPoint(ball.centre(), ball.radius());
     double fromMiddle = contact.minus(frame.origin()).rejectedFrom(frame.up()).norm();
     return List.of(
-        new SeatClearance(SeatClearance.Feature.END, "flat", padDiameter / 2 - fromMiddle));
+        new SeatClearance(SeatClearance.Feature.END, FLANK, padDiameter / 2 - fromMiddle));
   }
 
   @Override

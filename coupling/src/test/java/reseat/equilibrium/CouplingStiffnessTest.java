@@ -161,7 +161,7 @@ class CouplingStiffnessTest {
     double give = 1 / (3 / (1 / k + AXIAL));
     double inStuds =
         stiffness.shares(Vec3.ZERO, Vec3.Z).stream()
-            .filter(s -> s.name().endsWith("mounting"))
+            .filter(CouplingStiffness.Share::mounting)
             .mapToDouble(CouplingStiffness.Share::share)
             .sum();
     assertThat(inStuds).isCloseTo(AXIAL / 3 / give, within(1e-4));

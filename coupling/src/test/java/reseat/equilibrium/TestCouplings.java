@@ -16,15 +16,15 @@ import reseat.seat.VeeGroove;
 import reseat.space.Vec3;
 
 /** Couplings that many tests share. */
-final class TestCouplings {
+public final class TestCouplings {
 
   /** Steel with E 206 GPa and Poisson's ratio 0.30, the steel of the published cases. */
-  static final Material STEEL = new Material("test steel", new ElasticConstants(206e9, 0.3));
+  public static final Material STEEL = new Material("test steel", new ElasticConstants(206e9, 0.3));
 
   private TestCouplings() {}
 
   /** Three equal radial vee grooves, balls at the given azimuths in degrees. */
-  static DesignBuilder threeVees(
+  public static DesignBuilder threeVees(
       double circleRadius, double ballRadius, double angle, double... azimuthsDeg) {
     List<Support> supports = new ArrayList<>();
     for (double a : azimuthsDeg) {
@@ -38,7 +38,7 @@ final class TestCouplings {
     return CouplingDesign.builder().supports(supports);
   }
 
-  static Support support(String name, Ball ball, Seat seat) {
+  public static Support support(String name, Ball ball, Seat seat) {
     return new Support(
         name, ball, STEEL, seat, STEEL, Double.POSITIVE_INFINITY, BallMounting.rigid());
   }

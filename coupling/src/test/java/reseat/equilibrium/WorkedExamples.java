@@ -24,22 +24,22 @@ import reseat.space.Vec3;
 import reseat.space.Wrench;
 
 /** Three invented couplings with sizes as a shop would choose them. */
-final class WorkedExamples {
+public final class WorkedExamples {
 
   static final double UNLIMITED = Double.POSITIVE_INFINITY;
   private static final Material STEEL = TestCouplings.STEEL;
 
   private WorkedExamples() {}
 
-  static Vec3 mm(double x, double y, double z) {
+  public static Vec3 mm(double x, double y, double z) {
     return new Vec3(1e-3 * x, 1e-3 * y, 1e-3 * z);
   }
 
-  static LoadCase load(String name, Vec3 force, Vec3 at) {
+  public static LoadCase load(String name, Vec3 force, Vec3 at) {
     return new LoadCase(name, Wrench.ofForce(force, at));
   }
 
-  static Preload pull(String name, double newton, Vec3 at) {
+  public static Preload pull(String name, double newton, Vec3 at) {
     return new Preload(
         name, newton, Vec3.Z.negated(), at, Spread.NONE, Spread.NONE, Spread.NONE, "plain force");
   }
@@ -55,7 +55,7 @@ final class WorkedExamples {
    * @param azimuthsDeg where the balls are: 0, 120, 240 has a ball toward the tool, 60, 180, 300 an
    *     edge of the triangle
    */
-  static CouplingDesign toolPost(double... azimuthsDeg) {
+  public static CouplingDesign toolPost(double... azimuthsDeg) {
     List<Support> supports = new ArrayList<>();
     for (double a : azimuthsDeg) {
       double azimuth = Math.toRadians(a);
@@ -84,7 +84,7 @@ final class WorkedExamples {
   }
 
   /** Pallet of a grinding fixture: 20 mm balls in pairs of 10 mm pins along the bisectors. */
-  static CouplingDesign pallet() {
+  public static CouplingDesign pallet() {
     Vec3[] centres = {mm(-80, -60, 0), mm(80, -60, 0), mm(0, 90, 0)};
     double[] axes = {30.96, 149.04, -90};
     String[] names = {"left", "right", "rear"};
@@ -116,7 +116,7 @@ final class WorkedExamples {
   }
 
   /** Bracket of a sensor on a wall: 6 mm balls in cube corner, vee and flat, three magnets. */
-  static CouplingDesign sensorBracket() {
+  public static CouplingDesign sensorBracket() {
     double r = 0.003;
     Vec3 vee = mm(60, 0, 0);
     Vec3 flat = mm(25, 45, 0);

@@ -1,0 +1,72 @@
+package reseat.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One thing that was looked at, and how it stands.
+ *
+ * @param check kind of check, in a word or two, for instance {@code lift-off}
+ * @param severity how much it matters
+ * @param where support, contact or load case it is about; empty for the coupling as a whole
+ * @param value what was found, SI; finite
+ * @param limit what is allowed or wanted, SI; finite
+ * @param sense on which side of the limit the value should be
+ * @param measure what both numbers measure
+ * @param message what was found, with number and limit, as a sentence
+ * @param advice what to change, as a sentence; empty if nothing need change
+ */
+public record Finding(
+    String check,
+    Severity severity,
+    String where,
+    double value,
+    double limit,
+    Sense sense,
+    Measure measure,
+    String message,
+    String advice) {
+
+  /** On which side of the limit the value should be. */
+  public enum Sense {
+    /** The value should not exceed the limit. */
+    AT_MOST,
+    /** The value should not fall short of the limit. */
+    AT_LEAST
+  }
+
+  /** Refuses numbers that are not finite and a finding that says nothing. */
+  public Finding {
+    if (!Double.isFinite(value) || !Double.isFinite(limit)) {
+      throw new IllegalArgumentException(
+          "finding on " + check + " needs finite numbers, found " + value + " and " + limit);
+    }
+    if (check.isBlank() || message.isBlank()) {
+      throw new IllegalArgumentException("a finding needs a check and a message");
+    }
+  }
+
+  /**
+   * Returns how much room is left.
+   *
+   * @return distance of the value from the limit as a part of the limit, or plainly where the limit
+   *     is zero; negative where the limit is broken
+   */
+  public double margin() {
+    double room = sense == Sense.AT_MOST ? limit - value : value - limit;
+    return limit == 0 ? room : room / Math.abs(limit);
+  }
+
+  /**
+   * Puts findings in order.
+   *
+   * @param findings findings in any order
+   * @return the same, worst first: by severity, then by margin
+   */
+  public static List<Finding> worstFirst(List<Finding> findings) {
+    List<Finding> sorted = new ArrayList<>(findings);
+    sorted.sort(Comparator.comparing(Finding::severity).thenComparingDouble(Finding::margin));
+    return List.copyOf(sorted);
+  }
+}

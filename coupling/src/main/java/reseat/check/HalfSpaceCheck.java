@@ -1,0 +1,65 @@
+package reseat.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.check.Finding.Sense;
+import reseat.contact.HalfSpaceWarning;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.Equilibrium;
+
+/** Whether the contacts are small enough for the theory that their numbers come from. */
+public final class HalfSpaceCheck {
+
+  private static final String CHECK = "contact theory";
+
+  private HalfSpaceCheck() {}
+
+  /**
+   * Looks for contacts that strain the theory under any load.
+   *
+   * @param standing the coupling at rest
+   * @param cases its responses to the load cases
+   * @return the worst contact of each kind of strain; none if all is well
+   */
+  public static List<Finding> of(Equilibrium standing, List<CaseResponse> cases) {
+    List<Finding> found = new ArrayList<>();
+    for (HalfSpaceWarning.Kind kind : HalfSpaceWarning.Kind.values()) {
+      HalfSpaceWarning worst = null;
+      String where = "";
+      for (int i = 0; i < standing.contacts().size(); i++) {
+        Equilibrium.Contact c = standing.contacts().get(i);
+        for (HalfSpaceWarning w :
+            HalfSpaceWarning.of(c.hertz(), WorstLoad.of(standing, cases, i).force())) {
+          if (w.kind() == kind && (worst == null || w.value() > worst.value())) {
+            worst = w;
+            where = c.line().name();
+          }
+        }
+      }
+      if (worst != null) {
+        found.add(finding(worst, where));
+      }
+    }
+    return found;
+  }
+
+  private static Finding finding(HalfSpaceWarning w, String where) {
+    boolean patch = w.kind() == HalfSpaceWarning.Kind.PATCH_OVER_RADIUS;
+    return new Finding(
+        CHECK,
+        Severity.WARNING,
+        where,
+        w.value(),
+        w.limit(),
+        Sense.AT_MOST,
+        Measure.SHARE,
+        where
+            + (patch ? ": the patch is " : ": the ball's radius is ")
+            + Measure.SHARE.show(w.value())
+            + (patch ? " of the smallest radius" : " of the hollow's")
+            + ", over the "
+            + Measure.SHARE.show(w.limit())
+            + " to which contact theory is good; take the figures as a guide.",
+        patch ? "Lower the force or take a larger ball." : "Open the groove's radius.");
+  }
+}

@@ -1,0 +1,84 @@
+package reseat.check;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+
+/** What the value and the limit of a finding measure: their SI unit, and how people read them. */
+public enum Measure {
+  /** A plain factor, such as 1.5 times. */
+  FACTOR("1"),
+  /** A part of a whole, read in percent. */
+  SHARE("1"),
+  /** A number of things. */
+  COUNT("1"),
+  /** A length, m. */
+  LENGTH("m"),
+  /** A force, N. */
+  FORCE("N"),
+  /** A pressure, Pa. */
+  PRESSURE("Pa"),
+  /** An angle, rad. */
+  ANGLE("rad"),
+  /** A stiffness, N/m. */
+  STIFFNESS("N/m");
+
+  private final String symbol;
+
+  Measure(String symbol) {
+    this.symbol = symbol;
+  }
+
+  /**
+   * Returns the SI unit.
+   *
+   * @return symbol; {@code 1} for a pure number
+   */
+  public String symbol() {
+    return symbol;
+  }
+
+  /**
+   * Writes a value for people.
+   *
+   * @param si value in SI
+   * @return the value with its unit, in both unit systems where they differ
+   */
+  public String show(double si) {
+    return switch (this) {
+      case FACTOR -> factor(si);
+      case SHARE -> percent(si);
+      case COUNT -> Long.toString(Math.round(si));
+      case LENGTH -> QuantityFormat.both(si, QuantityKind.LENGTH);
+      case FORCE -> QuantityFormat.both(si, QuantityKind.FORCE);
+      case PRESSURE -> QuantityFormat.both(si, QuantityKind.PRESSURE);
+      case ANGLE -> QuantityFormat.metric(si, QuantityKind.ANGLE);
+      case STIFFNESS -> QuantityFormat.both(si, QuantityKind.STIFFNESS);
+    };
+  }
+
+  private static String factor(double si) {
+    return si >= 1000 ? "over 1000" : number(si, 2);
+  }
+
+  private static String percent(double si) {
+    return number(100 * si, si < 0.095 ? 1 : 2) + " %";
+  }
+
+  /**
+   * Writes a pure number.
+   *
+   * @param value the number, finite
+   * @param figures significant figures; whole numbers are never cut
+   * @return digits with a point where needed, never an exponent
+   */
+  static String number(double value, int figures) {
+    if (Math.abs(value) < 1e-6) {
+      return "0";
+    }
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(figures));
+    return rounded.setScale(Math.max(0, rounded.scale()), RoundingMode.UNNECESSARY).toPlainString();
+  }
+}

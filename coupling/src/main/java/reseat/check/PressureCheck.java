@@ -1,0 +1,207 @@
+package reseat.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.check.Finding.Sense;
+import reseat.contact.ContactLimits;
+import reseat.contact.ContactLimits.Kind;
+import reseat.contact.ContactLimits.Limit;
+import reseat.design.LoadCase;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.PreloadRange;
+import reseat.material.Material;
+
+/**
+ * Whether a contact is pressed beyond what the weaker of its two bodies bears.
+ *
+ * <p>The pressure at rest and under each load is set against the lowest limit of either body: first
+ * yield, brinelling of hardened steel, cracking or crushing of brittle bodies. A broken yield limit
+ * fails; so does a load that need only be survived once it passes the static limit of hardened
+ * steel, before that it warns. The limits of brittle bodies are on the safe side, so breaking one
+ * warns; at twice the limit it fails.
+ */
+public final class PressureCheck {
+
+  private static final String CHECK = "contact pressure";
+
+  /** Yield pressure under which a body is called soft, Pa: hardened steel has about three times. */
+  private static final double SOFT = 1.2e9;
+
+  private PressureCheck() {}
+
+  /**
+   * Judges the pressures.
+   *
+   * @param standing the coupling at rest
+   * @param cases its responses to the load cases
+   * @param limits limits of each contact, ball first, seat second
+   * @param share part of a limit that the design may use
+   * @return the worst contact at rest, the worst contact under the load cases, and a note on
+   *     materials without known strength
+   */
+  public static List<Finding> of(
+      Equilibrium standing, List<CaseResponse> cases, List<ContactLimits> limits, double share) {
+    List<Finding> found = new ArrayList<>();
+    Finding rest = worst(standing, null, limits, share);
+    if (rest != null) {
+      found.add(rest);
+    }
+    Finding loaded = null;
+    for (CaseResponse r : cases) {
+      Finding finding = worst(standing, r, limits, share);
+      if (finding != null
+          && (loaded == null
+              || finding.severity().compareTo(loaded.severity()) < 0
+              || (finding.severity() == loaded.severity() && finding.margin() < loaded.margin()))) {
+        loaded = finding;
+      }
+    }
+    if (loaded != null) {
+      found.add(loaded);
+    }
+    unrated(limits).ifPresent(found::add);
+    return found;
+  }
+
+  /** The worst contact at rest, or under a case. */
+  private static Finding worst(
+      Equilibrium standing, CaseResponse loaded, List<ContactLimits> limits, double share) {
+    Equilibrium state = loaded == null ? standing : loaded.state();
+    int worst = -1;
+    double worstRatio = 0;
+    for (int i = 0; i < limits.size(); i++) {
+      Optional<Limit> governing = limits.get(i).governing();
+      Equilibrium.Contact c = state.contacts().get(i);
+      if (governing.isPresent() && !c.lifted()) {
+        double ratio = c.hertz().peakPressure(c.force()) / governing.get().peakPressure();
+        if (ratio > worstRatio) {
+          worstRatio = ratio;
+          worst = i;
+        }
+      }
+    }
+    return worst < 0 ? null : finding(standing, loaded, worst, limits.get(worst), share);
+  }
+
+  private static Finding finding(
+      Equilibrium standing, CaseResponse loaded, int index, ContactLimits limits, double share) {
+    Equilibrium state = loaded == null ? standing : loaded.state();
+    Equilibrium.Contact c = state.contacts().get(index);
+    Limit limit = limits.governing().orElseThrow();
+    double pressure = c.hertz().peakPressure(c.force());
+    double allowed = share * limit.peakPressure();
+    Severity severity = severity(pressure, allowed, limit, loaded);
+    String name = c.line().name();
+    String when = loaded == null ? "at rest" : "under " + loaded.loadCase().name();
+    StringBuilder message = new StringBuilder(300);
+    message
+        .append(name)
+        .append(' ')
+        .append(when)
+        .append(": peak pressure ")
+        .append(Measure.PRESSURE.show(pressure))
+        .append(" is ")
+        .append(Measure.SHARE.show(pressure / limit.peakPressure()))
+        .append(" of ")
+        .append(Measure.PRESSURE.show(limit.peakPressure()))
+        .append(", where the ")
+        .append(limit.body() == ContactLimits.Body.FIRST ? "ball" : "seat")
+        .append(" (")
+        .append(limit.material().name())
+        .append(") ")
+        .append(harm(limit.kind()))
+        .append(", from ")
+        .append(Measure.FORCE.show(c.hertz().forceAtPeakPressure(limit.peakPressure())))
+        .append(" on this contact");
+    if (share != 1) {
+      message.append("; wanted is ").append(Measure.SHARE.show(share)).append(" of it");
+    }
+    message.append('.');
+    if (pressure > ContactLimits.STATIC_BRINELLING_PRESSURE
+        && limit.kind() != Kind.STATIC_BRINELLING) {
+      message
+          .append(" Beyond the static limit of ISO 76, ")
+          .append(Measure.PRESSURE.show(ContactLimits.STATIC_BRINELLING_PRESSURE))
+          .append(", it leaves a dent to be felt.");
+    }
+    return new Finding(
+        CHECK,
+        severity,
+        loaded == null ? name : loaded.loadCase().name(),
+        pressure,
+        allowed,
+        Sense.AT_MOST,
+        Measure.PRESSURE,
+        message.toString(),
+        severity == Severity.OK ? "" : advice(standing, loaded, index, limit, allowed));
+  }
+
+  private static Severity severity(
+      double pressure, double allowed, Limit limit, CaseResponse loaded) {
+    if (pressure <= allowed) {
+      return Severity.OK;
+    }
+    boolean brittle = limit.kind() == Kind.EDGE_CRACK || limit.kind() == Kind.CRUSHING;
+    if (brittle) {
+      return pressure > 2 * allowed ? Severity.FAIL : Severity.WARNING;
+    }
+    boolean survival = loaded != null && loaded.loadCase().demand() == LoadCase.Demand.SURVIVE;
+    boolean hard = limit.peakPressure() > SOFT;
+    return survival && hard && pressure <= ContactLimits.STATIC_BRINELLING_PRESSURE
+        ? Severity.WARNING
+        : Severity.FAIL;
+  }
+
+  private static String harm(Kind kind) {
+    return switch (kind) {
+      case FIRST_YIELD -> "begins to yield below the surface";
+      case STATIC_BRINELLING -> "takes a lasting dent of 1e-4 of the ball diameter (ISO 76)";
+      case EDGE_CRACK -> "may crack at the edge of the patch (on the safe side)";
+      case CRUSHING -> "is at half its crushing strength (judgement)";
+    };
+  }
+
+  private static String advice(
+      Equilibrium standing, CaseResponse loaded, int index, Limit limit, double allowed) {
+    PreloadRange range = PreloadRange.of(standing);
+    double force = standing.contacts().get(index).hertz().forceAtPeakPressure(allowed);
+    double most =
+        loaded == null
+            ? range.mostPreload(index, force)
+            : range.mostPreload(index, force, loaded.loadCase().load());
+    String preload =
+        most > 0 ? " or keep the preload under " + Measure.FORCE.show(most * range.preload()) : "";
+    if (limit.kind() == Kind.FIRST_YIELD && limit.peakPressure() < SOFT) {
+      return "Set hard inserts (58 HRC or harder, or carbide) into the soft part" + preload + ".";
+    }
+    return "Take larger balls or a closer fit (gothic groove), a stronger material" + preload + ".";
+  }
+
+  private static Optional<Finding> unrated(List<ContactLimits> limits) {
+    List<String> names = new ArrayList<>();
+    for (ContactLimits l : limits) {
+      for (Material m : l.unrated()) {
+        if (!names.contains(m.name())) {
+          names.add(m.name());
+        }
+      }
+    }
+    if (names.isEmpty()) {
+      return Optional.empty();
+    }
+    String list = String.join(", ", names);
+    return Optional.of(
+        new Finding(
+            CHECK,
+            Severity.NOTE,
+            list,
+            names.size(),
+            0,
+            Sense.AT_MOST,
+            Measure.COUNT,
+            "no strength is known for " + list + ", so it was not judged.",
+            "Give its yield or crushing strength in the design file."));
+  }
+}

@@ -1,0 +1,213 @@
+package reseat.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.check.Finding.Sense;
+import reseat.contact.EllipticContact;
+import reseat.design.Half;
+import reseat.design.Support;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.Equilibrium;
+import reseat.seat.Ball;
+import reseat.seat.SeatClearance;
+import reseat.seat.SeatClearance.Feature;
+import reseat.space.Pose;
+import reseat.space.Vec3;
+
+/**
+ * Whether each ball touches its seat where it should: on the flanks, well clear of their edges and
+ * of the floor.
+ *
+ * <p>The contact patch must stay on the flank with one patch radius to spare, so the contact point
+ * keeps at least two semi-axes from an edge (common practice, no source), under the worst of all
+ * loads. Under the ball there should be {@value #FLOOR_ROOM} m of room for dirt (common practice,
+ * no source).
+ */
+public final class SeatMisfitCheck {
+
+  /** Room wanted under a ball, m. */
+  public static final double FLOOR_ROOM = 0.1e-3;
+
+  private static final String CHECK = "seat fit";
+
+  private SeatMisfitCheck() {}
+
+  /**
+   * Judges every seat.
+   *
+   * @param standing the coupling at rest
+   * @param cases its responses to the load cases
+   * @return the tightest place of every support that has one, and a note on what was not stated
+   */
+  public static List<Finding> of(Equilibrium standing, List<CaseResponse> cases) {
+    List<Finding> found = new ArrayList<>();
+    List<String> unstated = new ArrayList<>();
+    int first = 0;
+    List<Support> supports = standing.model().design().supports();
+    for (int b = 0; b < supports.size(); b++) {
+      Support s = supports.get(b);
+      Finding worst = null;
+      boolean edgeKnown = false;
+      for (SeatClearance c : s.seat().clearances(ballInSeatHalf(standing, first, s))) {
+        edgeKnown |= c.feature() == Feature.MOUTH_EDGE || c.feature() == Feature.END;
+        Finding finding =
+            c.feature() == Feature.FLOOR
+                ? floor(s, c)
+                : edge(s, c, standing, cases, contact(standing, first, s, c.flank()));
+        if (worst == null
+            || finding.severity().compareTo(worst.severity()) < 0
+            || (finding.severity() == worst.severity() && finding.margin() < worst.margin())) {
+          worst = finding;
+        }
+      }
+      if (worst != null) {
+        found.add(worst);
+      }
+      if (!edgeKnown) {
+        unstated.add(s.name());
+      }
+      first += s.seat().flanks().size();
+    }
+    if (!unstated.isEmpty()) {
+      found.add(notStated(unstated));
+    }
+    return found;
+  }
+
+  /** The ball where it stands at rest, its mounting given way, in the axes of the seat's half. */
+  private static Ball ballInSeatHalf(Equilibrium standing, int contact, Support s) {
+    Vec3 centre = standing.contacts().get(contact).line().ballCentre();
+    Pose seatHalf =
+        standing.model().design().ballsOn() == Half.HOLDER
+            ? Pose.identity()
+            : standing.holderInBase();
+    return new Ball(seatHalf.inverse().apply(centre), s.ball().radius());
+  }
+
+  private static int contact(Equilibrium standing, int first, Support s, String flank) {
+    for (int i = first; i < first + s.seat().flanks().size(); i++) {
+      if (standing.contacts().get(i).line().flank().equals(flank)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("support " + s.name() + " has no flank " + flank);
+  }
+
+  /** Semi-axis of the patch toward an edge under the largest force of all states, m. */
+  private static double reach(
+      Support s, Feature feature, Equilibrium standing, List<CaseResponse> cases, int contact) {
+    Equilibrium.Contact c = standing.contacts().get(contact);
+    double force = WorstLoad.of(standing, cases, contact).force();
+    EllipticContact hertz = c.hertz();
+    int flankIndex = 0;
+    while (!s.seat().flanks().get(flankIndex).name().equals(c.line().flank())) {
+      flankIndex++;
+    }
+    boolean hollow = s.seat().flanks().get(flankIndex).signedRadius() < 0;
+    // the patch is long along a pin and across a hollow flank
+    boolean longWay = hollow != (feature == Feature.END);
+    return longWay ? hertz.semiMajor(force) : hertz.semiMinor(force);
+  }
+
+  private static Finding edge(
+      Support s, SeatClearance c, Equilibrium standing, List<CaseResponse> cases, int contact) {
+    double reach = reach(s, c.feature(), standing, cases, contact);
+    String name = standing.contacts().get(contact).line().name();
+    double room = c.distance();
+    Severity severity =
+        room < reach ? Severity.FAIL : room < 2 * reach ? Severity.WARNING : Severity.OK;
+    String state =
+        room < 0
+            ? name + " would touch " + Measure.LENGTH.show(-room) + " beyond the "
+            : name + " touches " + Measure.LENGTH.show(room) + " from the ";
+    String rule =
+        c.feature().words()
+            + "; its patch reaches "
+            + Measure.LENGTH.show(reach)
+            + " and wants as much again: "
+            + Measure.LENGTH.show(2 * reach)
+            + ".";
+    double cosine = standing.contacts().get(contact).line().normal().dot(opening(standing, s));
+    return new Finding(
+        CHECK,
+        severity,
+        name,
+        room,
+        2 * reach,
+        Sense.AT_LEAST,
+        Measure.LENGTH,
+        state + rule,
+        severity == Severity.OK ? "" : edgeAdvice(c.feature(), 2 * reach - room, cosine));
+  }
+
+  private static Vec3 opening(Equilibrium standing, Support s) {
+    Vec3 up = s.seat().frame().up();
+    return standing.model().design().ballsOn() == Half.HOLDER
+        ? up
+        : standing.holderInBase().rotate(up);
+  }
+
+  private static String edgeAdvice(Feature feature, double missing, double cosine) {
+    return switch (feature) {
+      case MOUTH_EDGE ->
+          "Widen the mouth by "
+              + Measure.LENGTH.show(2 * missing * cosine)
+              + " or more, or take a smaller ball.";
+      case ROOT_EDGE ->
+          "Narrow the relief by "
+              + Measure.LENGTH.show(2 * missing * cosine)
+              + " or more, or take a larger ball.";
+      case END, FLOOR ->
+          "Move the end "
+              + Measure.LENGTH.show(missing)
+              + " or more away, or the ball toward the middle.";
+    };
+  }
+
+  private static Finding floor(Support s, SeatClearance c) {
+    double room = c.distance();
+    boolean bottoms = room <= 0;
+    Severity severity =
+        bottoms ? Severity.FAIL : room < FLOOR_ROOM ? Severity.WARNING : Severity.OK;
+    return new Finding(
+        CHECK,
+        severity,
+        s.name(),
+        room,
+        FLOOR_ROOM,
+        Sense.AT_LEAST,
+        Measure.LENGTH,
+        bottoms
+            ? s.name()
+                + " bottoms: the ball reaches "
+                + Measure.LENGTH.show(-room)
+                + " into the floor before it sits on its flanks."
+            : "the ball of "
+                + s.name()
+                + " clears the floor by "
+                + Measure.LENGTH.show(room)
+                + " (dirt wants "
+                + Measure.LENGTH.show(FLOOR_ROOM)
+                + ").",
+        severity == Severity.OK
+            ? ""
+            : "Deepen the seat by "
+                + Measure.LENGTH.show(FLOOR_ROOM - room)
+                + " or more, or take a larger ball.");
+  }
+
+  private static Finding notStated(List<String> names) {
+    return new Finding(
+        CHECK,
+        Severity.NOTE,
+        String.join(", ", names),
+        names.size(),
+        0,
+        Sense.AT_MOST,
+        Measure.COUNT,
+        "how far the flanks of "
+            + String.join(", ", names)
+            + " reach is not stated, so their edges were not checked.",
+        "State mouth width and length to have them checked.");
+  }
+}

@@ -1,0 +1,61 @@
+package reseat.check;
+
+import java.util.List;
+import reseat.check.Finding.Sense;
+import reseat.design.Friction;
+import reseat.remount.SelfSeating;
+
+/**
+ * Whether the holder slides home by itself against friction.
+ *
+ * <p>A slide that stalls at less than the nominal friction fails; one that stalls within the range
+ * of friction warns.
+ */
+public final class SelfSeatingCheck {
+
+  private static final String CHECK = "self-seating";
+
+  private SelfSeatingCheck() {}
+
+  /**
+   * Judges the last stage of the slide home.
+   *
+   * @param friction friction between balls and seats
+   * @param paths ways home with one contact open, the worst first
+   * @return one finding
+   */
+  public static List<Finding> of(Friction friction, List<SelfSeating.Path> paths) {
+    SelfSeating.Path worst = paths.get(0);
+    double limit = worst.limitFriction();
+    Severity severity =
+        limit < friction.nominal()
+            ? Severity.FAIL
+            : limit < friction.high() ? Severity.WARNING : Severity.OK;
+    String open = String.join(" and ", worst.open());
+    return List.of(
+        new Finding(
+            CHECK,
+            severity,
+            open,
+            limit,
+            severity == Severity.FAIL ? friction.nominal() : friction.high(),
+            Sense.AT_LEAST,
+            Measure.FACTOR,
+            "preload and weight pull the holder home up to a friction coefficient of "
+                + Measure.FACTOR.show(limit)
+                + (limit >= SelfSeating.GREATEST ? " and beyond" : "")
+                + ", worst where "
+                + open
+                + " closes last; expected is "
+                + Measure.FACTOR.show(friction.low())
+                + " to "
+                + Measure.FACTOR.show(friction.high())
+                + ".",
+            severity == Severity.OK
+                ? ""
+                : "Oil the seats or take carbide or ceramic, stand the flanks nearer to 60 deg, or"
+                    + " move the preload toward "
+                    + worst.lastSeat()
+                    + "; or tap it home."));
+  }
+}

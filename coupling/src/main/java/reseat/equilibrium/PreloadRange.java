@@ -1,0 +1,97 @@
+package reseat.equilibrium;
+
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
+import reseat.space.Wrench;
+
+/**
+ * How much preload a coupling needs, and how much it may have.
+ *
+ * <p>Six frictionless contacts share loads in proportion, so with all preloads scaled alike by p
+ * each contact carries weight + p preload + load: the scale at which a contact reaches any given
+ * force follows in closed form.
+ */
+public final class PreloadRange {
+
+  private final ContactLines lines;
+  private final double preload;
+  private final double[] perPreload;
+  private final double[] weight;
+
+  private PreloadRange(ContactLines lines, CouplingDesign design) {
+    this.lines = lines;
+    this.perPreload = lines.forces(design.preload());
+    this.weight = lines.forces(design.weight());
+    double sum = 0;
+    for (Preload p : design.preloads()) {
+      sum += p.force();
+    }
+    this.preload = sum;
+  }
+
+  /**
+   * Prepares the question.
+   *
+   * @param standing the coupling at rest
+   * @return the range
+   */
+  public static PreloadRange of(Equilibrium standing) {
+    return new PreloadRange(standing.lines(), standing.model().design());
+  }
+
+  /**
+   * Returns the present preload.
+   *
+   * @return sum of the sizes of all preloads, N
+   */
+  public double preload() {
+    return preload;
+  }
+
+  /**
+   * Finds the least preload with which a load can grow so many times before a contact opens.
+   *
+   * @param load the load
+   * @param factor how many times it must be bearable
+   * @return scale of all preloads, not negative; infinite if no size of these preloads does it
+   */
+  public double leastPreload(Wrench load, double factor) {
+    double[] change = lines.forces(load);
+    double least = 0;
+    for (int i = 0; i < change.length; i++) {
+      double lacking = -weight[i] - factor * change[i];
+      if (lacking > 0) {
+        least =
+            perPreload[i] > 0 ? Math.max(least, lacking / perPreload[i]) : Double.POSITIVE_INFINITY;
+      }
+    }
+    return least;
+  }
+
+  /**
+   * Finds the greatest preload with which a contact carries no more than a force at rest.
+   *
+   * @param contact index of the contact
+   * @param force N
+   * @return scale of all preloads; negative if weight alone exceeds the force, infinite if the
+   *     preloads do not press the contact
+   */
+  public double mostPreload(int contact, double force) {
+    return perPreload[contact] > 0
+        ? (force - weight[contact]) / perPreload[contact]
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Finds the greatest preload with which a contact carries no more than a force under a load.
+   *
+   * @param contact index of the contact
+   * @param force N
+   * @param load load on top of preload and weight
+   * @return scale of all preloads; negative if weight and load alone exceed the force, infinite if
+   *     the preloads do not press the contact
+   */
+  public double mostPreload(int contact, double force, Wrench load) {
+    return mostPreload(contact, force - lines.forces(load)[contact]);
+  }
+}

@@ -1,0 +1,174 @@
+package reseat.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.check.CaseDepthCheck;
+import reseat.check.ConstraintCheck;
+import reseat.check.ErrorMotionCheck;
+import reseat.check.Finding;
+import reseat.check.GrooveDirectionCheck;
+import reseat.check.HalfSpaceCheck;
+import reseat.check.LiftOffCheck;
+import reseat.check.LoadInsideTriangleCheck;
+import reseat.check.PreloadLineCheck;
+import reseat.check.PreloadScatterCheck;
+import reseat.check.PressureCheck;
+import reseat.check.SeatMisfitCheck;
+import reseat.check.SelfSeatingCheck;
+import reseat.check.StiffnessNote;
+import reseat.contact.ContactLimits;
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
+import reseat.design.Support;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.ConstraintQuality;
+import reseat.equilibrium.ContactLines;
+import reseat.equilibrium.CouplingModel;
+import reseat.equilibrium.CouplingStiffness;
+import reseat.equilibrium.CouplingStiffness.Bound;
+import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.LiftOff;
+import reseat.equilibrium.NaturalFrequencies;
+import reseat.equilibrium.PointStiffness;
+import reseat.equilibrium.PreloadScatter;
+import reseat.equilibrium.PreloadZone;
+import reseat.remount.SelfSeating;
+import reseat.space.Vec3;
+import reseat.space.Wrench;
+
+/** The whole design at a glance. */
+public final class CheckStudy {
+
+  /**
+   * Half the side of the square in which a preload's line is followed, over the coupling radius.
+   */
+  private static final double WINDOW = 5;
+
+  private CheckStudy() {}
+
+  /**
+   * Looks at a design.
+   *
+   * @param design the coupling
+   * @return as much as its state allows
+   * @throws reseat.equilibrium.NoEquilibriumException if six contacts constrain the holder and yet
+   *     no pose fits a load
+   * @throws IllegalArgumentException if a ball is too close a fit in a hollow flank for contact at
+   *     one point
+   */
+  public static CheckResult run(CouplingDesign design) {
+    ConstraintQuality constraint = ConstraintQuality.of(design);
+    List<Finding> findings = new ArrayList<>(ConstraintCheck.of(constraint));
+    if (!constraint.holds() || constraint.contacts() != 6) {
+      return new UnconstrainedCheck(design, constraint, findings);
+    }
+    findings.addAll(GrooveDirectionCheck.of(design, constraint));
+    Equilibrium standing = CouplingModel.of(design).standing();
+    List<Finding> atRest = LiftOffCheck.atRest(standing);
+    if (!atRest.isEmpty()) {
+      findings.addAll(atRest);
+      findings.addAll(LoadInsideTriangleCheck.of(standing, List.of()));
+      return new UnseatedCheck(design, constraint, standing, findings);
+    }
+    return seated(design, constraint, standing, findings);
+  }
+
+  private static CheckResult seated(
+      CouplingDesign design,
+      ConstraintQuality constraint,
+      Equilibrium standing,
+      List<Finding> findings) {
+    SeatedCheck.Elasticity frictionless = elasticity(standing, Bound.FRICTIONLESS);
+    SeatedCheck.Elasticity sticking = elasticity(standing, Bound.STICKING);
+    List<CaseResponse> cases = CaseResponse.all(standing, sticking.stiffness());
+    List<ContactLimits> limits = limits(standing);
+    List<PreloadLineCheck.Line> lines = preloadLines(standing);
+    List<PreloadScatter> scatter = PreloadScatter.all(standing);
+    List<SelfSeating.Path> waysHome =
+        new SelfSeating(ContactLines.nominal(design), design.standingLoad()).oneOpen();
+    findings.addAll(SeatMisfitCheck.of(standing, cases));
+    findings.addAll(PressureCheck.of(standing, cases, limits, design.targets().pressureShare()));
+    findings.addAll(CaseDepthCheck.of(standing, cases, limits));
+    findings.addAll(HalfSpaceCheck.of(standing, cases));
+    findings.addAll(LiftOffCheck.of(standing, cases));
+    findings.addAll(LoadInsideTriangleCheck.of(standing, cases));
+    findings.addAll(PreloadLineCheck.of(lines));
+    findings.addAll(PreloadScatterCheck.of(design, scatter));
+    findings.addAll(ErrorMotionCheck.of(design, cases));
+    findings.addAll(SelfSeatingCheck.of(design.friction(), waysHome));
+    findings.addAll(StiffnessNote.of(design, frictionless.stiffness()));
+    return new SeatedCheck(
+        design,
+        constraint,
+        standing,
+        limits,
+        frictionless,
+        sticking,
+        cases,
+        new LiftOff(standing.lines(), standing.load()).weakest(design.toolPoint()),
+        lines,
+        scatter,
+        waysHome,
+        findings);
+  }
+
+  private static SeatedCheck.Elasticity elasticity(Equilibrium standing, Bound bound) {
+    CouplingDesign design = standing.model().design();
+    CouplingStiffness stiffness = CouplingStiffness.of(standing, bound);
+    return new SeatedCheck.Elasticity(
+        stiffness,
+        PointStiffness.of(stiffness, design.toolPoint(), design.axes()),
+        NaturalFrequencies.of(stiffness, design.holder()));
+  }
+
+  /** Limits of every contact; contacts alike in shape and material share them. */
+  private static List<ContactLimits> limits(Equilibrium standing) {
+    List<ContactLimits> limits = new ArrayList<>();
+    List<Support> supports = standing.model().design().supports();
+    for (int i = 0; i < standing.contacts().size(); i++) {
+      Equilibrium.Contact c = standing.contacts().get(i);
+      Support s = supports.get(c.line().ballIndex());
+      int twin = twin(standing, i);
+      limits.add(
+          twin < i
+              ? limits.get(twin)
+              : ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial()));
+    }
+    return limits;
+  }
+
+  /** First contact of the same shape and materials. */
+  private static int twin(Equilibrium standing, int contact) {
+    Equilibrium.Contact c = standing.contacts().get(contact);
+    List<Support> supports = standing.model().design().supports();
+    Support s = supports.get(c.line().ballIndex());
+    for (int i = 0; i < contact; i++) {
+      Equilibrium.Contact other = standing.contacts().get(i);
+      Support t = supports.get(other.line().ballIndex());
+      if (other.hertz().curvature().equals(c.hertz().curvature())
+          && t.ballMaterial().equals(s.ballMaterial())
+          && t.seatMaterial().equals(s.seatMaterial())) {
+        return i;
+      }
+    }
+    return contact;
+  }
+
+  private static List<PreloadLineCheck.Line> preloadLines(Equilibrium standing) {
+    CouplingDesign design = standing.model().design();
+    List<PreloadLineCheck.Line> lines = new ArrayList<>();
+    for (Preload p : design.preloads()) {
+      Wrench others = standing.load().plus(p.load().times(-1));
+      Vec3 force = p.load().force();
+      // a pull along the coupling plane has no place in it where it passes
+      if (Math.abs(p.direction().z()) > 0.1) {
+        lines.add(
+            new PreloadLineCheck.Line(
+                p,
+                PreloadZone.of(
+                    standing.lines(), others, force, p.at(), WINDOW * design.couplingRadius(), 0)));
+      }
+    }
+    return lines;
+  }
+}
