@@ -63,4 +63,18 @@ public enum Shape {
       case ARCSINE -> Math.sin(Math.PI * (stream.uniform() - 0.5));
     };
   }
+
+  /**
+   * Returns the shape in words.
+   *
+   * @return for instance {@code normal, cut at the limits}
+   */
+  public String words() {
+    return switch (this) {
+      case UNIFORM -> "uniform";
+      case NORMAL -> "normal, cut at the limits";
+      case TRIANGULAR -> "triangular";
+      case ARCSINE -> "arcsine";
+    };
+  }
 }

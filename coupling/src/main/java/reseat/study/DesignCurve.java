@@ -1,0 +1,138 @@
+package reseat.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.contact.ContactLimits;
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
+import reseat.design.Support;
+import reseat.equilibrium.CouplingModel;
+import reseat.equilibrium.CouplingStiffness;
+import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.NoEquilibriumException;
+import reseat.equilibrium.PointStiffness;
+import reseat.remount.RemountPlan;
+import reseat.remount.RemountSimulation;
+import reseat.space.Vec3;
+
+/**
+ * How pressure, stiffness, sink and scatter go with one input: the preload, or the size of the
+ * balls.
+ *
+ * @param points one point per value, in rising order; values at which the coupling does not stand
+ *     are left out
+ */
+public record DesignCurve(List<Point> points) {
+
+  /** Mountings simulated at each point; the scatter is then good to about 4 %. */
+  private static final int MOUNTS = 300;
+
+  /** Ball diameters that are commonly stocked, mm; inch sizes among them. Common practice. */
+  private static final double[] STOCK_BALLS_MM = {
+    3, 3.175, 4, 4.7625, 5, 6, 6.35, 7.9375, 8, 9.525, 10, 12, 12.7, 15, 15.875, 16, 19.05, 20, 22,
+    25, 25.4, 30
+  };
+
+  /** Copies the list. */
+  public DesignCurve {
+    points = List.copyOf(points);
+  }
+
+  /**
+   * The coupling at one value of the input.
+   *
+   * @param value the input: total preload, N, or ball diameter, m
+   * @param peakPressure largest peak pressure of any contact at rest, Pa
+   * @param pressureShare that pressure over the governing limit of its contact
+   * @param stiffness stiffness at the tool point along the machine axes, contacts sliding, N/m
+   * @param sink distance the tool point sinks under the standing load, m
+   * @param scatter standard deviation of the tool point from mount to mount along the machine axes,
+   *     m
+   */
+  public record Point(
+      double value,
+      double peakPressure,
+      double pressureShare,
+      Vec3 stiffness,
+      double sink,
+      Vec3 scatter) {}
+
+  /**
+   * Varies all preloads together.
+   *
+   * @param design the coupling; at least one preload
+   * @param count number of points
+   * @return points from a fifth to four times the present preload, evenly in proportion
+   * @throws InterruptedException if the thread is interrupted
+   */
+  public static DesignCurve overPreload(CouplingDesign design, int count)
+      throws InterruptedException {
+    List<Point> points = new ArrayList<>();
+    double total = design.preloads().stream().mapToDouble(Preload::force).sum();
+    for (int i = 0; i < count; i++) {
+      double factor = 0.2 * Math.pow(20, i / (count - 1.0));
+      List<Preload> scaled =
+          design.preloads().stream().map(p -> p.withForce(factor * p.force())).toList();
+      add(points, factor * total, design.toBuilder().preloads(scaled).build());
+    }
+    return new DesignCurve(points);
+  }
+
+  /**
+   * Varies the size of all balls over stock sizes, each seat cut anew for its ball.
+   *
+   * @param design the coupling
+   * @return stock sizes from a third to three times the present ball
+   * @throws InterruptedException if the thread is interrupted
+   */
+  public static DesignCurve overStockBalls(CouplingDesign design) throws InterruptedException {
+    List<Point> points = new ArrayList<>();
+    double present = design.supports().get(0).ball().diameter();
+    for (double mm : STOCK_BALLS_MM) {
+      double diameter = mm * 1e-3;
+      if (diameter > present / 3 && diameter < 3 * present) {
+        try {
+          add(points, diameter, ResizedBalls.of(design, diameter / 2));
+        } catch (IllegalArgumentException e) {
+          continue; // no such seat can be made for this ball; the curve has a gap there
+        }
+      }
+    }
+    return new DesignCurve(points);
+  }
+
+  private static void add(List<Point> points, double value, CouplingDesign design)
+      throws InterruptedException {
+    CouplingModel model = CouplingModel.of(design);
+    Equilibrium standing;
+    try {
+      standing = model.standing();
+    } catch (NoEquilibriumException e) {
+      return;
+    }
+    if (standing.contacts().stream().anyMatch(Equilibrium.Contact::lifted)) {
+      return;
+    }
+    double pressure = 0;
+    double share = 0;
+    for (Equilibrium.Contact c : standing.contacts()) {
+      double p = c.hertz().peakPressure(c.force());
+      Support s = design.supports().get(c.line().ballIndex());
+      ContactLimits limits = ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial());
+      pressure = Math.max(pressure, p);
+      share = Math.max(share, limits.governing().map(l -> p / l.peakPressure()).orElse(0.0));
+    }
+    CouplingStiffness soft = CouplingStiffness.of(standing, CouplingStiffness.Bound.FRICTIONLESS);
+    points.add(
+        new Point(
+            value,
+            pressure,
+            share,
+            PointStiffness.of(soft, design.toolPoint(), design.axes()).alongAxes(),
+            standing.displacementOf(design.toolPoint()).norm(),
+            new RemountSimulation(model)
+                .run(RemountPlan.of(MOUNTS, 1, 1))
+                .toolPoint()
+                .deviation()));
+  }
+}

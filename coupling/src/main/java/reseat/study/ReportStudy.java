@@ -1,0 +1,95 @@
+package reseat.study;
+
+import java.util.List;
+import java.util.Optional;
+import reseat.budget.ErrorBudget;
+import reseat.interchange.InterchangePlan;
+import reseat.interchange.InterchangeResult;
+import reseat.interchange.InterchangeSimulation;
+import reseat.interchange.LinearStack;
+import reseat.interchange.ToleranceModel;
+import reseat.remount.CauseShares;
+import reseat.remount.FrictionBound;
+import reseat.remount.RemountPlan;
+import reseat.remount.RemountScatter;
+import reseat.remount.RemountSimulation;
+
+/**
+ * Everything a report tells of a coupling that stands.
+ *
+ * @param check the check
+ * @param remount simulated mountings
+ * @param causes what causes their scatter
+ * @param bound closed upper scales of friction
+ * @param interchange simulated holders; empty if the design has no tolerances
+ * @param stack the linear stack of the tolerances; likewise
+ * @param budget the error budget
+ * @param overPreload how the coupling goes with the preload; no points if it has none
+ * @param overBalls how it goes with the size of its balls
+ */
+public record ReportStudy(
+    SeatedCheck check,
+    RemountScatter remount,
+    CauseShares causes,
+    FrictionBound bound,
+    Optional<InterchangeResult> interchange,
+    Optional<LinearStack> stack,
+    ErrorBudget budget,
+    DesignCurve overPreload,
+    DesignCurve overBalls) {
+
+  /** Mountings in each set of the search for causes; shares are then good to about 0.05. */
+  private static final int CAUSE_MOUNTS = 1500;
+
+  private static final int CURVE_POINTS = 17;
+
+  /**
+   * How much to simulate.
+   *
+   * @param mounts number of mountings
+   * @param holders number of holders
+   * @param seed seed of all luck
+   * @param threads number of threads
+   */
+  public record Effort(long mounts, long holders, long seed, int threads) {}
+
+  /**
+   * Runs every study.
+   *
+   * @param check the check of a coupling that stands
+   * @param effort how much to simulate
+   * @return all results
+   * @throws InterruptedException if the thread is interrupted
+   */
+  public static ReportStudy run(SeatedCheck check, Effort effort) throws InterruptedException {
+    var model = check.standing().model();
+    var design = check.design();
+    RemountScatter remount =
+        new RemountSimulation(model)
+            .run(RemountPlan.of(effort.mounts(), effort.seed(), effort.threads()));
+    CauseShares causes = CauseShares.of(model, CAUSE_MOUNTS, effort.seed());
+    Optional<InterchangeResult> interchange = Optional.empty();
+    Optional<LinearStack> stack = Optional.empty();
+    ToleranceModel tolerances = ToleranceModel.of(design);
+    if (!tolerances.contributors().isEmpty()) {
+      InterchangeSimulation simulation = new InterchangeSimulation(tolerances);
+      stack = Optional.of(simulation.stack());
+      interchange =
+          Optional.of(
+              simulation.run(
+                  InterchangePlan.onePost(effort.holders(), effort.seed(), effort.threads())));
+    }
+    return new ReportStudy(
+        check,
+        remount,
+        causes,
+        FrictionBound.of(check.standing(), design.friction().nominal()),
+        interchange,
+        stack,
+        BudgetStudy.of(design, causes, stack),
+        design.preloads().isEmpty()
+            ? new DesignCurve(List.of())
+            : DesignCurve.overPreload(design, CURVE_POINTS),
+        DesignCurve.overStockBalls(design));
+  }
+}
