@@ -2,6 +2,7 @@ package reseat.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
@@ -91,10 +92,9 @@ public record DesignCurve(List<Point> points) {
     for (double mm : STOCK_BALLS_MM) {
       double diameter = mm * 1e-3;
       if (diameter > present / 3 && diameter < 3 * present) {
-        try {
-          add(points, diameter, ResizedBalls.of(design, diameter / 2));
-        } catch (IllegalArgumentException e) {
-          continue; // no such seat can be made for this ball; the curve has a gap there
+        Optional<CouplingDesign> resized = ResizedBalls.of(design, diameter / 2);
+        if (resized.isPresent()) {
+          add(points, diameter, resized.get());
         }
       }
     }

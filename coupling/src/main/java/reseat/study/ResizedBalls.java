@@ -2,6 +2,7 @@ package reseat.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.seat.Ball;
@@ -30,10 +31,17 @@ final class ResizedBalls {
    *
    * @param design the design; all seats made for their balls
    * @param radius radius of the new balls, m
-   * @return the changed copy
-   * @throws IllegalArgumentException if a seat cannot be made for such a ball
+   * @return the changed copy; empty if a seat cannot be made for such a ball
    */
-  static CouplingDesign of(CouplingDesign design, double radius) {
+  static Optional<CouplingDesign> of(CouplingDesign design, double radius) {
+    try {
+      return Optional.of(resized(design, radius));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static CouplingDesign resized(CouplingDesign design, double radius) {
     List<Support> supports = new ArrayList<>();
     for (Support s : design.supports()) {
       Vec3 centre = s.ball().centre();
