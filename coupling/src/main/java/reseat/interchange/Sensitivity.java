@@ -2,12 +2,6 @@ package reseat.interchange;
 
 import java.util.ArrayList;
 import java.util.List;
-import reseat.design.CouplingDesign;
-import reseat.design.Half;
-import reseat.design.ToleranceKind;
-import reseat.equilibrium.CouplingModel;
-import reseat.numerics.Lu6;
-import reseat.space.Pose;
 import reseat.space.Vec3;
 
 /**
@@ -66,15 +60,15 @@ public final class Sensitivity {
    * @throws reseat.equilibrium.NoEquilibriumException if the contacts do not constrain the holder
    */
   public static Sensitivity of(ToleranceModel model) {
-    Response response = new Response(model.design());
+    PoseResponse response = new PoseResponse(model.design());
     List<Effect> effects = new ArrayList<>();
     for (Contributor c : model.contributors()) {
       Vec3 shift = Vec3.ZERO;
       Vec3 rotation = Vec3.ZERO;
       for (int i = 0; i < c.count(); i++) {
-        Vec3[] motion = response.to(model.layout().at(c.place(i)));
-        shift = shift.plus(motion[0]);
-        rotation = rotation.plus(motion[1]);
+        PoseResponse.Motion motion = response.to(model.layout().at(c.place(i)));
+        shift = shift.plus(motion.shift());
+        rotation = rotation.plus(motion.rotation());
       }
       effects.add(new Effect(c, shift, model.design().axes().of(shift), rotation));
     }
@@ -97,69 +91,5 @@ public final class Sensitivity {
    */
   public List<Effect> effects() {
     return effects;
-  }
-
-  /** The motion of the holder that closes given gaps. */
-  private static final class Response {
-    private final CouplingDesign design;
-    private final boolean ballsOnHolder;
-    private final Pose holderInBase;
-    private final GapDerivative gaps;
-    private final Lu6 lu = new Lu6();
-
-    Response(CouplingDesign design) {
-      this.design = design;
-      ballsOnHolder = design.ballsOn() == Half.HOLDER;
-      holderInBase = CouplingModel.of(design).restPose();
-      gaps = new GapDerivative(design, ballsOnHolder ? holderInBase : holderInBase.inverse());
-      double[] w = new double[36];
-      for (int i = 0; i < 6; i++) {
-        Vec3 n = gaps.normals().get(i);
-        Vec3 moment = gaps.centres().get(i).cross(n);
-        for (int k = 0; k < 3; k++) {
-          w[6 * k + i] = n.component(k);
-          w[6 * (k + 3) + i] = moment.component(k);
-        }
-      }
-      if (!lu.factor(w)) {
-        throw new ArithmeticException("the contacts do not constrain the holder");
-      }
-    }
-
-    /** Displacement of the tool point and rotation of the holder, base axes, per unit. */
-    Vec3[] to(DeviationLayout.Dimension d) {
-      double[] x = new double[6];
-      for (int i = 0; i < 6; i++) {
-        x[i] = -gaps.of(i, d);
-      }
-      lu.solveTransposed(x, x);
-      Vec3 translation = new Vec3(x[0], x[1], x[2]);
-      Vec3 rotation = new Vec3(x[3], x[4], x[5]);
-      Vec3 tool = holderInBase.rotate(ownShift(d));
-      if (ballsOnHolder) {
-        Vec3 tip = holderInBase.apply(design.toolPoint());
-        return new Vec3[] {translation.plus(rotation.cross(tip)).plus(tool), rotation};
-      }
-      // the twist is that of the base in the holder: seen from the base all of it is reversed
-      Vec3 moved = translation.plus(rotation.cross(design.toolPoint()));
-      return new Vec3[] {
-        tool.minus(holderInBase.rotate(moved)), holderInBase.rotate(rotation).negated()
-      };
-    }
-
-    /** Shift of the tool point in its holder, holder axes, per unit. */
-    private Vec3 ownShift(DeviationLayout.Dimension d) {
-      if (d.kind() == ToleranceKind.TEMPERATURE) {
-        return design.toolPoint().times(design.remount().holderExpansion());
-      }
-      if (d.kind() == ToleranceKind.TOOL_POINT) {
-        for (int k = 0; k < 3; k++) {
-          if (design.axes().axis(k).name().equals(d.part())) {
-            return design.axes().axis(k).direction();
-          }
-        }
-      }
-      return Vec3.ZERO;
-    }
   }
 }
