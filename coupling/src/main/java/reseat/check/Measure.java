@@ -71,14 +71,14 @@ public enum Measure {
    * Writes a pure number.
    *
    * @param value the number, finite
-   * @param figures significant figures; whole numbers are never cut
+   * @param figures significant figures at most
    * @return digits with a point where needed, never an exponent
    */
   static String number(double value, int figures) {
     if (Math.abs(value) < 1e-6) {
       return "0";
     }
-    BigDecimal rounded = new BigDecimal(value).round(new MathContext(figures));
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(figures)).stripTrailingZeros();
     return rounded.setScale(Math.max(0, rounded.scale()), RoundingMode.UNNECESSARY).toPlainString();
   }
 }

@@ -1,0 +1,83 @@
+package reseat.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.contact.ContactLimits;
+import reseat.design.CouplingDesign;
+import reseat.design.LoadCase;
+import reseat.design.Support;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.CouplingModel;
+import reseat.equilibrium.CouplingStiffness;
+import reseat.equilibrium.Equilibrium;
+import reseat.material.Material;
+import reseat.material.MaterialCatalog;
+
+/** A design with the results that checks look at. */
+record Looked(Equilibrium standing, List<CaseResponse> cases) {
+
+  static Looked at(CouplingDesign design) {
+    Equilibrium standing = CouplingModel.of(design).standing();
+    return new Looked(
+        standing,
+        CaseResponse.all(
+            standing, CouplingStiffness.of(standing, CouplingStiffness.Bound.STICKING)));
+  }
+
+  List<ContactLimits> limits() {
+    List<ContactLimits> limits = new ArrayList<>();
+    for (Equilibrium.Contact c : standing.contacts()) {
+      Support s = standing.model().design().supports().get(c.line().ballIndex());
+      limits.add(ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial()));
+    }
+    return limits;
+  }
+
+  static Material material(String name) {
+    return MaterialCatalog.standard().find(name).orElseThrow();
+  }
+
+  static CouplingDesign of(CouplingDesign design, String ball, String seat, double caseDepth) {
+    return design.toBuilder()
+        .supports(
+            design.supports().stream()
+                .map(
+                    s ->
+                        new Support(
+                            s.name(),
+                            s.ball(),
+                            material(ball),
+                            s.seat(),
+                            material(seat),
+                            caseDepth,
+                            s.mounting()))
+                .toList())
+        .build();
+  }
+
+  static CouplingDesign withPreload(CouplingDesign design, double newton) {
+    return design.toBuilder()
+        .preloads(
+            design.preloads().stream()
+                .map(p -> p.withForce(newton / design.preloads().size()))
+                .toList())
+        .build();
+  }
+
+  static CouplingDesign demanding(CouplingDesign design, LoadCase.Demand demand) {
+    return design.toBuilder()
+        .cases(design.cases().stream().map(c -> new LoadCase(c.name(), c.load(), demand)).toList())
+        .build();
+  }
+
+  static Finding about(List<Finding> findings, String where) {
+    return findings.stream().filter(f -> f.where().equals(where)).findFirst().orElseThrow();
+  }
+
+  /** First number before a unit in a text, such as the newtons of an advice. */
+  static double number(String text, String after, String unit) {
+    int from = text.indexOf(after) + after.length();
+    int to = text.indexOf(unit, from);
+    return Double.parseDouble(text.substring(from, to).trim());
+  }
+}

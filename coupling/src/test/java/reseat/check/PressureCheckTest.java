@@ -1,0 +1,135 @@
+package reseat.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import reseat.design.CouplingDesign;
+import reseat.design.LoadCase;
+import reseat.equilibrium.WorkedExamples;
+import reseat.space.Vec3;
+
+class PressureCheckTest {
+
+  private static final double THROUGH = Double.POSITIVE_INFINITY;
+  private static final CouplingDesign POST = WorkedExamples.toolPost(0, 120, 240);
+
+  private static List<Finding> findings(CouplingDesign design, double share) {
+    Looked looked = Looked.at(design);
+    return PressureCheck.of(looked.standing(), looked.cases(), looked.limits(), share);
+  }
+
+  private static CouplingDesign pushedDown(double newton, LoadCase.Demand demand) {
+    CouplingDesign pushed =
+        POST.toBuilder()
+            .cases(List.of(WorkedExamples.load("push", new Vec3(0, 0, -newton), Vec3.ZERO)))
+            .build();
+    return Looked.demanding(Looked.of(pushed, "52100", "A2", THROUGH), demand);
+  }
+
+  @Test
+  void hardenedSteelBearsItsPreload() {
+    List<Finding> found = findings(Looked.of(POST, "52100", "A2", THROUGH), 1);
+    assertThat(found).hasSize(2).allMatch(f -> f.severity() == Severity.OK);
+    assertThat(found.get(0).value()).isBetween(1.95e9, 2.1e9);
+    assertThat(found.get(0).message()).contains("(52100) begins to yield below the surface");
+    assertThat(found.get(1).where()).isEqualTo("crash");
+  }
+
+  @Test
+  void halfTheYieldPressureMayBeAskedFor() {
+    List<Finding> found = findings(Looked.of(POST, "52100", "A2", THROUGH), 0.5);
+    assertThat(found.get(0).severity()).isEqualTo(Severity.FAIL);
+    assertThat(found.get(0).message()).contains("wanted is 50 % of it");
+  }
+
+  @Test
+  void aluminiumYieldsUnderAFewNewton() {
+    // an independent estimate for a 1/2 in steel ball on a flat of 6061-T6: about 5 N per contact
+    Finding f = findings(Looked.of(POST, "52100", "6061-T6", THROUGH), 1).get(0);
+    assertThat(f.severity()).isEqualTo(Severity.FAIL);
+    double onset = Looked.number(f.message(), "from ", "N (");
+    assertThat(onset).isBetween(4.0, 6.5);
+    assertThat(f.advice()).startsWith("Set hard inserts");
+  }
+
+  @Test
+  void thePreloadAdvisedJustBringsTheLimit() {
+    CouplingDesign heavy = Looked.withPreload(Looked.of(POST, "52100", "A2", THROUGH), 4000);
+    CouplingDesign still = heavy.toBuilder().cases(List.of()).build();
+    Finding f = findings(still, 1).get(0);
+    assertThat(f.severity()).isEqualTo(Severity.FAIL);
+    double most = Looked.number(f.advice(), "under ", "N (");
+    Finding then = findings(Looked.withPreload(still, most), 1).get(0);
+    assertThat(then.margin()).isCloseTo(0, within(0.002));
+  }
+
+  @Test
+  void aLoadToBeSurvivedMayYieldHardSteelButNotDentIt() {
+    assertThat(findings(pushedDown(4000, LoadCase.Demand.SURVIVE), 1).get(1).severity())
+        .isEqualTo(Severity.WARNING);
+    assertThat(findings(pushedDown(4000, LoadCase.Demand.STAY_SEATED), 1).get(1).severity())
+        .isEqualTo(Severity.FAIL);
+    Finding dented = findings(pushedDown(7000, LoadCase.Demand.SURVIVE), 1).get(1);
+    assertThat(dented.severity()).isEqualTo(Severity.FAIL);
+    assertThat(dented.message()).contains("ISO 76");
+  }
+
+  @Test
+  void brittleLimitsAreOnTheSafeSideAndWarnFirst() {
+    CouplingDesign carbide = Looked.of(POST, "tungsten carbide", "tungsten carbide", THROUGH);
+    CouplingDesign still = carbide.toBuilder().cases(List.of()).build();
+    Finding f = findings(still, 1).get(0);
+    assertThat(f.severity()).isEqualTo(Severity.WARNING);
+    assertThat(f.message()).contains("is at half its crushing strength (judgement)");
+    assertThat(findings(Looked.withPreload(still, 6000), 1).get(0).severity())
+        .isEqualTo(Severity.FAIL);
+  }
+
+  @Test
+  void aStifferPairOfTheSameSizeIsPressedHarder() {
+    double steel = findings(Looked.of(POST, "440C", "440C", THROUGH), 1).get(0).value();
+    double carbide =
+        findings(Looked.of(POST, "silicon nitride", "tungsten carbide", THROUGH), 1).get(0).value();
+    assertThat(carbide / steel).isBetween(1.5, 1.7);
+  }
+
+  @Test
+  void aMaterialOfUnknownStrengthIsNotCalledSafe() {
+    List<Finding> found = findings(POST, 1);
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).severity()).isEqualTo(Severity.NOTE);
+    assertThat(found.get(0).message()).contains("no strength is known for test steel");
+  }
+
+  @Test
+  void aThinHardLayerDoesNotReachTheGreatestShear() {
+    // circle, nu 0.29: greatest shear at 0.478 a, a = 0.19 mm: 0.09 mm; three times that 0.27 mm
+    for (double depth : new double[] {0.05e-3, 0.15e-3, 0.4e-3}) {
+      CouplingDesign cased =
+          Looked.of(POST, "52100", "A2", depth).toBuilder().cases(List.of()).build();
+      Looked looked = Looked.at(cased);
+      List<Finding> found = CaseDepthCheck.of(looked.standing(), looked.cases(), looked.limits());
+      assertThat(found).hasSize(3);
+      Finding f = found.get(0);
+      assertThat(f.limit()).isCloseTo(3 * 0.478 * 0.1865e-3, within(2e-6));
+      assertThat(f.severity())
+          .isEqualTo(
+              depth < 0.08e-3 ? Severity.FAIL : depth < 0.2e-3 ? Severity.WARNING : Severity.OK);
+    }
+    Looked through = Looked.at(Looked.of(POST, "52100", "A2", THROUGH));
+    assertThat(CaseDepthCheck.of(through.standing(), through.cases(), through.limits())).isEmpty();
+  }
+
+  @Test
+  void aPatchLargeBesideItsBallStrainsTheTheory() {
+    Looked light = Looked.at(POST);
+    assertThat(HalfSpaceCheck.of(light.standing(), light.cases())).isEmpty();
+    Looked heavy = Looked.at(Looked.withPreload(POST, 40000));
+    List<Finding> found = HalfSpaceCheck.of(heavy.standing(), heavy.cases());
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).value()).isGreaterThan(0.1);
+    assertThat(found.get(0).message()).contains("take the figures as a guide");
+  }
+}
