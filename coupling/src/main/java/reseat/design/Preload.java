@@ -1,6 +1,8 @@
 package reseat.design;
 
+import java.util.Optional;
 import reseat.numerics.Spread;
+import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -15,6 +17,7 @@ import reseat.space.Wrench;
  * @param lineSpread how far the line of action wanders sideways from mount to mount, m
  * @param tiltSpread how far the direction wanders from mount to mount, rad
  * @param device what makes the force, in words
+ * @param modelled the same device with its mechanics, set to the force; empty if it is only named
  */
 public record Preload(
     String name,
@@ -24,7 +27,11 @@ public record Preload(
     Spread forceSpread,
     Spread lineSpread,
     Spread tiltSpread,
-    String device) {
+    String device,
+    Optional<PreloadDevice> modelled) {
+
+  /** Share of the force by which the modelled device may differ from it. */
+  public static final double SETTING_SLACK = 0.02;
 
   /** Refuses a force without size and scatter of all the force or more. */
   public Preload {
@@ -36,6 +43,39 @@ public record Preload(
           "preload scatter must be under 100 %, found " + 100 * forceSpread.limit() + " %");
     }
     direction = direction.unit();
+    if (modelled.isPresent()
+        && !(Math.abs(modelled.get().nominalForce() - force) <= SETTING_SLACK * force)) {
+      throw new IllegalArgumentException(
+          "preload of "
+              + force
+              + " N is made by a device set to "
+              + modelled.get().nominalForce()
+              + " N: the two must agree to 2 %");
+    }
+  }
+
+  /**
+   * A preload whose device is only named.
+   *
+   * @param name what the user calls it
+   * @param force size, N; positive
+   * @param direction direction of the force on the holder
+   * @param at a point on the line of action, m
+   * @param forceSpread scatter of the size from mount to mount, as a ratio of the force
+   * @param lineSpread how far the line of action wanders sideways from mount to mount, m
+   * @param tiltSpread how far the direction wanders from mount to mount, rad
+   * @param device what makes the force, in words
+   */
+  public Preload(
+      String name,
+      double force,
+      Vec3 direction,
+      Vec3 at,
+      Spread forceSpread,
+      Spread lineSpread,
+      Spread tiltSpread,
+      String device) {
+    this(name, force, direction, at, forceSpread, lineSpread, tiltSpread, device, Optional.empty());
   }
 
   /**
@@ -48,12 +88,17 @@ public record Preload(
   }
 
   /**
-   * Returns the same preload with another size.
+   * Returns the same preload with another size; the scatter stays the same share of it.
    *
    * @param newForce N
-   * @return the changed copy
+   * @return the changed copy; its device is set to the force, or dropped if it cannot give it
    */
   public Preload withForce(double newForce) {
-    return new Preload(name, newForce, direction, at, forceSpread, lineSpread, tiltSpread, device);
+    Optional<PreloadDevice> reset = Optional.empty();
+    if (modelled.isPresent()) {
+      reset = modelled.get().setTo(newForce).map(d -> d);
+    }
+    return new Preload(
+        name, newForce, direction, at, forceSpread, lineSpread, tiltSpread, device, reset);
   }
 }

@@ -91,7 +91,7 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
       tool.get().close();
     }
     b.toolPoint(toolPoint);
-    b.preloads(LoadReader.preloads(root.children("preload")));
+    b.preloads(LoadReader.preloads(root.children("preload"), materials));
     root.requiredChild("holder", "[holder] with mass and centre_of_mass")
         .ifPresent(s -> b.holder(LoadReader.holder(s)));
     b.cases(LoadReader.cases(root.children("load_case"), toolPoint, axes));

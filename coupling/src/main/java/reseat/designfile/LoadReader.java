@@ -2,15 +2,17 @@ package reseat.designfile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import reseat.design.CouplingDesign;
 import reseat.design.Holder;
 import reseat.design.LoadCase;
 import reseat.design.MachineAxes;
 import reseat.design.Preload;
-import reseat.numerics.Shape;
 import reseat.numerics.Spread;
+import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 import reseat.units.QuantityKind;
@@ -29,31 +31,69 @@ final class LoadReader {
 
   private LoadReader() {}
 
-  static List<Preload> preloads(List<Section> sections) {
+  static List<Preload> preloads(List<Section> sections, MaterialReader materials) {
     List<Preload> preloads = new ArrayList<>();
     for (Section s : sections) {
-      String name = s.text("name", "preload " + (preloads.size() + 1));
-      double force = s.positive("force", QuantityKind.FORCE, 100);
-      Vec3 direction = s.direction("direction").orElse(Vec3.Z.negated());
-      Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
-      Spread scatter = SpreadReader.read(s, "scatter", QuantityKind.RATIO, Spread.NONE);
-      if (!s.has("scatter")) {
-        s.error(
-            "scatter",
-            "is missing; write how far the force differs from mount to mount, for instance \"2 %\""
-                + " for a spring stack or \"30 %\" for a screw set by torque");
-      }
-      Spread wander =
-          SpreadReader.read(s, "line_wander", QuantityKind.LENGTH, new Spread(0, Shape.UNIFORM));
-      Spread tilt =
-          SpreadReader.read(
-              s, "direction_wander", QuantityKind.ANGLE, new Spread(0, Shape.UNIFORM));
-      String device = s.text("device", "");
-      s.build(() -> new Preload(name, force, direction, at, scatter, wander, tilt, device))
-          .ifPresent(preloads::add);
+      preload(s, "preload " + (preloads.size() + 1), materials).ifPresent(preloads::add);
       s.close();
     }
     return preloads;
+  }
+
+  private static Optional<Preload> preload(Section s, String number, MaterialReader materials) {
+    String name = s.text("name", number);
+    boolean described = s.isTable("device");
+    OptionalDouble asked =
+        s.has("force") || !described
+            ? OptionalDouble.of(s.positive("force", QuantityKind.FORCE, 100))
+            : OptionalDouble.empty();
+    Optional<DeviceReader.Device> device =
+        described
+            ? s.child("device").flatMap(t -> DeviceReader.read(t, asked, materials))
+            : Optional.empty();
+    double force =
+        asked.isPresent()
+            ? asked.getAsDouble()
+            : device.map(d -> d.mechanics().nominalForce()).orElse(100.0);
+    Vec3 direction = s.direction("direction").orElse(Vec3.Z.negated());
+    Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
+    Spread scatter = scatter(s, device, described);
+    Spread wander = SpreadReader.read(s, "line_wander", QuantityKind.LENGTH, Spread.NONE);
+    Spread tilt = SpreadReader.read(s, "direction_wander", QuantityKind.ANGLE, Spread.NONE);
+    String words =
+        described ? device.map(DeviceReader.Device::words).orElse("") : s.text("device", "");
+    Optional<PreloadDevice> mechanics = device.map(DeviceReader.Device::mechanics);
+    return s.build(
+        () -> new Preload(name, force, direction, at, scatter, wander, tilt, words, mechanics));
+  }
+
+  private static Spread scatter(
+      Section s, Optional<DeviceReader.Device> device, boolean described) {
+    Spread ofDevice = device.map(d -> d.mechanics().scatter().spread()).orElse(Spread.NONE);
+    if (!s.has("scatter")) {
+      if (!described) {
+        s.error(
+            "scatter",
+            "is missing; write how far the force differs from mount to mount, for instance \"2 %\""
+                + " for a spring stack or \"30 %\" for a screw set by torque, or describe the"
+                + " device in a table, from which it follows");
+      }
+      return ofDevice;
+    }
+    Spread told = SpreadReader.read(s, "scatter", QuantityKind.RATIO, Spread.NONE);
+    boolean set = !s.has("force") || s.asTyped("force").isPresent();
+    if (set && device.isPresent() && told.limit() < 0.5 * ofDevice.limit()) {
+      s.warn(
+          "scatter",
+          String.format(
+              Locale.ROOT,
+              "%.2g %% is told, but the device as described scatters by %.2g %% (%s); leave scatter"
+                  + " out to have that counted",
+              100 * told.limit(),
+              100 * ofDevice.limit(),
+              device.get().mechanics().scatter().basis()));
+    }
+    return told;
   }
 
   static Holder holder(Section s) {

@@ -119,6 +119,24 @@ final class Section extends TableView {
     return quantityOf(name, value.get(), QuantityKind.RATIO).orElse(otherwise);
   }
 
+  /** A plain positive number without unit that must be there. */
+  double number(String name, double harmless) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      error(name, "is missing; write a plain number");
+      return harmless;
+    }
+    if (value.get() instanceof TomlValue.Numeral n && n.value() > 0 && Double.isFinite(n.value())) {
+      return n.value();
+    }
+    error(
+        name,
+        "found "
+            + (value.get() instanceof TomlValue.Numeral n ? plain(n) : value.get().sort())
+            + "; allowed is a plain number above zero, without unit and quotation marks");
+    return harmless;
+  }
+
   /** A whole number. */
   int count(String name, int otherwise, int least, int most) {
     Optional<TomlValue> value = find(name);

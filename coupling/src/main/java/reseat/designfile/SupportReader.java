@@ -22,10 +22,12 @@ final class SupportReader {
 
   private final MaterialReader materials;
   private final Vec3 opens;
+  private final MountingReader mountings;
 
   SupportReader(MaterialReader materials, Half ballsOn) {
     this.materials = materials;
     this.opens = ballsOn == Half.HOLDER ? Vec3.Z : Vec3.Z.negated();
+    this.mountings = new MountingReader(materials, opens.negated());
   }
 
   /** Reads [[support]] tables. */
@@ -42,7 +44,7 @@ final class SupportReader {
       Optional<Section> seat =
           s.requiredChild(
               "seat", "{ kind = \"vee\", axis = \"90 deg\", flank_angle = \"45 deg\", ... }");
-      BallMounting mounting = s.child("mounting").map(this::mounting).orElse(BallMounting.rigid());
+      BallMounting mounting = s.child("mounting").map(mountings::read).orElse(BallMounting.rigid());
       if (ball.isPresent() && seat.isPresent()) {
         support(name, at, ball.get(), seat.get(), null, null, mounting).ifPresent(supports::add);
         ball.get().close();
@@ -61,7 +63,7 @@ final class SupportReader {
     double first = s.quantity("first_ball_at", QuantityKind.ANGLE, 0);
     Optional<Section> ball =
         s.requiredChild("ball", "{ diameter = \"12.7 mm\", material = \"52100\" }");
-    BallMounting mounting = s.child("mounting").map(this::mounting).orElse(BallMounting.rigid());
+    BallMounting mounting = s.child("mounting").map(mountings::read).orElse(BallMounting.rigid());
     List<Vec3> at = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
       at.add(Vec3.atAzimuth(first + 2 * Math.PI * i / 3).times(radius));
@@ -145,23 +147,5 @@ final class SupportReader {
                         seatMaterial,
                         caseDepth,
                         mounting)));
-  }
-
-  private BallMounting mounting(Section s) {
-    double axial = s.quantity("axial_stiffness", QuantityKind.STIFFNESS, 0);
-    double lateral = s.quantity("lateral_stiffness", QuantityKind.STIFFNESS, 0);
-    if (s.has("axial_stiffness") && !(axial > 0)) {
-      s.error("axial_stiffness", "must be above zero; leave the key out for a rigid mounting");
-    }
-    if (s.has("lateral_stiffness") && !(lateral > 0)) {
-      s.error("lateral_stiffness", "must be above zero; leave the key out for a rigid mounting");
-    }
-    Vec3 axis = s.direction("axis").orElse(Vec3.Z);
-    s.close();
-    return new BallMounting(
-        axis,
-        axial > 0 ? 1 / axial : 0,
-        lateral > 0 ? 1 / lateral : 0,
-        s.text("description", "given stiffness"));
   }
 }

@@ -27,7 +27,9 @@ import reseat.space.Vec3;
 /** What a design file says, and what it is told when it says something else. */
 class DesignFileTest {
 
-  private static final String GOOD = Starter.TOOL_POST.text();
+  /** The tool post with a preload whose device is not described, so that any force will do. */
+  private static final String GOOD =
+      Starter.TOOL_POST.text().replaceFirst("(?s)# Disc springs on.*?(?=\\[holder\\])", "");
 
   private static List<String> problems(String text) {
     return DesignFile.read(text).problems().stream().map(p -> p.oneLine("f.toml")).toList();
