@@ -17,15 +17,19 @@ final class ContactTangent {
    */
   final double[] matrix = new double[N * N];
 
+  /** Derivative of each contact's force over the displacement of its point, 9 values each, N/m. */
+  final double[] perPoint = new double[9 * N];
+
   /** Tangent of the contact forces over a twist of the ball half, with the sign for Newton. */
   void assemble(Placement at, double[] force, double[] stiffness, FrictionState friction) {
     Arrays.fill(matrix, 0);
     for (int i = 0; i < N; i++) {
-      if (!(force[i] > 0)) {
-        continue;
-      }
       int v = 3 * i;
       int m = 9 * i;
+      if (!(force[i] > 0)) {
+        Arrays.fill(perPoint, m, m + 9, 0);
+        continue;
+      }
       double nx = at.normal[v];
       double ny = at.normal[v + 1];
       double nz = at.normal[v + 2];
@@ -39,6 +43,9 @@ final class ContactTangent {
         double gx = friction.tangent[m + 3 * row] - c * nx;
         double gy = friction.tangent[m + 3 * row + 1] - c * ny;
         double gz = friction.tangent[m + 3 * row + 2] - c * nz;
+        perPoint[m + 3 * row] = gx;
+        perPoint[m + 3 * row + 1] = gy;
+        perPoint[m + 3 * row + 2] = gz;
         double rx = ly * gz - lz * gy;
         double ry = lz * gx - lx * gz;
         double rz = lx * gy - ly * gx;

@@ -51,7 +51,7 @@ final class MountSequence {
   private final double[] reference = new double[3];
   private final double[] referenceTurn = new double[3];
   private final double[] load = new double[N];
-  private final double[] guess = new double[N];
+  private final double[] guess;
   private final double[] now = new double[3];
 
   /**
@@ -70,17 +70,8 @@ final class MountSequence {
           EquilibriumSolver.Outcome.NOT_CONSTRAINED,
           "a tool change with " + nominal.contactCount() + " contacts (six are wanted)");
     }
-    mechanics = new MountMechanics(model.geometry());
-    ContactLines lines = ContactLines.nominal(design);
-    System.arraycopy(model.hertzConstants(), 0, mechanics.hertz, 0, N);
-    for (int i = 0; i < N; i++) {
-      mechanics.friction.ratioLong[i] = model.tangential().get(i).majorRatio();
-      mechanics.friction.ratioShort[i] = model.tangential().get(i).minorRatio();
-      Vec3 axis = lines.lines().get(i).longAxis();
-      for (int k = 0; k < 3; k++) {
-        mechanics.friction.longAxis[3 * i + k] = axis.component(k);
-      }
-    }
+    mechanics = new MountMechanics(model);
+    guess = new double[mechanics.motionSize()];
     flatten(design.weight(), weight);
     cuts = cutCase != null;
     if (cuts) {
@@ -92,7 +83,7 @@ final class MountSequence {
       total += p.force();
     }
     firstShare = total > 0 ? Math.min(1, design.remount().seatingForce() / total) : 1;
-    draw = new MountDraw(design, straightHome(lines));
+    draw = new MountDraw(design, straightHome(ContactLines.nominal(design)));
     var standing = model.standing();
     put(standing.displacementOf(design.toolPoint()), reference);
     put(standing.holderInBase().rotationVector(), referenceTurn);
@@ -133,7 +124,7 @@ final class MountSequence {
 
   /** Contact that ended the last mounting badly; -1 if none did. */
   int failedContact() {
-    return mechanics.failedContact;
+    return mechanics.failedContact();
   }
 
   /**
@@ -143,12 +134,12 @@ final class MountSequence {
    */
   MountMechanics.Outcome run() {
     double growth = design.remount().holderExpansion() * draw.temperature;
-    mechanics.geometry.copyFrom(nominal);
+    mechanics.state.geometry.copyFrom(nominal);
     if (growth != 0) {
-      mechanics.geometry.growHolder(growth, growth);
+      mechanics.state.geometry.growHolder(growth, growth);
     }
-    System.arraycopy(draw.mu, 0, mechanics.friction.mu, 0, N);
-    System.arraycopy(draw.film, 0, mechanics.film, 0, N);
+    System.arraycopy(draw.mu, 0, mechanics.state.friction.mu, 0, N);
+    System.arraycopy(draw.film, 0, mechanics.state.film, 0, N);
     MountMechanics.Outcome outcome = mechanics.seat(draw.closing, loadAt(firstShare));
     if (outcome != MountMechanics.Outcome.HELD) {
       return outcome;
@@ -159,7 +150,7 @@ final class MountSequence {
       return outcome;
     }
     tellTool(growth, now);
-    mechanics.rotation(rotation);
+    mechanics.state.rotation(rotation);
     for (int k = 0; k < 3; k++) {
       shift[k] = now[k] - reference[k];
       rotation[k] -= referenceTurn[k];
@@ -192,7 +183,8 @@ final class MountSequence {
 
   private void tellTool(double growth, double[] out) {
     Vec3 p = design.toolPoint();
-    mechanics.displacement(p.x() * (1 + growth), p.y() * (1 + growth), p.z() * (1 + growth), out);
+    mechanics.state.displacement(
+        p.x() * (1 + growth), p.y() * (1 + growth), p.z() * (1 + growth), out);
     out[0] += growth * p.x();
     out[1] += growth * p.y();
     out[2] += growth * p.z();
@@ -225,7 +217,7 @@ final class MountSequence {
         return outcome;
       }
       mechanics.copyMotion(guess);
-      for (int k = 0; k < N; k++) {
+      for (int k = 0; k < guess.length; k++) {
         guess[k] *= stretch;
       }
       guessed = true;

@@ -9,7 +9,7 @@
  * scales that a handbook would.
  *
  * <p>Mechanics: quasi-static, rigid bodies, Hertz contacts, Coulomb friction with Mindlin's no-slip
- * stiffness up to the slip limit. Not in the model: partial slip inside a patch, wear, creep,
- * impact, plates that bend, ball mountings that give way while sliding.
+ * stiffness up to the slip limit, balls on rigid or elastic mountings. Not in the model: partial
+ * slip inside a patch, wear, creep, impact, plates that bend.
  */
 package reseat.remount;

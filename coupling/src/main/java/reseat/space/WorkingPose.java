@@ -77,6 +77,20 @@ public final class WorkingPose {
   }
 
   /**
+   * Turns a direction of the body into the frame.
+   *
+   * @param x direction in body axes
+   * @param y its y
+   * @param z its z
+   * @param out the same direction in frame axes, 3 values overwritten
+   */
+  public void rotate(double x, double y, double z, double[] out) {
+    out[0] = r[0] * x + r[1] * y + r[2] * z;
+    out[1] = r[3] * x + r[4] * y + r[5] * z;
+    out[2] = r[6] * x + r[7] * y + r[8] * z;
+  }
+
+  /**
    * Turns a direction of the frame into the body.
    *
    * @param x direction in frame axes

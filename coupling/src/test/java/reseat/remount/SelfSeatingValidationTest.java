@@ -164,7 +164,7 @@ class SelfSeatingValidationTest {
   private static MountMechanics.Outcome outcome(
       CouplingDesign d, double mu, double[] closing, double[] load) {
     MountMechanics m = Mounted.prepared(d);
-    java.util.Arrays.fill(m.friction.mu, mu);
+    java.util.Arrays.fill(m.state.friction.mu, mu);
     return m.seat(closing, load);
   }
 }

@@ -50,7 +50,7 @@ class SmallStepFormulationTest {
       normal[i] = m.force(i);
     }
     double[] start = new double[3];
-    m.displacement(Couplings.TIP.x(), Couplings.TIP.y(), Couplings.TIP.z(), start);
+    m.state.displacement(Couplings.TIP.x(), Couplings.TIP.y(), Couplings.TIP.z(), start);
     Vec3 byRates = ramp(d, pull, first, last, mu, normal, friction);
 
     int steps = 1500;
@@ -60,7 +60,7 @@ class SmallStepFormulationTest {
       assertThat(m.follow(load(pull, force), null)).isEqualTo(MountMechanics.Outcome.HELD);
     }
     double[] end = new double[3];
-    m.displacement(Couplings.TIP.x(), Couplings.TIP.y(), Couplings.TIP.z(), end);
+    m.state.displacement(Couplings.TIP.x(), Couplings.TIP.y(), Couplings.TIP.z(), end);
     for (int k = 0; k < 3; k++) {
       assertThat(end[k] - start[k])
           .as("seed %d", seed)

@@ -1,0 +1,144 @@
+package reseat.remount;
+
+import java.util.Arrays;
+import reseat.design.CouplingDesign;
+import reseat.design.Support;
+import reseat.space.Vec3;
+
+/**
+ * All balls of a coupling on their mountings, where these are not rigid.
+ *
+ * <p>Storage is reused; not for use by several threads.
+ */
+final class BallGive {
+
+  private static final int N = 6;
+
+  private final MountedBall[] balls;
+
+  private BallGive(MountedBall[] balls) {
+    this.balls = balls;
+  }
+
+  /**
+   * Takes the mountings of a design.
+   *
+   * @param design the coupling
+   * @return the balls at rest on their mountings; null if every mounting is rigid
+   */
+  static BallGive of(CouplingDesign design) {
+    if (design.supports().stream().allMatch(s -> s.mounting().isRigid())) {
+      return null;
+    }
+    MountedBall[] balls = new MountedBall[design.supports().size()];
+    int contact = 0;
+    for (int b = 0; b < balls.length; b++) {
+      Support s = design.supports().get(b);
+      int[] contacts = new int[s.seat().flanks().size()];
+      for (int i = 0; i < contacts.length; i++) {
+        contacts[i] = contact++;
+      }
+      balls[b] =
+          new MountedBall(
+              s.mounting().compliance().toMatrix(s.mounting().axis(), Vec3.ZERO), contacts);
+    }
+    return new BallGive(balls);
+  }
+
+  /** Number of values that tell all motions. */
+  int size() {
+    return N * balls.length;
+  }
+
+  void reset() {
+    for (MountedBall ball : balls) {
+      Arrays.fill(ball.motion, 0);
+      Arrays.fill(ball.held, 0);
+    }
+  }
+
+  /** Makes the present motions those to go on from. */
+  void accept() {
+    for (MountedBall ball : balls) {
+      System.arraycopy(ball.motion, 0, ball.held, 0, N);
+    }
+  }
+
+  /** Goes back to the motions last accepted. */
+  void restore() {
+    for (MountedBall ball : balls) {
+      System.arraycopy(ball.held, 0, ball.motion, 0, N);
+    }
+  }
+
+  /** Adds the shift of a ball to its centre, ball half's axes. */
+  void addShift(int ball, double[] centre) {
+    for (int k = 0; k < 3; k++) {
+      centre[k] += balls[ball].motion[k];
+    }
+  }
+
+  /** Displacement of a contact against the ball half since the last accepted state, seat axes. */
+  void copyDisplacement(int contact, MountState s, double[] out) {
+    balls[s.geometry.ballOf(contact)].copyDisplacement(contact, s, out);
+  }
+
+  /** Moves all balls by a guess, its values starting at an index. */
+  void add(double[] guess, int from) {
+    for (int b = 0; b < balls.length; b++) {
+      for (int k = 0; k < N; k++) {
+        balls[b].motion[k] += guess[from + N * b + k];
+      }
+    }
+  }
+
+  /** Writes the motions since an earlier state, starting at an index. */
+  void copyMotion(double[] earlier, double[] out, int from) {
+    for (int b = 0; b < balls.length; b++) {
+      for (int k = 0; k < N; k++) {
+        out[from + N * b + k] = balls[b].motion[k] - earlier[N * b + k];
+      }
+    }
+  }
+
+  /** Writes all motions. */
+  void copyTo(double[] out) {
+    for (int b = 0; b < balls.length; b++) {
+      System.arraycopy(balls[b].motion, 0, out, N * b, N);
+    }
+  }
+
+  /** Sets every motion to what the present forces make of it. */
+  void follow(MountState s) {
+    for (MountedBall ball : balls) {
+      ball.takeMisfit(s);
+      ball.follow();
+    }
+  }
+
+  /** Finds the greatest shift that is missing under the present forces, m. */
+  double takeMisfit(MountState s) {
+    double most = 0;
+    for (MountedBall ball : balls) {
+      most = Math.max(most, ball.takeMisfit(s));
+    }
+    return most;
+  }
+
+  /** Eliminates all motions from the equations of the pose; false if that cannot be done. */
+  boolean eliminate(MountState s, ContactTangent tangent, double[] residual) {
+    for (MountedBall ball : balls) {
+      if (!ball.eliminate(s, tangent, residual)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Moves all balls along with part of a step of the pose. */
+  void advance(double[] step, double part) {
+    for (MountedBall ball : balls) {
+      ball.advance(step, part);
+    }
+  }
+}
