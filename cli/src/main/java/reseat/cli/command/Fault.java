@@ -1,6 +1,5 @@
 package reseat.cli.command;
 
-import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -50,10 +49,7 @@ final class Fault {
     if (e instanceof FileSystemException about && about.getFile() != null) {
       return about.getFile() + ": " + reason(about);
     }
-    if (e instanceof FileNotFoundException) {
-      return oneLine(e.getMessage());
-    }
-    return "cannot read or write: " + oneLine(e.toString());
+    return "cannot read or write: " + oneLine(e.getMessage());
   }
 
   private static String reason(FileSystemException e) {
