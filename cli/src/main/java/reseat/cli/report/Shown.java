@@ -1,0 +1,74 @@
+package reseat.cli.report;
+
+import java.util.Locale;
+import reseat.space.Vec3;
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
+
+/** How results are written on a page: the units of the trade and no digits a model has not. */
+final class Shown {
+
+  private Shown() {}
+
+  /** A small length by two figures, in µm and µin. */
+  static String small(double metres) {
+    return micrometres(metres) + " µm (" + microinches(metres) + " µin)";
+  }
+
+  /** A small length by two figures, in µm, without its unit. */
+  static String micrometres(double metres) {
+    return twoFigures(1e6 * metres);
+  }
+
+  private static String microinches(double metres) {
+    return twoFigures(metres / 25.4e-9);
+  }
+
+  private static String twoFigures(double number) {
+    double size = Math.abs(number);
+    if (size < 0.0005) {
+      return "0";
+    }
+    int decimals = (int) Math.max(0, Math.min(4, 1 - Math.floor(Math.log10(size))));
+    return String.format(Locale.ROOT, "%." + decimals + "f", number);
+  }
+
+  static String length(double metres) {
+    return QuantityFormat.both(metres, QuantityKind.LENGTH);
+  }
+
+  /** A point in mm. */
+  static String point(Vec3 p) {
+    return String.format(
+        Locale.ROOT, "%s, %s, %s mm", millimetres(p.x()), millimetres(p.y()), millimetres(p.z()));
+  }
+
+  private static String millimetres(double metres) {
+    return QuantityFormat.fixedNumber(Math.abs(metres) < 5e-7 ? 0 : metres, UnitCatalog.MM, 2);
+  }
+
+  static String force(double newtons) {
+    return QuantityFormat.both(newtons, QuantityKind.FORCE);
+  }
+
+  static String pressure(double pascals) {
+    return QuantityFormat.both(pascals, QuantityKind.PRESSURE);
+  }
+
+  static String stiffness(double newtonsPerMetre) {
+    return QuantityFormat.significantNumber(newtonsPerMetre, UnitCatalog.N_PER_UM, 2);
+  }
+
+  static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+  }
+
+  static String factor(double value) {
+    return Double.isInfinite(value)
+        ? "never"
+        : value >= 100
+            ? String.format(Locale.ROOT, "%.0f", value)
+            : String.format(Locale.ROOT, "%.2g", value);
+  }
+}
