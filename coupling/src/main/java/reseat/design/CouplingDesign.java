@@ -2,6 +2,7 @@ package reseat.design;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -28,6 +29,7 @@ public final class CouplingDesign {
   private final MachineAxes axes;
   private final Friction friction;
   private final Targets targets;
+  private final TurningRoles turning;
   private final RemountConditions remount;
   private final Tolerances tolerances;
 
@@ -43,6 +45,7 @@ public final class CouplingDesign {
     axes = b.axes;
     friction = b.friction;
     targets = b.targets;
+    turning = b.turning.orElse(null);
     remount = b.remount;
     tolerances = b.tolerances;
     if (supports.isEmpty()) {
@@ -163,6 +166,15 @@ public final class CouplingDesign {
   }
 
   /**
+   * Returns what the machine axes are to a turned part.
+   *
+   * @return roles, if the machine turns
+   */
+  public Optional<TurningRoles> turning() {
+    return Optional.ofNullable(turning);
+  }
+
+  /**
    * Returns what differs from mounting to mounting.
    *
    * @return conditions of a tool change
@@ -264,6 +276,7 @@ public final class CouplingDesign {
         .axes(axes)
         .friction(friction)
         .targets(targets)
+        .turning(turning())
         .remount(remount)
         .tolerances(tolerances);
   }

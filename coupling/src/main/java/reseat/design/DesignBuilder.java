@@ -2,6 +2,7 @@ package reseat.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import reseat.space.Vec3;
 
 /** Gathers the parts of a design. Not for use by several threads. */
@@ -18,6 +19,7 @@ public final class DesignBuilder {
   Friction friction =
       new Friction(0.08, 0.1, 0.15, "common practice for lightly oiled hard steel, no source");
   Targets targets = Targets.DEFAULT;
+  Optional<TurningRoles> turning = Optional.empty();
   RemountConditions remount = RemountConditions.DEFAULT;
   Tolerances tolerances = Tolerances.NONE;
 
@@ -175,6 +177,17 @@ public final class DesignBuilder {
    */
   public DesignBuilder tolerances(Tolerances value) {
     tolerances = value;
+    return this;
+  }
+
+  /**
+   * Says what the machine axes are to a turned part.
+   *
+   * @param value roles; empty if the machine does not turn
+   * @return this builder
+   */
+  public DesignBuilder turning(Optional<TurningRoles> value) {
+    turning = value;
     return this;
   }
 

@@ -72,6 +72,7 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
     Optional<Section> machine = root.child("machine");
     if (machine.isPresent()) {
       axes = MachineReader.axes(machine.get());
+      b.turning(MachineReader.turning(machine.get(), axes));
       b.gravity(machine.get().direction("gravity").orElse(Vec3.Z.negated()));
       machine.get().close();
     }

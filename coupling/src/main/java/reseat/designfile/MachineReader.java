@@ -1,10 +1,13 @@
 package reseat.designfile;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import reseat.design.MachineAxes;
 import reseat.design.MachineAxis;
+import reseat.design.TurningRoles;
 import reseat.space.Vec3;
 import reseat.units.QuantityKind;
 
@@ -41,6 +44,26 @@ final class MachineReader {
     return t.get()
         .build(() -> new MachineAxes(axes.get(0), axes.get(1), axes.get(2)))
         .orElse(MachineAxes.ofCoupling());
+  }
+
+  /** Reads which axis is radial, axial and height on a lathe, if the file says so. */
+  static Optional<TurningRoles> turning(Section s, MachineAxes axes) {
+    Optional<Section> t = s.child("turning");
+    if (t.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<String, Integer> names = new LinkedHashMap<>();
+    for (int k = 0; k < 3; k++) {
+      names.put(axes.axis(k).name(), k);
+    }
+    Optional<Integer> radial = t.get().requiredChoice("radial", names);
+    Optional<Integer> axial = t.get().requiredChoice("axial", names);
+    Optional<Integer> height = t.get().requiredChoice("height", names);
+    t.get().close();
+    if (radial.isEmpty() || axial.isEmpty() || height.isEmpty()) {
+      return Optional.empty();
+    }
+    return t.get().build(() -> new TurningRoles(radial.get(), axial.get(), height.get()));
   }
 
   /**

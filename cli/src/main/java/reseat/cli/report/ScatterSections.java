@@ -9,6 +9,7 @@ import reseat.budget.ErrorBudget;
 import reseat.budget.TurningEffect;
 import reseat.cli.page.Page;
 import reseat.design.CouplingDesign;
+import reseat.design.TurningRoles;
 import reseat.interchange.InterchangeResult;
 import reseat.interchange.LinearStack;
 import reseat.interchange.Owner;
@@ -210,13 +211,15 @@ final class ScatterSections {
     };
   }
 
-  /** What the expanded random error does to a turned part, if the axes are those of a lathe. */
+  /** What the expanded random error does to a turned part, where the machine turns. */
   private static List<Page.Block> turned(CouplingDesign d, Vec3 error) {
-    if (!d.axes().first().name().equals("X") || !d.axes().third().name().equals("height")) {
+    if (d.turning().isEmpty()) {
       return List.of();
     }
-    double radial = error.x();
-    double height = error.z();
+    TurningRoles roles = d.turning().get();
+    double radial = error.component(roles.radial());
+    double axial = error.component(roles.axial());
+    double height = error.component(roles.height());
     TurningEffect.Ogive ogive = TurningEffect.ogive(0.05, 0.01, radial);
     return List.of(
         new Page.Table(
@@ -227,8 +230,8 @@ final class ScatterSections {
                     "diameter (twice the radial error)",
                     Shown.small(TurningEffect.diameterError(radial))),
                 Page.Row.of(
-                    "face position (one to one in " + d.axes().second().name() + ")",
-                    Shown.small(error.y())),
+                    "face position (one to one in " + d.axes().axis(roles.axial()).name() + ")",
+                    Shown.small(axial)),
                 Page.Row.of(
                     "radius of a 25 mm diameter, from the height error (second order)",
                     String.format(

@@ -1,0 +1,89 @@
+package reseat.cli.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import reseat.check.PreloadLineCheck;
+import reseat.cli.page.Page;
+import reseat.design.Support;
+import reseat.equilibrium.Equilibrium;
+import reseat.plots.Picture;
+import reseat.plots.drawing.PlanView;
+import reseat.plots.drawing.SeatSection;
+import reseat.plots.drawing.SideView;
+import reseat.study.SeatedCheck;
+
+/** The pictures of a report by name, in the order of the page. */
+public final class ReportPictures {
+
+  private final Map<String, Picture> byName = new LinkedHashMap<>();
+
+  private ReportPictures() {}
+
+  /**
+   * Draws what the check alone gives.
+   *
+   * @param check the check of a coupling that stands
+   * @return its pictures
+   */
+  public static ReportPictures of(SeatedCheck check) {
+    ReportPictures pictures = new ReportPictures();
+    pictures.add(
+        PlanView.draw(
+            check.design(),
+            check.preloadLines().stream().map(PreloadLineCheck.Line::zone).toList(),
+            List.of()));
+    pictures.add(SideView.draw(check.design()));
+    int number = 1;
+    for (Support s : check.design().supports()) {
+      List<Equilibrium.Contact> contacts = new ArrayList<>();
+      for (Equilibrium.Contact c : check.standing().contacts()) {
+        if (c.line().support().equals(s.name())) {
+          contacts.add(c);
+        }
+      }
+      pictures.add(SeatSection.draw("section-" + number++, s, contacts));
+    }
+    return pictures;
+  }
+
+  private void add(Picture picture) {
+    byName.put(picture.name(), picture);
+  }
+
+  /**
+   * Returns the pictures by name.
+   *
+   * @return in the order of the page
+   */
+  public Map<String, Picture> byName() {
+    return Map.copyOf(byName);
+  }
+
+  /**
+   * Returns the names.
+   *
+   * @return in the order of the page
+   */
+  public List<String> names() {
+    return List.copyOf(byName.keySet());
+  }
+
+  /** A picture for a page. */
+  Page.Figure figure(String name) {
+    Picture p = byName.get(name);
+    return new Page.Figure(p.svgElement(), p.title() + ". " + p.caption());
+  }
+
+  /** All pictures whose names begin in a certain way, as blocks of a page. */
+  List<Page.Block> beginning(String start) {
+    List<Page.Block> blocks = new ArrayList<>();
+    for (String name : byName.keySet()) {
+      if (name.startsWith(start)) {
+        blocks.add(new Page.Drawing(figure(name)));
+      }
+    }
+    return blocks;
+  }
+}
