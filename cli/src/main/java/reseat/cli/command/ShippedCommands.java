@@ -8,7 +8,7 @@ import java.util.List;
  */
 final class ShippedCommands implements CommandTable {
 
-  private static final List<String> NAMES = List.of("starter", "materials", "verify");
+  private static final List<String> NAMES = List.of("starter", "report", "materials", "verify");
 
   @Override
   public List<String> names() {
@@ -20,6 +20,7 @@ final class ShippedCommands implements CommandTable {
     return switch (name) {
       case "starter" -> new StarterCommand();
       case "materials" -> new MaterialsCommand();
+      case "report" -> new ReportCommand();
       case "verify" -> new VerifyCommand();
       default -> throw new IllegalArgumentException("no command is named " + name);
     };

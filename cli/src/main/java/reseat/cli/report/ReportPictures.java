@@ -12,6 +12,7 @@ import reseat.plots.Picture;
 import reseat.plots.drawing.PlanView;
 import reseat.plots.drawing.SeatSection;
 import reseat.plots.drawing.SideView;
+import reseat.study.ReportStudy;
 import reseat.study.SeatedCheck;
 
 /** The pictures of a report by name, in the order of the page. */
@@ -46,6 +47,16 @@ public final class ReportPictures {
       pictures.add(SeatSection.draw("section-" + number++, s, contacts));
     }
     return pictures;
+  }
+
+  /**
+   * Draws everything.
+   *
+   * @param study all results
+   * @return its pictures
+   */
+  public static ReportPictures of(ReportStudy study) {
+    return of(study.check());
   }
 
   private void add(Picture picture) {

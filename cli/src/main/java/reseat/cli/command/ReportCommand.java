@@ -1,0 +1,191 @@
+package reseat.cli.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+import reseat.cli.page.Page;
+import reseat.cli.page.PageWriter;
+import reseat.cli.report.CheckTables;
+import reseat.cli.report.ReportPage;
+import reseat.cli.report.ReportPictures;
+import reseat.cli.report.Stamp;
+import reseat.design.CouplingDesign;
+import reseat.plots.Picture;
+import reseat.study.CheckResult;
+import reseat.study.CheckStudy;
+import reseat.study.ReportStudy;
+import reseat.study.SeatedCheck;
+import reseat.units.NearestWord;
+
+/** Writes the report of a design: one page with pictures, tables beside it. */
+final class ReportCommand implements Subcommand {
+
+  @Override
+  public void describe(CommandSpec spec) {
+    spec.usageMessage()
+        .description(
+            "Writes a folder with one self-contained HTML page and its numbers as CSV. With"
+                + " --picture, writes one picture instead.");
+    spec.addPositional(Options.file("design file"));
+    spec.addOption(
+        OptionSpec.builder("-o", "--output")
+            .paramLabel("DIR")
+            .type(Path.class)
+            .required(true)
+            .description("folder to write; with --picture, the file to write")
+            .build());
+    spec.addOption(Options.value("--mounts", "N", Long.class, 10_000L, "tool changes to simulate"));
+    spec.addOption(
+        Options.value(
+            "--holders", "N", Long.class, 100_000L, "holders to draw, if tolerances are given"));
+    spec.addOption(Options.value("--seed", "S", Long.class, 1L, "seed of all luck"));
+    spec.addOption(
+        Options.value(
+            "--threads",
+            "T",
+            Integer.class,
+            Runtime.getRuntime().availableProcessors(),
+            "threads to work with; the result does not depend on it"));
+    spec.addOption(
+        OptionSpec.builder("--picture")
+            .paramLabel("NAME")
+            .type(String.class)
+            .description("write this picture alone, as SVG or with --png as PNG")
+            .build());
+    spec.addOption(Options.flag("--svg", "with --picture: SVG (the default)"));
+    spec.addOption(Options.flag("--png", "with --picture: PNG"));
+    spec.addOption(Options.flag("--force", "with --picture: replace a file that exists already"));
+    spec.addOption(Options.flag("--watch", "write again whenever the design file is saved"));
+  }
+
+  @Override
+  public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
+    Path file = given.matchedPositionalValue(0, null);
+    Path folder = given.matchedOptionValue("--output", null);
+    ReportStudy.Effort effort =
+        new ReportStudy.Effort(
+            given.matchedOptionValue("--mounts", 10_000L),
+            given.matchedOptionValue("--holders", 100_000L),
+            given.matchedOptionValue("--seed", 1L),
+            given.matchedOptionValue("--threads", Runtime.getRuntime().availableProcessors()));
+    if (effort.mounts() < 2 || effort.holders() < 2 || effort.threads() < 1) {
+      err.println("reseat report: --mounts and --holders must be at least 2, --threads at least 1");
+      return ExitCode.BAD_INPUT;
+    }
+    if (given.hasMatchedOption("--picture")) {
+      return picture(given, file, folder, effort, out, err);
+    }
+    ReportFolder.check(folder);
+    if (!given.hasMatchedOption("--watch")) {
+      return write(file, folder, effort, out, err);
+    }
+    return watch(file, folder, effort, out, err);
+  }
+
+  private static int write(
+      Path file, Path folder, ReportStudy.Effort effort, PrintWriter out, PrintWriter err)
+      throws IOException {
+    Optional<CouplingDesign> design = DesignInput.read(file, err);
+    if (design.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    CheckResult check = CheckStudy.run(design.get());
+    List<String> stamp = Stamp.of(file, ReseatCommand.version(), effort.seed());
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    Page page;
+    if (check instanceof SeatedCheck seated) {
+      ReportStudy study = study(seated, effort);
+      ReportPictures pictures = ReportPictures.of(study);
+      page = ReportPage.of(study, pictures, stamp);
+      files.putAll(CheckTables.of(study));
+    } else {
+      page = ReportPage.of(check, stamp);
+    }
+    files.put("report.html", PageWriter.html(page).getBytes(StandardCharsets.UTF_8));
+    ReportFolder.write(folder, files);
+    out.println("wrote " + folder.resolve("report.html") + ": " + page.verdict());
+    out.flush();
+    return check.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  private static ReportStudy study(SeatedCheck seated, ReportStudy.Effort effort) {
+    try {
+      return ReportStudy.run(seated, effort);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted", e);
+    }
+  }
+
+  private static int picture(
+      ParseResult given,
+      Path file,
+      Path target,
+      ReportStudy.Effort effort,
+      PrintWriter out,
+      PrintWriter err)
+      throws IOException {
+    Optional<CouplingDesign> design = DesignInput.read(file, err);
+    if (design.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    if (!(CheckStudy.run(design.get()) instanceof SeatedCheck seated)) {
+      err.println(
+          "reseat report: the coupling does not stand, so there is no picture of it; see reseat check");
+      return ExitCode.NO_SOLUTION;
+    }
+    String name = given.matchedOptionValue("--picture", "");
+    ReportPictures pictures = ReportPictures.of(seated);
+    if (!pictures.names().contains(name)) {
+      pictures = ReportPictures.of(study(seated, effort));
+    }
+    Picture picture = pictures.byName().get(name);
+    if (picture == null) {
+      err.println(
+          "reseat report: no picture '"
+              + name
+              + "'"
+              + NearestWord.to(name, pictures.names())
+                  .map(n -> "; did you mean " + n + "?")
+                  .orElse(""));
+      err.println("Pictures of this design: " + String.join(", ", pictures.names()));
+      return ExitCode.BAD_INPUT;
+    }
+    byte[] content = given.hasMatchedOption("--png") ? picture.png(2) : picture.svg();
+    WholeFile.write(target, content, given.hasMatchedOption("--force"));
+    out.println("wrote " + target + ": " + picture.caption());
+    return ExitCode.HOLDS;
+  }
+
+  /** Writes again whenever the file's time changes, until the program is stopped. */
+  private static int watch(
+      Path file, Path folder, ReportStudy.Effort effort, PrintWriter out, PrintWriter err)
+      throws IOException {
+    FileTime written = null;
+    int code = ExitCode.HOLDS;
+    while (!Thread.currentThread().isInterrupted()) {
+      FileTime now = Files.getLastModifiedTime(file);
+      if (!now.equals(written)) {
+        written = now;
+        code = write(file, folder, effort, out, err);
+        err.flush();
+      }
+      try {
+        Thread.sleep(300);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+    }
+    return code;
+  }
+}
