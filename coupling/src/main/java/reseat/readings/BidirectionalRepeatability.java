@@ -1,6 +1,7 @@
 package reseat.readings;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Repeatability of an axis or a mount that is approached from two sides, in the form of ISO 230-2.
@@ -73,6 +74,24 @@ public record BidirectionalRepeatability(List<Position> positions) {
     private double lowest() {
       return Math.min(up.mean() - 2 * up.s(), down.mean() - 2 * down.s());
     }
+  }
+
+  /**
+   * Compares two ways of approach at one position.
+   *
+   * @param ways name of the way of each mount; the one met first counts as up
+   * @param readings reading of each mount
+   * @return the figures; empty unless there are two ways with two mounts each
+   */
+  public static Optional<BidirectionalRepeatability> ofTwoWays(
+      List<String> ways, double[] readings) {
+    Groups groups = Groups.of(ways, readings.length);
+    if (groups.count() != 2 || groups.smallest() < 2) {
+      return Optional.empty();
+    }
+    List<double[]> parts = groups.split(readings);
+    return Optional.of(
+        new BidirectionalRepeatability(List.of(Position.of(parts.get(0), parts.get(1)))));
   }
 
   /**

@@ -1,8 +1,7 @@
 package reseat.readings;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +12,8 @@ import java.util.Set;
  * <p>Figures of "all" readings leave nothing out. Figures of the "settled" part leave out the
  * wear-in of the series, and nothing else: flagged readings stay in and are counted a second time
  * without. With several holders, scatter is taken about the mean of each holder and pooled, and the
- * tests for drift and outliers look at deviations from those means.
+ * tests for drift and outliers look at deviations from those means. Each test is held to the stated
+ * chance of a false alarm divided by the number of columns.
  */
 public final class ColumnAnalysis {
 
@@ -59,9 +59,10 @@ public final class ColumnAnalysis {
     this.names = holders.isEmpty() ? List.of() : holders.subList(wearIn, holders.size());
     this.groups = Groups.of(names, settled.length);
     int freedom = groups.freedom();
-    this.drift = freedom < 2 ? null : Drift.of(settled, groups, options.falseAlarm());
+    double level = options.falseAlarm() / series.columns().size();
+    this.drift = freedom < 2 ? null : Drift.of(settled, groups, level);
     int most = Math.max(0, Math.min(Outliers.mostIn(settled.length), freedom - 2));
-    this.outliers = Outliers.of(withoutTrend(), groups, options.falseAlarm(), most);
+    this.outliers = Outliers.of(withoutTrend(), groups, level, most);
   }
 
   private double[] withoutTrend() {
@@ -124,20 +125,9 @@ public final class ColumnAnalysis {
    * @return pooled over the holders
    */
   public PooledScatter scatterWithoutFlagged() {
-    Set<Integer> out = new LinkedHashSet<>();
+    Set<Integer> out = new HashSet<>();
     outliers.flagged().forEach(f -> out.add(f.index()));
-    double[] kept = new double[settled.length - out.size()];
-    List<String> keptGroups = new ArrayList<>();
-    int k = 0;
-    for (int i = 0; i < settled.length; i++) {
-      if (!out.contains(i)) {
-        kept[k++] = settled[i];
-        if (!names.isEmpty()) {
-          keptGroups.add(names.get(i));
-        }
-      }
-    }
-    return PooledScatter.of(kept, Groups.of(keptGroups, k));
+    return PooledScatter.without(out, settled, names);
   }
 
   /**
@@ -164,6 +154,15 @@ public final class ColumnAnalysis {
   }
 
   /**
+   * Returns what the probe usually reads.
+   *
+   * @return median of the settled readings, m or rad
+   */
+  public double usual() {
+    return MonotonicTrend.median(settled.clone());
+  }
+
+  /**
    * Tests whether the settled readings look normal.
    *
    * @return the test; empty if there are fewer than eight mounts of any holder, whose own means
@@ -178,11 +177,31 @@ public final class ColumnAnalysis {
   /**
    * Returns what the scatter says of the true one.
    *
-   * @return bounds at the confidence of the options; empty if no holder was mounted twice
+   * @return bounds at the confidence of the options; empty if no holder was mounted twice, or if
+   *     nothing scatters and the step of the gauge is not known
    */
   public Optional<ScatterBounds> bounds() {
     PooledScatter s = scatter();
-    return s.freedom() < 1 ? Optional.empty() : Optional.of(s.bounds(options.confidence()));
+    if (s.freedom() < 1) {
+      return Optional.empty();
+    }
+    if (s.s() > 0) {
+      return Optional.of(s.bounds(options.confidence()));
+    }
+    return facts.resolution() > 0
+        ? Optional.of(
+            ScatterBounds.ofEqualReadings(
+                facts.resolution(), s.freedom() + 1, options.confidence()))
+        : Optional.empty();
+  }
+
+  /**
+   * Tells whether a target was given.
+   *
+   * @return true if {@link #proof()} is wanted
+   */
+  public boolean hasTarget() {
+    return facts.target() > 0;
   }
 
   /**
@@ -196,7 +215,8 @@ public final class ColumnAnalysis {
     if (s.freedom() < 1) {
       return Optional.empty();
     }
-    double step = facts.resolution() > 0 ? facts.resolution() : GaugeNoise.stepOf(all).orElse(0);
+    double step =
+        facts.resolution() > 0 ? facts.resolution() : GaugeNoise.stepOf(all, s.s() / 100).orElse(0);
     double noise = Math.max(facts.gaugeNoise(), GaugeNoise.ROUNDING * step);
     return Optional.of(new GaugeNoise(s.s(), s.freedom() + 1, noise, step));
   }
@@ -216,10 +236,10 @@ public final class ColumnAnalysis {
    * Returns the factor of the tolerance interval of a single holder.
    *
    * @return k: mean plus and minus k s of the settled part holds the share of the options with its
-   *     confidence; empty with several holders or a single mount
+   *     confidence; empty with several holders or if nothing scatters
    */
   public Optional<Double> toleranceFactor() {
-    return settled.length < 2 || groups.count() > 1
+    return scatter().s() == 0 || groups.count() > 1
         ? Optional.empty()
         : Optional.of(
             ToleranceInterval.twoSided(settled.length, options.share(), options.confidence()));
@@ -259,31 +279,9 @@ public final class ColumnAnalysis {
    */
   public Optional<BidirectionalRepeatability> directions() {
     List<String> ways = series.directions();
-    if (ways.isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> part = ways.subList(wearIn, ways.size());
-    List<String> distinct = part.stream().distinct().toList();
-    if (distinct.size() != 2) {
-      return Optional.empty();
-    }
-    double[] up = chosen(part, distinct.get(0));
-    double[] down = chosen(part, distinct.get(1));
-    return up.length < 2 || down.length < 2
+    return ways.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new BidirectionalRepeatability(
-                List.of(BidirectionalRepeatability.Position.of(up, down))));
-  }
-
-  private double[] chosen(List<String> ways, String wanted) {
-    List<Double> out = new ArrayList<>();
-    for (int i = 0; i < settled.length; i++) {
-      if (ways.get(i).equals(wanted)) {
-        out.add(settled[i]);
-      }
-    }
-    return out.stream().mapToDouble(Double::doubleValue).toArray();
+        : BidirectionalRepeatability.ofTwoWays(ways.subList(wearIn, ways.size()), settled);
   }
 
   /**

@@ -94,22 +94,23 @@ public record GaugeNoise(double s, int n, double gauge, double resolution) {
    * readings are whole multiples.
    *
    * @param readings the readings
+   * @param least finest step of interest, for instance a twentieth of the scatter
    * @return the step, or empty if there are fewer than {@value #ENOUGH_TO_SHOW_A_STEP} readings, if
-   *     all are equal, or if they show no step coarser than a two-hundredth of their range
+   *     all are equal, or if they show no step as coarse as that
    */
-  public static OptionalDouble stepOf(double[] readings) {
+  public static OptionalDouble stepOf(double[] readings, double least) {
     double[] sorted = readings.clone();
     Arrays.sort(sorted);
     double range = sorted.length == 0 ? 0 : sorted[sorted.length - 1] - sorted[0];
     if (!(range > 0) || sorted.length < ENOUGH_TO_SHOW_A_STEP) {
       return OptionalDouble.empty();
     }
-    double slack = 1e-6 * range;
+    double slack = Math.max(1e-9 * range, 1e-3 * least);
     double step = 0;
     for (int i = 1; i < sorted.length; i++) {
       double gap = sorted[i] - sorted[i - 1];
       step = gap > slack ? commonStep(step, gap, slack) : step;
-      if (step > 0 && step < range / 200) {
+      if (step > 0 && step < least) {
         return OptionalDouble.empty();
       }
     }

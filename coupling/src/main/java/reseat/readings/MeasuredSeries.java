@@ -17,6 +17,7 @@ public final class MeasuredSeries {
   private final double[] times;
   private final List<String> holders;
   private final List<String> directions;
+  private final int notMade;
 
   /**
    * Keeps a series; arrays are owned by this object.
@@ -29,6 +30,7 @@ public final class MeasuredSeries {
    * @param times time of each mount, s; null if not recorded
    * @param holders holder of each mount; empty if not recorded
    * @param directions direction of approach of each mount; empty if not recorded
+   * @param notMade rows without any reading
    */
   MeasuredSeries(
       String source,
@@ -38,7 +40,8 @@ public final class MeasuredSeries {
       double[] temperatures,
       double[] times,
       List<String> holders,
-      List<String> directions) {
+      List<String> directions,
+      int notMade) {
     this.source = source;
     this.columns = List.copyOf(columns);
     this.cycles = cycles;
@@ -47,6 +50,7 @@ public final class MeasuredSeries {
     this.times = times;
     this.holders = List.copyOf(holders);
     this.directions = List.copyOf(directions);
+    this.notMade = notMade;
   }
 
   /**
@@ -65,6 +69,16 @@ public final class MeasuredSeries {
    */
   public int mounts() {
     return lines.length;
+  }
+
+  /**
+   * Returns the number of rows without any reading at the end of the file, which were passed over:
+   * mounts of a form that were not made.
+   *
+   * @return such rows
+   */
+  public int notMade() {
+    return notMade;
   }
 
   /**

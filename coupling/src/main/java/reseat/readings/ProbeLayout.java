@@ -116,12 +116,10 @@ public final class ProbeLayout {
    * than the best.
    *
    * @return greatest over least singular value, 1 or more
-   * @throws IllegalStateException if a motion cannot be told at all
+   * @throws IllegalArgumentException if a motion cannot be told at all
    */
   public double condition() {
-    if (!isSufficient()) {
-      throw new IllegalStateException(notTold());
-    }
+    requireSufficient();
     return svd.conditionNumber();
   }
 
@@ -168,16 +166,14 @@ public final class ProbeLayout {
    *
    * @param readings one per probe, m, as changes from a reference state
    * @return the pose change told at the layout's point
-   * @throws IllegalStateException if the probes cannot tell all the motions asked for
+   * @throws IllegalArgumentException if the probes cannot tell all the motions asked for
    */
   public ProbePose solve(double[] readings) {
     if (readings.length != probes.size()) {
       throw new IllegalArgumentException(
           probes.size() + " probes need as many readings, found " + readings.length);
     }
-    if (!isSufficient()) {
-      throw new IllegalStateException(notTold());
-    }
+    requireSufficient();
     int m = freedoms.size();
     double[] motion = new double[6];
     double[] covariance = new double[36];
@@ -216,13 +212,21 @@ public final class ProbeLayout {
     return f.isRotation() ? length : 1;
   }
 
-  private String notTold() {
-    return probes.size()
-        + " probes tell "
-        + rank()
-        + " of the "
-        + freedoms.size()
-        + " motions asked for; not seen: a combination with mostly "
-        + weakestFreedom().words();
+  /**
+   * Refuses a layout that cannot tell all the motions asked for.
+   *
+   * @throws IllegalArgumentException naming what is not seen
+   */
+  public void requireSufficient() {
+    if (!isSufficient()) {
+      throw new IllegalArgumentException(
+          probes.size()
+              + " probes tell "
+              + rank()
+              + " of the "
+              + freedoms.size()
+              + " motions asked for; not seen: a combination with mostly "
+              + weakestFreedom().words());
+    }
   }
 }

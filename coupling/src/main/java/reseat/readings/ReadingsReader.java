@@ -26,6 +26,10 @@ import org.apache.commons.csv.CSVRecord;
  * separated by commas, semicolons or tabs, whichever the head uses. The text is UTF-8, with or
  * without a byte order mark.
  *
+ * <p>Rows at the end with no reading at all, only the number of the mount and perhaps a note, are
+ * mounts of a form that were not made; they are counted and passed over. A reading missing anywhere
+ * else is a problem.
+ *
  * <p>All problems of a file are gathered, up to {@value #MOST_PROBLEMS}, each with its line and
  * column; nothing is guessed and nothing is left out. The file is read line by line: what is kept
  * of a row is eight bytes for each number.
@@ -48,6 +52,9 @@ public final class ReadingsReader {
    * @throws UnreadableReadings if it is not a readings file; holds every problem found
    */
   public static MeasuredSeries read(Path file) throws IOException, UnreadableReadings {
+    if (Files.isDirectory(file)) {
+      throw whole(file.toString(), 0, "this is a folder; name a CSV file in it");
+    }
     try (InputStream bytes = Files.newInputStream(file)) {
       return read(file.toString(), bytes);
     }

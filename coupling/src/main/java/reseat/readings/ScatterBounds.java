@@ -1,6 +1,7 @@
 package reseat.readings;
 
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.special.Gamma;
 
@@ -53,6 +54,30 @@ public record ScatterBounds(
         s * factor(n, tail),
         s * factor(n, confidence),
         s * upperFactor(n, confidence));
+  }
+
+  /**
+   * Returns the bounds when all readings fell on one step of the gauge.
+   *
+   * <p>With the true mean in the middle of a step of width q, n mounts of standard deviation sigma
+   * all fall on it with probability (2 Phi(q / 2 sigma) - 1)^n; anywhere else the chance is
+   * smaller. Sigma is bounded by the value at which that chance is one less the confidence.
+   *
+   * @param resolution step of the gauge, positive
+   * @param n number of mounts, 2 or more
+   * @param confidence confidence level, between 0 and 1
+   * @return bounds with s and lower ends 0, in the unit of the step
+   */
+  public static ScatterBounds ofEqualReadings(double resolution, int n, double confidence) {
+    requireConfidence(confidence);
+    if (!(resolution > 0)) {
+      throw new IllegalArgumentException(
+          "the step of the gauge must be positive, found " + resolution);
+    }
+    double share = Math.pow(1 - confidence, 1.0 / requireTwo(n));
+    double z = new NormalDistribution(null, 0, 1).inverseCumulativeProbability((1 + share) / 2);
+    double sigma = resolution / (2 * z);
+    return new ScatterBounds(0, n, confidence, 0, sigma, 0, sigma);
   }
 
   /**

@@ -24,6 +24,8 @@ final class SeriesBuilder {
   private int[] cycles = new int[64];
   private int[] lines = new int[64];
   private int rows;
+  private int notMade;
+  private LineFeed.Line firstNotMade;
 
   /**
    * Starts a series.
@@ -83,6 +85,19 @@ final class SeriesBuilder {
       wrongNumberOfCells(cells, line);
       return;
     }
+    if (isNotMade(row)) {
+      notMade++;
+      firstNotMade = firstNotMade == null ? line : firstNotMade;
+      return;
+    }
+    if (firstNotMade != null) {
+      problem(
+          firstNotMade,
+          -1,
+          "this row has no readings, but later ones have; write its readings, or take the row out"
+              + " and say so in a remark");
+      firstNotMade = null;
+    }
     if (rows == lines.length) {
       grow();
     }
@@ -98,6 +113,18 @@ final class SeriesBuilder {
       trim(holders);
       trim(directions);
     }
+  }
+
+  /**
+   * A row with nothing but the number of the mount and a note, as in a form not filled to its end.
+   */
+  private boolean isNotMade(CSVRecord row) {
+    for (int i = 0; i < heads.size(); i++) {
+      if (heads.get(i).kind().hasUnit() && !row.get(i).isBlank()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Takes back the word of a row that is not kept. */
@@ -246,6 +273,7 @@ final class SeriesBuilder {
         temperatures,
         times,
         holders,
-        directions);
+        directions,
+        notMade);
   }
 }

@@ -98,7 +98,7 @@ class ProbeLayoutTest {
     assertThat(all.rank()).isEqualTo(3);
     assertThat(all.isSufficient()).isFalse();
     assertThatThrownBy(() -> all.solve(new double[3]))
-        .isInstanceOf(IllegalStateException.class)
+        .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("3 probes tell 3 of the 6 motions asked for");
     ProbeLayout some =
         ProbeLayout.of(three, EnumSet.of(Freedom.Z, Freedom.RX, Freedom.RY), Vec3.ZERO);

@@ -102,12 +102,12 @@ class ReadingsReaderTest {
         "0x1p3 | cells hold plain numbers",
         "1d | a number with its own unit",
         "1e999 | too large to be a reading",
-        "'' | the cell is empty"
+        "'' | this row has no readings, but later ones have"
       })
   void aCellThatIsNoPlainNumberIsExplained(String cell, String reason) {
-    List<String> found = problems("cycle; X [um]\n1; 1.0\n2; " + cell + "\n");
+    List<String> found = problems("cycle; X [um]\n1; 1.0\n2; " + cell + "\n3; 1.0\n");
     assertThat(found).hasSize(1);
-    assertThat(found.get(0)).startsWith("run.csv:3:").contains("column X:").contains(reason);
+    assertThat(found.get(0)).startsWith("run.csv:3:").contains(reason);
   }
 
   @Test
@@ -165,6 +165,15 @@ class ReadingsReaderTest {
                 + " [um], Z [um]");
     assertThat(problems("# only a remark\n\n").get(0)).contains("no head line");
     assertThat(problems("cycle, X [um]\n").get(0)).contains("a head and no readings");
+  }
+
+  @Test
+  void rowsOfAFormThatWereNotMadeAreCountedAndPassedOver() throws Exception {
+    MeasuredSeries s = read("cycle,X [um],Z [um],note\n1,1,2,\n2,1.5,2.5,\n3,,,fell\n4,,,\n");
+    assertThat(s.mounts()).isEqualTo(2);
+    assertThat(s.notMade()).isEqualTo(2);
+    assertThat(problems("cycle,X [um],Z [um]\n1,1,2\n2,,2\n").get(0))
+        .contains("run.csv:3:3: column X: the cell is empty");
   }
 
   @Test

@@ -94,7 +94,8 @@ class SeriesAnalysisTest {
     assertThat(same.all().orElseThrow().isWithoutScatter()).isTrue();
     assertThat(same.shape()).isEmpty();
     assertThat(same.chart()).isEmpty();
-    assertThat(same.bounds().orElseThrow().upperOneSided()).isZero();
+    assertThat(same.bounds()).isEmpty();
+    assertThat(same.toleranceFactor()).isEmpty();
     assertThat(same.gauge().orElseThrow().mount()).isEmpty();
   }
 

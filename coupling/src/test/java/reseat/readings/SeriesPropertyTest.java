@@ -34,7 +34,7 @@ class SeriesPropertyTest {
     assertThat(Drift.of(y).verdict()).isEqualTo(Drift.Verdict.STEADY);
     assertThat(Settling.of(y).wearIn()).isZero();
     assertThat(MonotonicTrend.of(y).p()).isEqualTo(1);
-    assertThat(GaugeNoise.stepOf(y)).isEmpty();
+    assertThat(GaugeNoise.stepOf(y, 1e-9)).isEmpty();
   }
 
   @Test
@@ -88,10 +88,10 @@ class SeriesPropertyTest {
         IntStream.range(0, 30)
             .mapToDouble(i -> 5e-6 + step * Math.rint(3 * random.nextGaussian()))
             .toArray();
-    assertThat(GaugeNoise.stepOf(coarse).orElseThrow())
+    assertThat(GaugeNoise.stepOf(coarse, step / 10).orElseThrow())
         .as("seed %d", seed)
         .isCloseTo(step, within(1e-5 * step));
-    assertThat(GaugeNoise.stepOf(normal(random, 30))).isEmpty();
+    assertThat(GaugeNoise.stepOf(normal(random, 30), 0.05)).isEmpty();
   }
 
   @Test

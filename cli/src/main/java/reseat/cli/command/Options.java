@@ -1,6 +1,7 @@
 package reseat.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -57,6 +58,40 @@ final class Options {
         .type(type)
         .defaultValue(standard.toString())
         .description(description + " (" + standard + " if not given)")
+        .build();
+  }
+
+  /**
+   * A text that need not be given.
+   *
+   * @param name such as {@code --date}
+   * @param label what stands for the text in help, such as {@code FILE}
+   * @param description what the text decides
+   * @return an option of type {@link String}
+   */
+  static OptionSpec text(String name, String label, String description) {
+    return OptionSpec.builder(name)
+        .paramLabel(label)
+        .type(String.class)
+        .description(description)
+        .build();
+  }
+
+  /**
+   * A text that may be given several times.
+   *
+   * @param name such as {@code --target}
+   * @param label what stands for one text in help, such as {@code PROBE=VALUE}
+   * @param description what the texts decide
+   * @return an option of type {@link List} of {@link String}
+   */
+  static OptionSpec several(String name, String label, String description) {
+    return OptionSpec.builder(name)
+        .paramLabel(label)
+        .arity("1")
+        .type(List.class)
+        .auxiliaryTypes(String.class)
+        .description(description)
         .build();
   }
 

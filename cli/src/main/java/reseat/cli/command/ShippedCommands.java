@@ -8,7 +8,8 @@ import java.util.List;
  */
 final class ShippedCommands implements CommandTable {
 
-  private static final List<String> NAMES = List.of("starter", "report", "materials", "verify");
+  private static final List<String> NAMES =
+      List.of("starter", "report", "readings", "materials", "verify");
 
   @Override
   public List<String> names() {
@@ -19,6 +20,7 @@ final class ShippedCommands implements CommandTable {
   public Subcommand command(String name) {
     return switch (name) {
       case "starter" -> new StarterCommand();
+      case "readings" -> new ReadingsCommand();
       case "materials" -> new MaterialsCommand();
       case "report" -> new ReportCommand();
       case "verify" -> new VerifyCommand();

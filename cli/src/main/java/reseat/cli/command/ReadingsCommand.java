@@ -1,0 +1,226 @@
+package reseat.cli.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import reseat.cli.report.AcceptanceSheet;
+import reseat.cli.report.OffsetTableText;
+import reseat.cli.report.ReadingsJson;
+import reseat.cli.report.ReadingsReport;
+import reseat.cli.report.ReadingsText;
+import reseat.readings.BetweenHolders;
+import reseat.readings.ColumnAnalysis;
+import reseat.readings.ControlChart;
+import reseat.readings.MeasuredSeries;
+import reseat.readings.OffsetTable;
+import reseat.readings.OffsetTable.AxisRule;
+import reseat.readings.OffsetTable.Conditions;
+import reseat.readings.PoseScatter;
+import reseat.readings.Probe;
+import reseat.readings.ProbeLayout;
+import reseat.readings.ProbeLayoutReader;
+import reseat.readings.ReadingColumn;
+import reseat.readings.ReadingsProblem;
+import reseat.readings.ReadingsReader;
+import reseat.readings.Repeatability;
+import reseat.readings.SeriesAnalysis;
+import reseat.readings.UnreadableReadings;
+import reseat.space.Vec3;
+
+/** {@code readings FILE}: what a measured remount series shows. */
+final class ReadingsCommand implements FileCommand {
+
+  @Override
+  public void describe(CommandSpec spec) {
+    spec.usageMessage()
+        .description(
+            "Says what a measured remount test shows: scatter with its bounds, wear-in, drift,"
+                + " readings that stand out, holders beside one another.");
+    spec.addPositional(
+        Options.file(
+            "CSV file. Its head names the columns, 'cycle, X [um], Z [um], temperature [degC],"
+                + " holder'; then a row for each mount."));
+    ReadingsChoices.describe(spec);
+  }
+
+  @Override
+  public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
+    return run(file, new ReadingsChoices(null), out, err);
+  }
+
+  @Override
+  public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
+    Path file = given.matchedPositionalValue(0, Path.of(""));
+    return run(file, new ReadingsChoices(given), out, err);
+  }
+
+  private static int run(Path file, ReadingsChoices choices, PrintWriter out, PrintWriter err)
+      throws IOException {
+    ReadingsReport report;
+    try {
+      if (choices.plan()) {
+        WholeFile.write(file, choices.blankSheet(), choices.force());
+        out.println("wrote " + file);
+        return ExitCode.HOLDS;
+      }
+      report = report(file, choices);
+    } catch (UnreadableReadings e) {
+      e.problems().stream().map(ReadingsProblem::text).forEach(err::println);
+      return ExitCode.BAD_INPUT;
+    } catch (UnusableChoice e) {
+      err.println("reseat readings: " + e.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
+    if (!choices.text("--offsets").isEmpty()) {
+      write(choices, "--offsets", OffsetTableText.csv(report.offsets().get(0)));
+    }
+    if (!choices.text("--sheet").isEmpty()) {
+      write(choices, "--sheet", AcceptanceSheet.filled(report));
+    }
+    out.print(choices.json() ? ReadingsJson.of(report) : ReadingsText.of(report));
+    return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  private static void write(ReadingsChoices choices, String option, String content)
+      throws IOException {
+    WholeFile.write(
+        Path.of(choices.text(option)), content.getBytes(StandardCharsets.UTF_8), choices.force());
+  }
+
+  private static ReadingsReport report(Path file, ReadingsChoices choices)
+      throws IOException, UnreadableReadings, UnusableChoice {
+    MeasuredSeries series = ReadingsReader.read(file);
+    if (series.mounts() < 2) {
+      throw new UnreadableReadings(
+          List.of(
+              new ReadingsProblem(
+                  series.source(),
+                  series.line(0),
+                  0,
+                  "one mount says nothing about scatter; at least 2 are needed, and 30 to know it"
+                      + " within a third")));
+    }
+    SeriesAnalysis analysis;
+    List<AxisRule> axes;
+    try {
+      axes = choices.axes(series);
+      analysis = SeriesAnalysis.of(series, choices.facts(series), choices.options(series));
+    } catch (IllegalArgumentException e) {
+      throw new UnusableChoice(e.getMessage(), e);
+    }
+    return new ReadingsReport(
+        analysis,
+        offsets(analysis, axes, choices),
+        choices.text("--later"),
+        later(analysis, choices.text("--later")),
+        poses(analysis, choices),
+        points(choices));
+  }
+
+  private static List<Vec3> points(ReadingsChoices choices) throws UnusableChoice {
+    try {
+      return PoseChoices.points(choices.text(PoseChoices.TOOL_POINT));
+    } catch (IllegalArgumentException e) {
+      throw new UnusableChoice(e.getMessage(), e);
+    }
+  }
+
+  private static List<PoseScatter> poses(SeriesAnalysis analysis, ReadingsChoices choices)
+      throws IOException, UnreadableReadings, UnusableChoice {
+    String file = choices.text("--probes");
+    if (file.isEmpty()) {
+      if (!choices.text("--tool-point").isEmpty() || !choices.text("--motions").isEmpty()) {
+        throw new UnusableChoice(
+            "--tool-point and --motions need --probes, which tells where the probes stand", null);
+      }
+      return List.of();
+    }
+    List<Probe> probes = ProbeLayoutReader.read(Path.of(file));
+    try {
+      ProbeLayout layout =
+          ProbeLayout.of(probes, PoseChoices.motions(choices.text(PoseChoices.MOTIONS)), Vec3.ZERO);
+      return List.of(PoseScatter.of(layout, analysis.series(), analysis.wearIn()));
+    } catch (IllegalArgumentException e) {
+      throw new UnusableChoice("--probes: " + e.getMessage(), e);
+    }
+  }
+
+  private static List<OffsetTable> offsets(
+      SeriesAnalysis analysis, List<AxisRule> axes, ReadingsChoices choices) throws UnusableChoice {
+    List<AxisRule> compared = new ArrayList<>();
+    List<BetweenHolders> holders = new ArrayList<>();
+    for (AxisRule axis : axes) {
+      Optional<BetweenHolders> found =
+          analysis.columns().stream()
+              .filter(c -> c.column().name().equals(axis.axis()))
+              .findFirst()
+              .flatMap(ColumnAnalysis::holders);
+      if (found.isPresent()) {
+        compared.add(axis);
+        holders.add(found.get());
+      }
+    }
+    if (holders.isEmpty()) {
+      for (String option : List.of("--offsets", "--reference")) {
+        if (!choices.text(option).isEmpty()) {
+          throw new UnusableChoice(
+              option
+                  + ": an offset table needs a column named holder with at least two holders, one"
+                  + " of them mounted twice",
+              null);
+        }
+      }
+      return List.of();
+    }
+    Conditions when =
+        analysis
+            .series()
+            .temperatures()
+            .map(t -> new Conditions(choices.text("--date"), true, Repeatability.of(t).mean()))
+            .orElse(new Conditions(choices.text("--date"), false, 0));
+    try {
+      return List.of(
+          OffsetTable.of(
+              compared,
+              holders,
+              choices.text("--reference"),
+              analysis.options().confidence(),
+              when));
+    } catch (IllegalArgumentException e) {
+      throw new UnusableChoice("--reference: " + e.getMessage(), e);
+    }
+  }
+
+  private static Map<String, ControlChart> later(SeriesAnalysis analysis, String file)
+      throws IOException, UnreadableReadings, UnusableChoice {
+    Map<String, ControlChart> charts = new LinkedHashMap<>();
+    if (file.isEmpty()) {
+      return charts;
+    }
+    MeasuredSeries later = ReadingsReader.read(Path.of(file));
+    for (ColumnAnalysis c : analysis.columns()) {
+      Optional<ReadingColumn> more = later.column(c.column().name());
+      if (more.isPresent() && more.get().quantity() == c.column().quantity()) {
+        c.chart()
+            .ifPresent(chart -> charts.put(c.column().name(), chart.with(more.get().values())));
+      }
+    }
+    if (charts.isEmpty()) {
+      throw new UnusableChoice(
+          "--later: "
+              + file
+              + " has no probe of the same name and kind whose readings scatter in "
+              + analysis.series().source(),
+          null);
+    }
+    return charts;
+  }
+}

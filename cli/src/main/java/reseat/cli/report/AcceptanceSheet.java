@@ -1,0 +1,191 @@
+package reseat.cli.report;
+
+import java.util.List;
+import java.util.Locale;
+import reseat.readings.AcceptancePlan;
+import reseat.readings.ColumnAnalysis;
+import reseat.readings.Probe;
+import reseat.readings.ProofOfTarget;
+import reseat.readings.Repeatability;
+import reseat.readings.Requalification;
+import reseat.readings.SeriesAnalysis;
+import reseat.units.QuantityFormat;
+import reseat.units.Unit;
+import reseat.units.UnitCatalog;
+
+/**
+ * The acceptance test on paper: a blank form that a readings file is written into, and the filled
+ * sheet with the verdict and the limits for later checks.
+ */
+public final class AcceptanceSheet {
+
+  /** Mounts of a later check. */
+  private static final int CHECK_MOUNTS = 5;
+
+  private static final double CHECK_CONFIDENCE = 0.99;
+
+  private AcceptanceSheet() {}
+
+  /**
+   * Writes the blank form: a readings file with the plan as remarks and a row for every mount.
+   *
+   * @param plans one per axis, in m; the greatest number of mounts holds for all
+   * @param unit unit in which the readings are to be written
+   * @return CSV text
+   */
+  public static String blank(List<AcceptancePlan> plans, Unit unit) {
+    int mounts = plans.stream().mapToInt(AcceptancePlan::mounts).max().orElseThrow();
+    int wearIn = plans.stream().mapToInt(AcceptancePlan::wearIn).max().orElseThrow();
+    StringBuilder out = new StringBuilder("# Acceptance test: remount repeatability\n#\n");
+    remark(out, "1. Wear in with " + wearIn + " seatings without reading. (Common practice.)");
+    remark(
+        out,
+        "2. Mount "
+            + mounts
+            + " times, always in the same way, and read every probe after each. Write down every"
+            + " mount, also a bad one, with a note.");
+    remark(out, "3. A pass, axis by axis:");
+    for (AcceptancePlan p : plans) {
+      AcceptancePlan whole = p.withMounts(mounts);
+      remark(
+          out,
+          String.format(
+              Locale.ROOT,
+              "   %s: s of at most %s shows with %s confidence that the true s is at most %s; "
+                  + "chance of that %s if the true s is %s. Gauge noise at most %s.",
+              p.axis(),
+              length(whole.passLimit(), unit),
+              ReadingsRemarks.percent(p.confidence()),
+              length(p.target(), unit),
+              ReadingsRemarks.percent(Math.floor(100 * whole.chanceOfPass()) / 100),
+              length(p.expected(), unit),
+              length(p.gaugeLimit(), unit)));
+    }
+    for (Probe probe : plans.get(0).probes()) {
+      remark(
+          out,
+          String.format(
+              Locale.ROOT,
+              "   probe %s at (%.2f, %.2f, %.2f) mm, reading grows toward (%.3f, %.3f, %.3f)",
+              probe.name(),
+              1e3 * probe.position().x(),
+              1e3 * probe.position().y(),
+              1e3 * probe.position().z(),
+              probe.direction().x(),
+              probe.direction().y(),
+              probe.direction().z()));
+    }
+    remark(out, "4. Gauge, its step and noise: ______________  Date, name: ______________");
+    out.append("#\ncycle");
+    plans.forEach(
+        p -> out.append(',').append(p.axis()).append(" [").append(unit.symbol()).append(']'));
+    out.append(",temperature [degC],note\n");
+    for (int i = 1; i <= mounts; i++) {
+      out.append(i).append(",".repeat(plans.size() + 2)).append('\n');
+    }
+    return out.toString();
+  }
+
+  private static void remark(StringBuilder out, String text) {
+    out.append(Paragraph.of("# ", text));
+  }
+
+  private static String length(double si, Unit unit) {
+    return QuantityFormat.significant(si, unit, 3);
+  }
+
+  /**
+   * Writes the filled sheet.
+   *
+   * @param report a series with its analysis
+   * @return text of whole lines
+   */
+  public static String filled(ReadingsReport report) {
+    SeriesAnalysis analysis = report.analysis();
+    StringBuilder out = new StringBuilder("Acceptance test: remount repeatability\n\n");
+    out.append(ReadingsText.of(report)).append('\n');
+    out.append("Verdict\n");
+    for (ColumnAnalysis c : analysis.columns()) {
+      out.append(Paragraph.of("  ", c.column().name() + ": " + verdict(c, analysis.hasSettled())));
+    }
+    out.append("\nLimits for later checks\n");
+    analysis.columns().forEach(c -> limits(out, c));
+    out.append("\nReadings\n").append(readings(analysis));
+    out.append("\nDate, name: ______________\n");
+    return out.toString();
+  }
+
+  private static String verdict(ColumnAnalysis c, boolean settled) {
+    if (c.proof().isEmpty()) {
+      return "no target was given";
+    }
+    ProofOfTarget proof = c.proof().get();
+    if (!settled) {
+      return "NOT PROVEN, the series has not settled";
+    }
+    return switch (proof.verdict()) {
+      case PROVEN -> "PASS";
+      case REFUTED -> "FAIL";
+      case OPEN ->
+          "NOT PROVEN"
+              + (proof.furtherMounts() > 0
+                  ? ", " + ReadingsText.counted(proof.furtherMounts(), "more mount") + " wanted"
+                  : "");
+    };
+  }
+
+  private static void limits(StringBuilder out, ColumnAnalysis c) {
+    if (c.settled().isEmpty() || c.scatter().s() == 0 || c.holders().isPresent()) {
+      return;
+    }
+    Repeatability base = c.settled().get();
+    Requalification q = Requalification.of(base, CHECK_MOUNTS, CHECK_CONFIDENCE);
+    Unit unit = c.column().unit();
+    out.append(
+        Paragraph.of(
+            "  ",
+            c.column().name()
+                + ": mean of "
+                + CHECK_MOUNTS
+                + " mounts within "
+                + length(base.mean() - q.meanShift(), unit)
+                + " to "
+                + length(base.mean() + q.meanShift(), unit)
+                + ", their s at most "
+                + length(q.scatter(), unit)
+                + " (an unchanged mount passes each with "
+                + ReadingsRemarks.percent(CHECK_CONFIDENCE)
+                + ")"));
+  }
+
+  private static String readings(SeriesAnalysis analysis) {
+    List<ColumnAnalysis> columns = analysis.columns();
+    boolean warm = analysis.series().temperatures().isPresent();
+    double[] temperatures = analysis.series().temperatures().orElse(new double[0]);
+    int width = columns.size() + (warm ? 1 : 0);
+    String[] head = new String[width + 1];
+    head[0] = "mount";
+    double[][] values = new double[columns.size()][];
+    for (int i = 0; i < columns.size(); i++) {
+      values[i] = columns.get(i).column().values();
+      head[i + 1] = columns.get(i).column().name() + ", " + columns.get(i).column().unit().symbol();
+    }
+    if (warm) {
+      head[width] = "temperature, °C";
+    }
+    TextTable table = new TextTable("r".repeat(width + 1), head);
+    for (int m = 0; m < analysis.series().mounts(); m++) {
+      String[] cells = new String[width + 1];
+      cells[0] = String.valueOf(analysis.series().cycle(m));
+      for (int i = 0; i < columns.size(); i++) {
+        cells[i + 1] =
+            QuantityFormat.significantNumber(values[i][m], columns.get(i).column().unit(), 4);
+      }
+      if (warm) {
+        cells[width] = QuantityFormat.fixedNumber(temperatures[m], UnitCatalog.CELSIUS, 2);
+      }
+      table.row(cells);
+    }
+    return table.text();
+  }
+}

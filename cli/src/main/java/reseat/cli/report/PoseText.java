@@ -1,0 +1,73 @@
+package reseat.cli.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import reseat.readings.Freedom;
+import reseat.readings.PoseScatter;
+import reseat.readings.PoseScatter.Figure;
+import reseat.readings.ProbeLayout;
+import reseat.space.Vec3;
+import reseat.units.QuantityFormat;
+import reseat.units.UnitCatalog;
+
+/** Motions of the holder as a whole, and of points that move with it. */
+final class PoseText {
+
+  private PoseText() {}
+
+  /**
+   * Writes the table.
+   *
+   * @param scatter the motions
+   * @param points points, m
+   * @return lines of text
+   */
+  static String of(PoseScatter scatter, List<Vec3> points) {
+    ProbeLayout layout = scatter.layout();
+    double condition = layout.condition();
+    StringBuilder head = new StringBuilder();
+    head.append("Holder as a rigid body from ")
+        .append(ReadingsText.counted(layout.probes().size(), "probe"))
+        .append(", told at the origin; condition ")
+        .append(String.format(Locale.ROOT, "%.3g", condition))
+        .append(
+            condition > ProbeLayout.WEAK
+                ? " (weak: mostly " + layout.weakestFreedom().words() + ")"
+                : "");
+    scatter
+        .misfit()
+        .ifPresent(
+            m ->
+                head.append("; the probes disagree by ")
+                    .append(String.format(Locale.ROOT, "%.2f", m))
+                    .append(" times their noise"));
+    head.append('.');
+    TextTable table = new TextTable("lrr", "motion from mount to mount", "s", "of it probe noise");
+    for (Map.Entry<Freedom, Figure> entry : scatter.motions().entrySet()) {
+      boolean turn = entry.getKey().isRotation();
+      row(table, entry.getKey().words() + (turn ? ", µrad" : ", µm"), entry.getValue(), turn);
+    }
+    for (Vec3 p : points) {
+      String name =
+          String.format(
+              Locale.ROOT,
+              "point (%.2f, %.2f, %.2f) mm along ",
+              1e3 * p.x(),
+              1e3 * p.y(),
+              1e3 * p.z());
+      row(table, name + "x, µm", scatter.scatterOf(p, Vec3.X), false);
+      row(table, name + "y, µm", scatter.scatterOf(p, Vec3.Y), false);
+      row(table, name + "z, µm", scatter.scatterOf(p, Vec3.Z), false);
+    }
+    return Paragraph.of("", head.toString()) + table.text();
+  }
+
+  private static void row(TextTable table, String name, Figure figure, boolean turn) {
+    table.row(name, number(figure.s(), turn), number(figure.probeNoise(), turn));
+  }
+
+  private static String number(double si, boolean turn) {
+    return QuantityFormat.significantNumber(si, turn ? UnitCatalog.URAD : UnitCatalog.UM, 3);
+  }
+}

@@ -1,0 +1,211 @@
+package reseat.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReadingsCommandTest {
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @TempDir private Path folder;
+
+  private int run(Path file, String... options) {
+    List<String> words = new ArrayList<>(List.of("readings", file.toString()));
+    words.addAll(List.of(options));
+    return new Dispatch(new ShippedCommands())
+        .run(words.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private Path five() throws IOException {
+    return file("five.csv", "cycle,X [um],Z [um]\n1,1,2\n2,2,4\n3,3,3\n4,2,1\n5,2,5\n");
+  }
+
+  private Path holders() throws IOException {
+    SplittableRandom random = new SplittableRandom(141);
+    StringBuilder text = new StringBuilder("X [um],holder,temperature [degC]\n");
+    for (int i = 0; i < 24; i++) {
+      text.append(
+          String.format(
+              Locale.ROOT, "%.3f,%d,20.5%n", 5.0 * (i % 3) + 0.1 * random.nextGaussian(), i % 3));
+    }
+    return file("holders.csv", text.toString());
+  }
+
+  @Test
+  void theTableGivesEachFigureWithItsMultiplierAndBound() throws IOException {
+    assertThat(run(five())).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString())
+        .contains("5 mounts, 2 probes")
+        .containsPattern("all: s +0\\.707 +1\\.58")
+        .containsPattern("4 s \\(ISO 230-2 form\\) +2\\.83 +6\\.32")
+        // one-sided factor 2.372356 for five mounts, computed independently
+        .containsPattern("true s below, 95 % +1\\.68 +3\\.75")
+        .contains("up to 2.37 times the one found");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void jsonHasTheDocumentedKeysInSi() throws IOException {
+    assertThat(run(five(), "--json")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString())
+        .startsWith("{")
+        .contains("\"mounts\": 5", "\"name\": \"X\"", "\"n\": 5", "\"mean_m\": 2.0E-6")
+        .contains("\"s_m\": 7.07106781186547", "\"s_upper95_m\": 1.67750")
+        .containsPattern("\"range_m\": 2\\.0\\d*E-6")
+        .contains("\"drift\": {");
+  }
+
+  @Test
+  void aTargetThatIsNotProvenIsAFailedCheck() throws IOException {
+    assertThat(run(five(), "--target", "X=4 um")).isEqualTo(ExitCode.HOLDS);
+    assertThat(run(five(), "--target", "1 um")).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(out.toString()).contains("not proven").contains("more mounts");
+    // The same target told as four standard deviations is a quarter of it as one.
+    assertThat(run(five(), "--target", "X=4 um", "--multiplier", "4"))
+        .isEqualTo(ExitCode.CHECK_FAILS);
+  }
+
+  @Test
+  void equalReadingsBoundTheScatterOnlyThroughTheStepOfTheGauge() throws IOException {
+    Path same = file("same.csv", "X [um]\n" + "1.0\n".repeat(20));
+    assertThat(run(same, "--target", "1 um")).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(out.toString()).contains("not resolvable", "--resolution");
+    out.getBuffer().setLength(0);
+    assertThat(run(same, "--target", "1 um", "--resolution", "1 um")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString())
+        .containsPattern("From\\s+its\\s+step\\s+the\\s+true\\s+s\\s+is\\s+below");
+    out.getBuffer().setLength(0);
+    run(same, "--json");
+    assertThat(out.toString()).contains("\"s_upper95_m\": null");
+  }
+
+  @Test
+  void everyProblemOfAFileIsALineWithItsPlace() throws IOException {
+    Path bad = file("bad.csv", "X [um],Z [um]\n1;5,2\n\"1,5\",2 mm\n");
+    assertThat(run(bad)).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().lines())
+        .hasSize(3)
+        .allSatisfy(line -> assertThat(line).matches(".*bad\\.csv:[23]:\\d+: column [XZ]: .*"));
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void oneMountOrNoneIsAnswered() throws IOException {
+    assertThat(run(file("one.csv", "X [um]\n1\n"))).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run(file("none.csv", "X [um]\n"))).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run(file("empty.csv", ""))).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run(folder)).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run(folder.resolve("missing.csv"))).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().lines()).hasSize(5);
+    assertThat(err.toString())
+        .contains("one mount says nothing about scatter", "no readings", "no head line")
+        .contains("this is a folder", "no such file");
+  }
+
+  @Test
+  void anOptionThatDoesNotFitTheFileIsNamed() throws IOException {
+    Path f = five();
+    for (String[] options :
+        List.of(
+            new String[] {"--target", "Y=1 um"},
+            new String[] {"--target", "1"},
+            new String[] {"--gauge", "-1 um"},
+            new String[] {"--confidence", "95"},
+            new String[] {"--wear-in", "4"},
+            new String[] {"--offsets", "o.csv"},
+            new String[] {"--diameter", "Q"},
+            new String[] {"--tool-point", "1 mm, 2 mm, 3 mm"},
+            new String[] {"--multiplier", "0"})) {
+      err.getBuffer().setLength(0);
+      assertThat(run(f, options)).as(options[0]).isEqualTo(ExitCode.BAD_INPUT);
+      assertThat(err.toString().lines()).hasSize(1);
+      assertThat(err.toString()).startsWith("reseat readings: ").contains(options[0]);
+    }
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void severalHoldersGiveAnOffsetTableInTheModeAsked() throws IOException {
+    Path csv = folder.resolve("offsets.csv");
+    assertThat(
+            run(
+                holders(),
+                "--reference",
+                "0",
+                "--diameter",
+                "x",
+                "--offsets",
+                csv.toString(),
+                "--date",
+                "2026-01-14"))
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString())
+        .contains("3 holders", "between holders, s", "X as a diameter", "holder 0 stands");
+    List<String> lines = Files.readAllLines(csv);
+    assertThat(lines.get(1)).startsWith("holder,mounts,X diameter [mm]").endsWith("[degC]");
+    assertThat(lines.get(2)).startsWith("0,8,0.000000,0.000000,").endsWith(",2026-01-14,20.50");
+    // Holder 1 stands 5 um from holder 0, 10 um as a diameter.
+    assertThat(Double.parseDouble(lines.get(3).split(",", -1)[2])).isBetween(0.0097, 0.0103);
+    assertThat(run(holders(), "--offsets", csv.toString())).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("--force");
+    assertThat(run(holders(), "--offsets", csv.toString(), "--force", "--json"))
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("\"offsets\": {", "\"offset_m\"");
+  }
+
+  @Test
+  void laterChecksAreHeldToTheLimitsOfTheFirstSeries() throws IOException {
+    Path base = file("base.csv", "X [um]\n0\n1\n-1\n0.5\n-0.5\n0.8\n-0.9\n0.2\n-0.3\n0.6\n");
+    Path good = file("good.csv", "X [um]\n0.2\n-0.4\n");
+    Path moved = file("moved.csv", "X [um]\n0.2\n9\n");
+    assertThat(run(base, "--later", good.toString())).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("2 later readings within");
+    assertThat(run(base, "--later", moved.toString())).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(out.toString()).contains("reading 2: one mount outside the limits");
+    Path other = file("other.csv", "Q [um]\n0.2\n");
+    assertThat(run(base, "--later", other.toString())).isEqualTo(ExitCode.BAD_INPUT);
+  }
+
+  @Test
+  void aBlankFormIsPlannedAndItsFilledRowsAreRead() throws IOException {
+    Path form = folder.resolve("form.csv");
+    assertThat(run(form, "--plan", "--target", "X=0.5 um", "--expected", "0.2 um"))
+        .isEqualTo(ExitCode.HOLDS);
+    String text = Files.readString(form);
+    assertThat(text)
+        .contains("# Acceptance test", "\ncycle,X [µm],temperature [degC],note\n1,,,\n");
+    assertThat(run(form, "--plan", "--target", "X=0.5 um")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run(folder.resolve("f2.csv"), "--plan")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("--force", "name the probes with their targets");
+    Files.writeString(
+        form, text.replace("\n1,,,\n", "\n1,0.1,20,\n").replace("\n2,,,\n", "\n2,0.2,20,\n"));
+    assertThat(run(form)).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("2 mounts, 1 probe;", "without readings passed over");
+  }
+
+  @Test
+  void theFilledSheetHoldsVerdictLimitsAndReadings() throws IOException {
+    Path sheet = folder.resolve("sheet.txt");
+    run(five(), "--target", "X=4 um", "--sheet", sheet.toString());
+    assertThat(Files.readString(sheet))
+        .contains("Verdict", "X: PASS", "Z: no target was given", "Limits for later checks")
+        .containsPattern("mean of 5 mounts within .* µm to .* µm")
+        .contains("Readings");
+  }
+}
