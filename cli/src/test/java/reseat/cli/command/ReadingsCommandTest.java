@@ -208,4 +208,28 @@ class ReadingsCommandTest {
         .containsPattern("mean of 5 mounts within .* µm to .* µm")
         .contains("Readings");
   }
+
+  @Test
+  void theShippedExamplesShowWhatTheirRemarksSay() throws IOException {
+    Path examples = Path.of("..", "docs", "examples");
+    assertThat(run(examples.resolve("readings-tool-post.csv"))).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("Settled after mount", "mount 19 (line 23");
+    out.getBuffer().setLength(0);
+    run(examples.resolve("readings-five-holders.csv"), "--reference", "1", "--diameter", "X");
+    assertThat(out.toString()).contains("5 holders", "holder 1 stands");
+    out.getBuffer().setLength(0);
+    run(
+        examples.resolve("readings-seven-probes.csv"),
+        "--probes",
+        examples.resolve("probe-layout.csv").toString(),
+        "--tool-point",
+        "47 mm, 0 mm, 15.2 mm");
+    assertThat(out.toString()).contains("Holder as a rigid body from 7 probes", "turn about z");
+    out.getBuffer().setLength(0);
+    run(
+        examples.resolve("readings-tool-post.csv"),
+        "--later",
+        examples.resolve("readings-weekly-check.csv").toString());
+    assertThat(out.toString()).contains("readings-weekly-check.csv, height: reading 14");
+  }
 }
