@@ -24,21 +24,40 @@ public record VectorScatter(
    * @return the scatter; zeros but for mean and extremes if there are fewer than two vectors
    */
   public static VectorScatter of(RunningCovariance sums, RunningHistogram... bands) {
+    double[] band = new double[3];
+    for (int k = 0; k < bands.length && sums.count() > 1; k++) {
+      band[k] = bands[k].halfWidth(sums.mean().component(k), 0.95);
+    }
+    return of(sums, new Vec3(band[0], band[1], band[2]));
+  }
+
+  /**
+   * Reads off running sums.
+   *
+   * @param sums mean, covariance and extremes
+   * @param bands bands along the three axes
+   * @return the scatter; zeros but for mean and extremes if there are fewer than two vectors
+   */
+  public static VectorScatter of(RunningCovariance sums, RunningBand[] bands) {
+    double[] band = new double[3];
+    for (int k = 0; k < 3 && sums.count() > 1; k++) {
+      band[k] = bands[k].halfWidth(sums.mean().component(k), 0.95);
+    }
+    return of(sums, new Vec3(band[0], band[1], band[2]));
+  }
+
+  private static VectorScatter of(RunningCovariance sums, Vec3 band) {
     if (sums.count() < 1) {
       return new VectorScatter(0, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO);
     }
     boolean scatters = sums.count() > 1;
-    double[] band = new double[3];
-    for (int k = 0; k < bands.length && scatters; k++) {
-      band[k] = bands[k].halfWidth(sums.mean().component(k), 0.95);
-    }
     return new VectorScatter(
         sums.count(),
         sums.mean(),
         scatters ? sums.standardDeviation() : Vec3.ZERO,
         sums.minimum(),
         sums.maximum(),
-        new Vec3(band[0], band[1], band[2]),
+        band,
         scatters
             ? new Vec3(sums.covariance(0, 1), sums.covariance(1, 2), sums.covariance(2, 0))
             : Vec3.ZERO);

@@ -1,12 +1,12 @@
 package reseat.remount;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongConsumer;
 import reseat.equilibrium.CouplingModel;
+import reseat.numerics.OrderedBatches;
 import reseat.numerics.RandomStream;
-import reseat.numerics.RunningCovariance;
 import reseat.space.Vec3;
 
 /**
@@ -15,15 +15,23 @@ import reseat.space.Vec3;
  * <p>Two answers for each cause and machine axis. Alone: the standard deviation when only that
  * cause is at work and the others keep their nominal values. Shares of variance: the first-order
  * share (what fixing the cause would surely take away) and the total share (what it has a part in),
- * by exchanging one cause at a time between two independent sets of mountings; estimators of Jansen
- * 1999 (from memory). What the first-order shares leave is interaction.
+ * by exchanging one cause at a time between two independent sets of mountings; estimators of
+ * Saltelli and others 2010 for the first, Jansen 1999 for the second (both from memory). What the
+ * first-order shares leave is interaction.
  *
  * @param causes one entry per cause, greatest total share (summed over axes) first
  * @param interaction 1 less the sum of first-order shares, per machine axis
+ * @param interactionError standard error of that remainder, from the finite number of mountings
  * @param mounts number of mountings in each set
- * @param dropped pairs left out because one of their mountings failed
+ * @param dropped mountings left out because they failed with one luck or another
  */
-public record CauseShares(List<Share> causes, Vec3 interaction, long mounts, long dropped) {
+public record CauseShares(
+    List<Share> causes, Vec3 interaction, Vec3 interactionError, long mounts, long dropped) {
+
+  /** Sets of mountings that are simulated: two independent ones, one exchanged, one alone each. */
+  public static final int SETS = 2 + 2 * Cause.values().length;
+
+  private static final int BATCH = 64;
 
   /** Copies the list. */
   public CauseShares {
@@ -44,132 +52,104 @@ public record CauseShares(List<Share> causes, Vec3 interaction, long mounts, lon
    * Finds the shares.
    *
    * @param model the coupling
-   * @param mounts number of mountings in each of the sets; eight sets are simulated
-   * @param seed seed of all luck
+   * @param mounts number of mountings in each of the {@link #SETS} sets
+   * @param seed seed of all luck; the same seed gives the same shares on any number of threads
+   * @param threads number of threads
+   * @param progress told the number of mountings done over all sets, from this thread
    * @return the shares; zero along an axis that does not scatter
+   * @throws InterruptedException if the thread is interrupted
    */
-  public static CauseShares of(CouplingModel model, int mounts, long seed) {
+  public static CauseShares of(
+      CouplingModel model, long mounts, long seed, int threads, LongConsumer progress)
+      throws InterruptedException {
+    ShareTally sum = new ShareTally();
+    long[] done = {0};
+    OrderedBatches.run(
+        (mounts + BATCH - 1) / BATCH,
+        threads,
+        "causes",
+        number -> batch(model, BATCH * number, Math.min(mounts, BATCH * (number + 1)), seed),
+        tally -> {
+          sum.merge(tally);
+          progress.accept(SETS * Math.min(mounts, BATCH * ++done[0]));
+        });
+    return sum.shares();
+  }
+
+  private static ShareTally batch(CouplingModel model, long from, long to, long seed) {
     MountSequence sequence = new MountSequence(model, null, false);
-    Map<Cause, RunningCovariance> alone = new EnumMap<>(Cause.class);
-    Map<Cause, double[]> fromFirst = new EnumMap<>(Cause.class);
-    Map<Cause, double[]> fromSecond = new EnumMap<>(Cause.class);
-    for (Cause c : Cause.values()) {
-      alone.put(c, new RunningCovariance());
-      fromFirst.put(c, new double[3]);
-      fromSecond.put(c, new double[3]);
-    }
-    RunningCovariance all = new RunningCovariance();
-    long used = 0;
-    for (int m = 0; m < mounts; m++) {
-      Vec3 a = mount(sequence, seed, m, null, false, false);
-      Vec3 b = mount(sequence, seed, m, null, true, false);
+    ShareTally tally = new ShareTally();
+    for (long m = from; m < to; m++) {
+      Luck luck = new Luck(sequence, seed, m);
       Map<Cause, Vec3> mixed = new EnumMap<>(Cause.class);
       for (Cause c : Cause.values()) {
-        Vec3 single = mount(sequence, seed, m, c, false, true);
-        if (single != null) {
-          alone.get(c).add(single);
-        }
-        Vec3 exchanged = mount(sequence, seed, m, c, false, false);
-        if (exchanged != null) {
-          mixed.put(c, exchanged);
-        }
+        tally.addAlone(c, luck.mountWith(c));
+        mixed.put(c, luck.mountExchanging(c));
       }
-      if (a == null || b == null || mixed.size() < Cause.values().length) {
-        continue;
-      }
-      used++;
-      all.add(a);
-      all.add(b);
-      for (Cause c : Cause.values()) {
-        for (int k = 0; k < 3; k++) {
-          double x = mixed.get(c).component(k);
-          fromFirst.get(c)[k] += square(a.component(k) - x);
-          fromSecond.get(c)[k] += square(b.component(k) - x);
-        }
-      }
+      tally.add(luck.mountFirst(), luck.mountSecond(), mixed);
     }
-    return gather(all, alone, fromFirst, fromSecond, mounts, used);
+    return tally;
   }
 
-  private static double square(double x) {
-    return x * x;
-  }
+  /** The luck of one mounting in both sets. */
+  private static final class Luck {
 
-  /** Tool shift in machine axes, or null if the mounting fails. */
-  private static Vec3 mount(
-      MountSequence sequence,
-      long seed,
-      long m,
-      Cause special,
-      boolean second,
-      boolean onlySpecial) {
-    long other = ~seed;
-    for (Cause c : Cause.values()) {
-      if (c != Cause.PRELOAD_SIZE && c != Cause.PRELOAD_LINE) {
-        sequence.draw.take(c, luck(seed, other, m, c, special, second, onlySpecial));
-      }
+    private enum Way {
+      FIRST,
+      SECOND,
+      EXCHANGED,
+      ALONE
     }
-    sequence.draw.takePreloads(
-        luck(seed, other, m, Cause.PRELOAD_SIZE, special, second, onlySpecial),
-        luck(seed, other, m, Cause.PRELOAD_LINE, special, second, onlySpecial));
-    if (sequence.run() != MountMechanics.Outcome.HELD) {
-      return null;
-    }
-    return sequence.toolShiftInMachineAxes();
-  }
 
-  private static RandomStream luck(
-      long seed,
-      long other,
-      long m,
-      Cause cause,
-      Cause special,
-      boolean second,
-      boolean onlySpecial) {
-    if (onlySpecial) {
-      return cause == special ? RemountSimulation.stream(seed, m, cause) : null;
-    }
-    boolean fromOther = second != (cause == special);
-    return RemountSimulation.stream(fromOther ? other : seed, m, cause);
-  }
+    private final MountSequence sequence;
+    private final long seed;
+    private final long mount;
 
-  private static CauseShares gather(
-      RunningCovariance all,
-      Map<Cause, RunningCovariance> alone,
-      Map<Cause, double[]> fromFirst,
-      Map<Cause, double[]> fromSecond,
-      long mounts,
-      long used) {
-    List<Share> shares = new ArrayList<>();
-    double[] left = new double[3];
-    double[] variance = new double[3];
-    for (int k = 0; k < 3; k++) {
-      variance[k] = used < 2 ? 0 : all.covariance(k, k);
-      left[k] = variance[k] > 0 ? 1 : 0;
+    Luck(MountSequence sequence, long seed, long mount) {
+      this.sequence = sequence;
+      this.seed = seed;
+      this.mount = mount;
     }
-    for (Cause c : Cause.values()) {
-      double[] first = new double[3];
-      double[] total = new double[3];
-      for (int k = 0; k < 3; k++) {
-        if (variance[k] > 0) {
-          first[k] = 1 - fromSecond.get(c)[k] / (2 * used * variance[k]);
-          total[k] = fromFirst.get(c)[k] / (2 * used * variance[k]);
-          left[k] -= first[k];
-        }
-      }
-      RunningCovariance single = alone.get(c);
-      shares.add(
-          new Share(
-              c,
-              single.count() < 2 ? Vec3.ZERO : single.standardDeviation(),
-              new Vec3(first[0], first[1], first[2]),
-              new Vec3(total[0], total[1], total[2])));
-    }
-    shares.sort((p, q) -> Double.compare(sum(q.total()), sum(p.total())));
-    return new CauseShares(shares, new Vec3(left[0], left[1], left[2]), mounts, mounts - used);
-  }
 
-  private static double sum(Vec3 v) {
-    return v.x() + v.y() + v.z();
+    Vec3 mountFirst() {
+      return mount(Way.FIRST, null);
+    }
+
+    Vec3 mountSecond() {
+      return mount(Way.SECOND, null);
+    }
+
+    Vec3 mountExchanging(Cause cause) {
+      return mount(Way.EXCHANGED, cause);
+    }
+
+    Vec3 mountWith(Cause cause) {
+      return mount(Way.ALONE, cause);
+    }
+
+    /** Tool shift in machine axes; null if the mounting fails. */
+    private Vec3 mount(Way way, Cause special) {
+      sequence.draw.takeAll(c -> stream(c, way, special));
+      return sequence.run() == MountMechanics.Outcome.HELD
+          ? sequence.toolShiftInMachineAxes()
+          : null;
+    }
+
+    private RandomStream stream(Cause cause, Way way, Cause special) {
+      return switch (way) {
+        case ALONE -> cause == special ? first(cause) : null;
+        case FIRST -> first(cause);
+        case SECOND -> second(cause);
+        case EXCHANGED -> cause == special ? second(cause) : first(cause);
+      };
+    }
+
+    private RandomStream first(Cause cause) {
+      return RemountSimulation.stream(seed, mount, cause);
+    }
+
+    private RandomStream second(Cause cause) {
+      return RemountSimulation.stream(~seed, mount, cause);
+    }
   }
 }

@@ -1,6 +1,7 @@
 package reseat.remount;
 
 import java.util.List;
+import java.util.function.Function;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.numerics.RandomStream;
@@ -43,39 +44,30 @@ final class MountDraw {
   }
 
   /**
-   * Draws one cause.
+   * Draws everything.
    *
-   * @param cause which
-   * @param stream where the luck comes from; null for the nominal value
+   * @param luck gives each cause its stream; null for the nominal value
    */
-  void take(Cause cause, RandomStream stream) {
-    switch (cause) {
-      case FRICTION -> {
-        for (int i = 0; i < N; i++) {
-          double scatter = stream == null ? 0 : design.remount().friction().draw(stream);
-          mu[i] = design.friction().nominal() * (1 + scatter);
-        }
-      }
-      case APPROACH -> approach(stream);
-      case TEMPERATURE ->
-          temperature = stream == null ? 0 : design.remount().temperature().draw(stream);
-      case FILM -> {
-        for (int i = 0; i < N; i++) {
-          film[i] = stream == null ? 0 : design.remount().film().draw(stream);
-        }
-      }
-      case PRELOAD_SIZE, PRELOAD_LINE ->
-          throw new IllegalArgumentException("both preload causes are drawn together");
+  void takeAll(Function<Cause, RandomStream> luck) {
+    friction(luck.apply(Cause.FRICTION));
+    preloads(luck.apply(Cause.PRELOAD_SIZE), luck.apply(Cause.PRELOAD_LINE));
+    approach(luck.apply(Cause.APPROACH));
+    RandomStream heat = luck.apply(Cause.TEMPERATURE);
+    temperature = heat == null ? 0 : design.remount().temperature().draw(heat);
+    RandomStream dirt = luck.apply(Cause.FILM);
+    for (int i = 0; i < N; i++) {
+      film[i] = dirt == null ? 0 : design.remount().film().draw(dirt);
     }
   }
 
-  /**
-   * Draws the preloads.
-   *
-   * @param size luck of their sizes; null for nominal
-   * @param line luck of their lines of action; null for nominal
-   */
-  void takePreloads(RandomStream size, RandomStream line) {
+  private void friction(RandomStream stream) {
+    for (int i = 0; i < N; i++) {
+      double scatter = stream == null ? 0 : design.remount().friction().draw(stream);
+      mu[i] = design.friction().nominal() * (1 + scatter);
+    }
+  }
+
+  private void preloads(RandomStream size, RandomStream line) {
     java.util.Arrays.fill(preload, 0);
     List<Preload> preloads = design.preloads();
     for (Preload p : preloads) {

@@ -31,7 +31,7 @@ final class MountMechanics {
   /** Largest step believed, m: contacts that gave way so far have lost each other. */
   private static final double LONGEST_STEP = 1e-3;
 
-  /** How a load step or a seating ended. */
+  /** How a mounting ended, or a part of it. */
   enum Outcome {
     /** At rest under the load. */
     HELD,
@@ -42,7 +42,11 @@ final class MountMechanics {
     /** The contacts do not constrain the holder. */
     NOT_CONSTRAINED,
     /** Newton's method found no state of rest: contacts opened and the holder ran away. */
-    RUNS_AWAY
+    RUNS_AWAY,
+    /** Mounted, but ran away under the cutting load. */
+    LOST_IN_CUT,
+    /** Mounted, but ran away while it was let go and clamped again. */
+    LOST_IN_RECLAMP
   }
 
   final MountState state;

@@ -156,14 +156,16 @@ final class MountSequence {
       rotation[k] -= referenceTurn[k];
     }
     if (cuts) {
-      outcome = cutAndReturn();
+      if (cutAndReturn() != MountMechanics.Outcome.HELD) {
+        return MountMechanics.Outcome.LOST_IN_CUT;
+      }
       tellTool(growth, afterCut);
       further(afterCut);
     }
-    if (reclamps && outcome == MountMechanics.Outcome.HELD) {
-      outcome = ramp(1, firstShare, steps);
-      if (outcome == MountMechanics.Outcome.HELD) {
-        outcome = ramp(firstShare, 1, steps);
+    if (reclamps) {
+      if (ramp(1, firstShare, steps) != MountMechanics.Outcome.HELD
+          || ramp(firstShare, 1, steps) != MountMechanics.Outcome.HELD) {
+        return MountMechanics.Outcome.LOST_IN_RECLAMP;
       }
       tellTool(growth, afterReclamp);
       further(afterReclamp);
@@ -171,7 +173,7 @@ final class MountSequence {
         afterReclamp[k] -= afterCut[k];
       }
     }
-    return outcome;
+    return MountMechanics.Outcome.HELD;
   }
 
   /** Turns a shift from the nominal place into one from where the mounting left the tool. */

@@ -1,9 +1,7 @@
 package reseat.remount;
 
 import java.util.List;
-import reseat.numerics.RunningCovariance;
-import reseat.numerics.RunningHistogram;
-import reseat.space.Vec3;
+import reseat.numerics.VectorScatter;
 
 /**
  * What many simulated mountings came to.
@@ -14,7 +12,8 @@ import reseat.space.Vec3;
  *
  * @param plan what was simulated
  * @param seated number of mountings that seated
- * @param toolPoint shift of the tool point
+ * @param toolPoint shift of the tool point, m
+ * @param inCouplingAxes the same shift along x, y, z of the coupling frame, m
  * @param rotation rotation of the holder about the machine axes, rad
  * @param afterCut further shift once a cutting load has come and gone; no count if not simulated
  * @param afterReclamp further shift once the preload was let go and applied again; likewise
@@ -23,10 +22,11 @@ import reseat.space.Vec3;
 public record RemountScatter(
     RemountPlan plan,
     long seated,
-    Spot toolPoint,
-    Spot rotation,
-    Spot afterCut,
-    Spot afterReclamp,
+    VectorScatter toolPoint,
+    VectorScatter inCouplingAxes,
+    VectorScatter rotation,
+    VectorScatter afterCut,
+    VectorScatter afterReclamp,
     List<Failure> failures) {
 
   /** Copies the list. */
@@ -41,55 +41,6 @@ public record RemountScatter(
    */
   public long failed() {
     return failures.stream().mapToLong(Failure::count).sum();
-  }
-
-  /**
-   * Scatter of a vector over mountings, along the three machine axes.
-   *
-   * @param count number of mountings
-   * @param mean mean
-   * @param deviation standard deviation
-   * @param least smallest value
-   * @param greatest largest value
-   * @param band half-width about the mean that holds 95 % of the mountings; zero if not counted
-   * @param covariances covariances of first with second, second with third, third with first axis
-   */
-  public record Spot(
-      long count,
-      Vec3 mean,
-      Vec3 deviation,
-      Vec3 least,
-      Vec3 greatest,
-      Vec3 band,
-      Vec3 covariances) {
-
-    static Spot of(RunningCovariance c, RunningHistogram[] bands) {
-      if (c.count() < 2) {
-        return new Spot(
-            c.count(), Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO, Vec3.ZERO);
-      }
-      double[] band = new double[3];
-      for (int k = 0; k < bands.length; k++) {
-        band[k] = bands[k].halfWidth(c.mean().component(k), 0.95);
-      }
-      return new Spot(
-          c.count(),
-          c.mean(),
-          c.standardDeviation(),
-          c.minimum(),
-          c.maximum(),
-          new Vec3(band[0], band[1], band[2]),
-          new Vec3(c.covariance(0, 1), c.covariance(1, 2), c.covariance(2, 0)));
-    }
-
-    /**
-     * Returns the distance between extremes.
-     *
-     * @return greatest less least, along each axis
-     */
-    public Vec3 range() {
-      return greatest.minus(least);
-    }
   }
 
   /**
@@ -108,7 +59,11 @@ public record RemountScatter(
       /** While the others slide, the contact would have to pull: the holder tips there. */
       TIPS,
       /** Contacts opened under the load and the holder did not come to rest. */
-      NO_REST
+      NO_REST,
+      /** The cutting load took the holder off its seats. */
+      LOST_IN_CUT,
+      /** The holder did not come to rest while the preload was let go and applied again. */
+      LOST_IN_RECLAMP
     }
 
     /**
@@ -120,7 +75,9 @@ public record RemountScatter(
       return switch (kind) {
         case HANGS -> "hangs up before " + contact + " closes";
         case TIPS -> "tips off " + contact + " while sliding home";
-        case NO_REST -> "finds no rest under the load";
+        case NO_REST -> "finds no rest while the preload grows";
+        case LOST_IN_CUT -> "comes off its seats under the cutting load";
+        case LOST_IN_RECLAMP -> "finds no rest while it is let go and clamped again";
       };
     }
   }

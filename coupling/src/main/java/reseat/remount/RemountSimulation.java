@@ -1,21 +1,16 @@
 package reseat.remount;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
 import reseat.design.LoadCase;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
+import reseat.numerics.OrderedBatches;
 import reseat.numerics.RandomStream;
-import reseat.numerics.RunningHistogram;
+import reseat.numerics.VectorScatter;
 
 /**
  * Mounts the holder many times with random luck and gathers where the tool comes to stand.
@@ -66,52 +61,28 @@ public final class RemountSimulation {
    */
   public RemountScatter run(RemountPlan plan, Predicate<Cause> causes, LongConsumer progress)
       throws InterruptedException {
-    ScatterTally pilot = batch(plan, causes, 0, null);
-    ScatterTally sum = new ScatterTally(model.design().axes(), pilot);
+    ScatterTally sum = new ScatterTally(model.design().axes());
     long batches = (plan.mounts() + BATCH - 1) / BATCH;
-    ExecutorService pool = Executors.newFixedThreadPool(plan.threads(), RemountSimulation::worker);
-    try {
-      Deque<Future<ScatterTally>> waiting = new ArrayDeque<>();
-      long sent = 0;
-      for (long done = 0; done < batches; done++) {
-        while (sent < batches && waiting.size() < 4 * plan.threads()) {
-          long first = BATCH * sent++;
-          waiting.add(pool.submit(() -> batch(plan, causes, first, pilot)));
-        }
-        sum.merge(waiting.remove().get());
-        progress.accept(Math.min(plan.mounts(), BATCH * (done + 1)));
-      }
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw new IllegalStateException(e.getCause());
-    } finally {
-      pool.shutdownNow();
-    }
+    long[] done = {0};
+    OrderedBatches.run(
+        batches,
+        plan.threads(),
+        "remount",
+        number -> batch(plan, causes, BATCH * number),
+        tally -> {
+          sum.merge(tally);
+          progress.accept(Math.min(plan.mounts(), BATCH * ++done[0]));
+        });
     return result(plan, sum);
   }
 
-  private static Thread worker(Runnable work) {
-    Thread t = new Thread(work, "remount");
-    t.setDaemon(true);
-    return t;
-  }
-
-  private ScatterTally batch(
-      RemountPlan plan, Predicate<Cause> causes, long first, ScatterTally pilot) {
+  private ScatterTally batch(RemountPlan plan, Predicate<Cause> causes, long first) {
     MountSequence sequence = new MountSequence(model, cutCase(plan), plan.reclamps());
-    ScatterTally tally = new ScatterTally(model.design().axes(), pilot);
+    ScatterTally tally = new ScatterTally(model.design().axes());
     long last = Math.min(plan.mounts(), first + BATCH);
     for (long mount = first; mount < last; mount++) {
-      for (Cause c : CAUSES) {
-        if (c != Cause.PRELOAD_SIZE && c != Cause.PRELOAD_LINE) {
-          sequence.draw.take(c, causes.test(c) ? stream(plan.seed(), mount, c) : null);
-        }
-      }
-      sequence.draw.takePreloads(
-          causes.test(Cause.PRELOAD_SIZE) ? stream(plan.seed(), mount, Cause.PRELOAD_SIZE) : null,
-          causes.test(Cause.PRELOAD_LINE) ? stream(plan.seed(), mount, Cause.PRELOAD_LINE) : null);
+      long number = mount;
+      sequence.draw.takeAll(c -> causes.test(c) ? stream(plan.seed(), number, c) : null);
       MountMechanics.Outcome outcome = sequence.run();
       if (outcome == MountMechanics.Outcome.HELD) {
         tally.add(sequence, !plan.cutCase().isEmpty(), plan.reclamps());
@@ -139,7 +110,6 @@ public final class RemountSimulation {
   }
 
   private RemountScatter result(RemountPlan plan, ScatterTally t) {
-    RunningHistogram[] none = new RunningHistogram[0];
     List<RemountScatter.Failure> failures = new ArrayList<>();
     List<ContactLines.Line> lines = ContactLines.nominal(model.design()).lines();
     t.failures.forEach(
@@ -153,13 +123,15 @@ public final class RemountSimulation {
         Comparator.comparingLong(RemountScatter.Failure::count)
             .reversed()
             .thenComparing(RemountScatter.Failure::words));
+    VectorScatter shift = t.shift.scatter();
     return new RemountScatter(
         plan,
-        t.shift.count(),
-        RemountScatter.Spot.of(t.shift, t.bands),
-        RemountScatter.Spot.of(t.rotation, none),
-        RemountScatter.Spot.of(t.afterCut, none),
-        RemountScatter.Spot.of(t.afterReclamp, none),
+        shift.count(),
+        shift,
+        t.inCouplingAxes.scatter(),
+        t.rotation.scatter(),
+        t.afterCut.scatter(),
+        t.afterReclamp.scatter(),
         failures);
   }
 
@@ -167,6 +139,8 @@ public final class RemountSimulation {
     return switch (outcome) {
       case HANGS -> RemountScatter.Failure.Kind.HANGS;
       case TIPS -> RemountScatter.Failure.Kind.TIPS;
+      case LOST_IN_CUT -> RemountScatter.Failure.Kind.LOST_IN_CUT;
+      case LOST_IN_RECLAMP -> RemountScatter.Failure.Kind.LOST_IN_RECLAMP;
       default -> RemountScatter.Failure.Kind.NO_REST;
     };
   }

@@ -4,18 +4,16 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;
 import reseat.design.MachineAxes;
-import reseat.numerics.RunningCovariance;
-import reseat.numerics.RunningHistogram;
 import reseat.space.Vec3;
 
 /** Running sums over mountings; tallies of successive mountings can be joined in order. */
 final class ScatterTally {
 
-  final RunningCovariance shift = new RunningCovariance();
-  final RunningCovariance rotation = new RunningCovariance();
-  final RunningCovariance afterCut = new RunningCovariance();
-  final RunningCovariance afterReclamp = new RunningCovariance();
-  final RunningHistogram[] bands;
+  final VectorTally shift = new VectorTally();
+  final VectorTally inCouplingAxes = new VectorTally();
+  final VectorTally rotation = new VectorTally();
+  final VectorTally afterCut = new VectorTally();
+  final VectorTally afterReclamp = new VectorTally();
 
   /** Failed mountings: how they failed, and at which contact. */
   final Map<MountMechanics.Outcome, Map<Integer, Long>> failures =
@@ -27,24 +25,14 @@ final class ScatterTally {
    * Starts a tally.
    *
    * @param axes axes in which shifts are told
-   * @param pilot tally that lays the bins of the bands; null for a tally without bands
    */
-  ScatterTally(MachineAxes axes, ScatterTally pilot) {
+  ScatterTally(MachineAxes axes) {
     this.axes = axes;
-    bands = new RunningHistogram[pilot == null ? 0 : 3];
-    for (int k = 0; k < bands.length; k++) {
-      bands[k] =
-          new RunningHistogram(
-              pilot.shift.mean().component(k), pilot.shift.standardDeviation().component(k));
-    }
   }
 
   void add(MountSequence mounted, boolean cuts, boolean reclamps) {
-    Vec3 inMachine = told(mounted.shift);
-    shift.add(inMachine);
-    for (int k = 0; k < bands.length; k++) {
-      bands[k].add(inMachine.component(k));
-    }
+    shift.add(told(mounted.shift));
+    inCouplingAxes.add(vector(mounted.shift));
     rotation.add(told(mounted.rotation));
     if (cuts) {
       afterCut.add(told(mounted.afterCut));
@@ -60,12 +48,10 @@ final class ScatterTally {
 
   void merge(ScatterTally next) {
     shift.merge(next.shift);
+    inCouplingAxes.merge(next.inCouplingAxes);
     rotation.merge(next.rotation);
     afterCut.merge(next.afterCut);
     afterReclamp.merge(next.afterReclamp);
-    for (int k = 0; k < bands.length; k++) {
-      bands[k].merge(next.bands[k]);
-    }
     next.failures.forEach(
         (outcome, byContact) ->
             byContact.forEach(
@@ -76,6 +62,10 @@ final class ScatterTally {
   }
 
   private Vec3 told(double[] v) {
-    return axes.of(new Vec3(v[0], v[1], v[2]));
+    return axes.of(vector(v));
+  }
+
+  private static Vec3 vector(double[] v) {
+    return new Vec3(v[0], v[1], v[2]);
   }
 }

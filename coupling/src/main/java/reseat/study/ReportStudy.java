@@ -67,7 +67,8 @@ public record ReportStudy(
     RemountScatter remount =
         new RemountSimulation(model)
             .run(RemountPlan.of(effort.mounts(), effort.seed(), effort.threads()));
-    CauseShares causes = CauseShares.of(model, CAUSE_MOUNTS, effort.seed());
+    CauseShares causes =
+        CauseShares.of(model, CAUSE_MOUNTS, effort.seed(), effort.threads(), done -> {});
     Optional<InterchangeResult> interchange = Optional.empty();
     Optional<LinearStack> stack = Optional.empty();
     ToleranceModel tolerances = ToleranceModel.of(design);

@@ -1,0 +1,144 @@
+package reseat.remount;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import reseat.numerics.RunningCovariance;
+import reseat.space.Vec3;
+
+/**
+ * Running sums behind {@link CauseShares}; tallies of successive mountings can be joined in order.
+ *
+ * <p>Per mounting there are the shifts a and b of two independent sets, and for each cause c the
+ * shift m of the first set with c's luck from the second. With y = m - a, the total share of c is
+ * mean(y²) / (2 V), and its first-order share is cov(b, y) / V: that estimator is precise where y
+ * is small, so a cause without effect is told as such.
+ */
+final class ShareTally {
+
+  private static final Cause[] CAUSES = Cause.values();
+
+  private final Map<Cause, RunningCovariance> alone = new EnumMap<>(Cause.class);
+  private final RunningCovariance both = new RunningCovariance();
+  private final double[][] sumY = new double[CAUSES.length][3];
+  private final double[][] sumYy = new double[CAUSES.length][3];
+  private final double[][] sumBy = new double[CAUSES.length][3];
+  private final double[] sumB = new double[3];
+  private final double[] all = new double[3];
+  private final double[] allSquared = new double[3];
+  private final double[] bAllSquared = new double[3];
+  private final double[] bbAllSquared = new double[3];
+  private long used;
+  private long dropped;
+
+  ShareTally() {
+    for (Cause c : CAUSES) {
+      alone.put(c, new RunningCovariance());
+    }
+  }
+
+  /** Takes the shift with one cause alone at work; null if that mounting failed. */
+  void addAlone(Cause cause, Vec3 shift) {
+    if (shift != null) {
+      alone.get(cause).add(shift);
+    }
+  }
+
+  /**
+   * Takes the shifts of one mounting.
+   *
+   * @param a of the first set; null if it failed
+   * @param b of the second set; null if it failed
+   * @param mixed of the first set with one cause exchanged, by cause; null where it failed
+   */
+  void add(Vec3 a, Vec3 b, Map<Cause, Vec3> mixed) {
+    if (a == null || b == null || mixed.containsValue(null)) {
+      dropped++;
+      return;
+    }
+    used++;
+    both.add(a);
+    both.add(b);
+    for (int k = 0; k < 3; k++) {
+      double bk = b.component(k);
+      double sum = 0;
+      for (int c = 0; c < CAUSES.length; c++) {
+        double y = mixed.get(CAUSES[c]).component(k) - a.component(k);
+        sum += y;
+        sumY[c][k] += y;
+        sumYy[c][k] += y * y;
+        sumBy[c][k] += bk * y;
+      }
+      sumB[k] += bk;
+      all[k] += sum;
+      allSquared[k] += sum * sum;
+      bAllSquared[k] += bk * sum * sum;
+      bbAllSquared[k] += bk * bk * sum * sum;
+    }
+  }
+
+  /** Takes in the sums of later mountings. */
+  void merge(ShareTally next) {
+    both.merge(next.both);
+    for (int c = 0; c < CAUSES.length; c++) {
+      alone.get(CAUSES[c]).merge(next.alone.get(CAUSES[c]));
+      add(sumY[c], next.sumY[c]);
+      add(sumYy[c], next.sumYy[c]);
+      add(sumBy[c], next.sumBy[c]);
+    }
+    add(sumB, next.sumB);
+    add(all, next.all);
+    add(allSquared, next.allSquared);
+    add(bAllSquared, next.bAllSquared);
+    add(bbAllSquared, next.bbAllSquared);
+    used += next.used;
+    dropped += next.dropped;
+  }
+
+  private static void add(double[] to, double[] from) {
+    for (int k = 0; k < 3; k++) {
+      to[k] += from[k];
+    }
+  }
+
+  CauseShares shares() {
+    double[][] first = new double[CAUSES.length][3];
+    double[][] total = new double[CAUSES.length][3];
+    double[] interaction = new double[3];
+    double[] error = new double[3];
+    for (int k = 0; k < 3; k++) {
+      double variance = used < 2 ? 0 : both.covariance(k, k);
+      if (!(variance > 0)) {
+        continue;
+      }
+      double meanB = sumB[k] / used;
+      interaction[k] = 1;
+      for (int c = 0; c < CAUSES.length; c++) {
+        first[c][k] = (sumBy[c][k] - meanB * sumY[c][k]) / (used * variance);
+        total[c][k] = sumYy[c][k] / (2 * used * variance);
+        interaction[k] -= first[c][k];
+      }
+      double meanSquare =
+          (bbAllSquared[k] - 2 * meanB * bAllSquared[k] + meanB * meanB * allSquared[k]) / used;
+      double mean = (1 - interaction[k]) * variance;
+      error[k] = Math.sqrt(Math.max(0, meanSquare - mean * mean) / used) / variance;
+    }
+    List<CauseShares.Share> shares = new ArrayList<>();
+    for (int c = 0; c < CAUSES.length; c++) {
+      RunningCovariance single = alone.get(CAUSES[c]);
+      Vec3 deviation = single.count() < 2 ? Vec3.ZERO : single.standardDeviation();
+      shares.add(new CauseShares.Share(CAUSES[c], deviation, vector(first[c]), vector(total[c])));
+    }
+    shares.sort((p, q) -> Double.compare(sum(q.total()), sum(p.total())));
+    return new CauseShares(shares, vector(interaction), vector(error), used + dropped, dropped);
+  }
+
+  private static Vec3 vector(double[] v) {
+    return new Vec3(v[0], v[1], v[2]);
+  }
+
+  private static double sum(Vec3 v) {
+    return v.x() + v.y() + v.z();
+  }
+}
