@@ -1,0 +1,134 @@
+package reseat.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import reseat.designfile.Starter;
+
+/**
+ * Opens the report in a real browser, headless Chromium; skipped where there is none (.ci/run
+ * installs it).
+ */
+class ReportBrowserTest {
+
+  private static final List<Path> BROWSERS =
+      List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
+
+  /** Measures the page from inside: what sticks out, what overlaps, what it asked for. */
+  private static final String PROBE =
+      """
+      <script>
+      addEventListener('load', () => {
+        const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
+        const parts = [...document.querySelectorAll('main > *, section > *')]
+            .filter(e => e.getClientRects().length > 0);
+        let overlaps = 0;
+        for (let i = 1; i < parts.length; i++) {
+          const a = parts[i - 1].getBoundingClientRect(), b = parts[i].getBoundingClientRect();
+          if (parts[i - 1].parentNode === parts[i].parentNode && b.top < a.bottom - 1) overlaps++;
+        }
+        const asked = performance.getEntriesByType('resource').length;
+        document.body.insertAdjacentHTML('beforeend',
+            `<p id="probe">width ${innerWidth} sticks out ${wide} overlaps ${overlaps}`
+            + ` asked ${asked} sections ${document.querySelectorAll('section').length}.</p>`);
+      });
+      </script>
+      """;
+
+  @TempDir static Path folder;
+  private static Path page;
+  private static Path browser;
+
+  @BeforeAll
+  static void write() throws IOException {
+    browser = BROWSERS.stream().filter(Files::isExecutable).findFirst().orElse(null);
+    assumeTrue(browser != null, "no Chromium on this machine");
+    Path design = folder.resolve("post.toml");
+    Files.writeString(design, Starter.TOOL_POST.text());
+    Path target = folder.resolve("out");
+    String[] args = {
+      "report", design.toString(), "-o", target.toString(), "--mounts", "200", "--holders", "200"
+    };
+    StringWriter err = new StringWriter();
+    int code =
+        new Dispatch().run(args, new PrintWriter(new StringWriter()), new PrintWriter(err, true));
+    assertThat(code).as(err.toString()).isZero();
+    page = target.resolve("report.html");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1280, 500})
+  void nothingSticksOutOverlapsOrIsAskedFor(int width) throws Exception {
+    Path probed = folder.resolve("probed" + width + ".html");
+    Files.writeString(probed, Files.readString(page).replace("</body>", PROBE + "</body>"));
+    String dom =
+        chromium("--window-size=" + width + ",900", "--dump-dom", probed.toUri().toString());
+    assertThat(dom).contains("width " + width + " sticks out 0 overlaps 0 asked 0 sections ");
+  }
+
+  @Test
+  void aTelephoneSeesNothingStickOut() throws Exception {
+    // Chromium's window is at least 500 wide: a frame of 400 stands in for a small screen
+    Path frame = folder.resolve("frame.html");
+    Path probed = folder.resolve("inner.html");
+    Files.writeString(probed, Files.readString(page).replace("</body>", PROBE + "</body>"));
+    String inner = Files.readString(probed).replace("&", "&amp;").replace("\"", "&quot;");
+    Files.writeString(
+        frame,
+        "<iframe id=f style=\"width:400px;height:800px;border:0\" srcdoc=\""
+            + inner
+            + "\"></iframe><p id=told></p><script>const f=document.getElementById('f');"
+            + "f.addEventListener('load',()=>{document.getElementById('told').textContent="
+            + "f.contentDocument.getElementById('probe').textContent})</script>");
+    String dom = chromium("--window-size=900,900", "--dump-dom", frame.toUri().toString());
+    assertThat(dom).contains("<p id=\"told\">width 400 sticks out 0 overlaps 0");
+  }
+
+  @Test
+  void itPrints() throws Exception {
+    Path pdf = folder.resolve("report.pdf");
+    chromium("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
+    assertThat(new String(Files.readAllBytes(pdf), 0, 5, StandardCharsets.ISO_8859_1))
+        .isEqualTo("%PDF-");
+  }
+
+  private static String chromium(String... args) throws Exception {
+    List<String> command = new ArrayList<>();
+    command.add(browser.toString());
+    command.addAll(
+        List.of(
+            "--headless",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync",
+            "--virtual-time-budget=3000",
+            "--user-data-dir=" + Files.createTempDirectory(folder, "browser")));
+    command.addAll(List.of(args));
+    Path out = Files.createTempFile(folder, "out", ".txt");
+    Process process =
+        new ProcessBuilder(command)
+            .redirectOutput(out.toFile())
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    assertThat(process.waitFor(120, TimeUnit.SECONDS)).as("the browser ended").isTrue();
+    return Files.readString(out);
+  }
+}

@@ -1,0 +1,144 @@
+package reseat.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import reseat.designfile.Starter;
+
+/** What the report command writes, and what it refuses to overwrite. */
+class ReportCommandTest {
+
+  @TempDir Path folder;
+  private Path design;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void design() throws IOException {
+    design = folder.resolve("post.toml");
+    Files.writeString(design, Starter.TOOL_POST.text());
+  }
+
+  private int run(String... args) {
+    return new Dispatch().run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private int report(Path target, String... more) {
+    String[] args = {
+      "report", design.toString(), "-o", target.toString(), "--mounts", "200", "--holders", "200"
+    };
+    String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
+    System.arraycopy(more, 0, all, args.length, more.length);
+    return run(all);
+  }
+
+  @Test
+  void onePageThatNeedsNothingElseAndItsNumbersBesideIt() throws IOException {
+    Path target = folder.resolve("out");
+    assertThat(report(target)).as(err.toString()).isEqualTo(ExitCode.HOLDS);
+    String html = Files.readString(target.resolve("report.html"));
+    assertThat(html).doesNotContain("<script").doesNotContain(" src=").doesNotContain("url(");
+    assertThat(html.replaceAll("xmlns(:\\w+)?=\"http[^\"]*\"", "")).doesNotContain("http://");
+    assertThat(html).contains("What to change first".substring(0, 4)).contains("Cautions");
+    assertThat(html).doesNotContain("NaN");
+    for (String file : new String[] {"contacts.csv", "cases.csv", "budget.csv"}) {
+      assertThat(Files.readString(target.resolve(file))).contains(",").doesNotContain("NaN");
+    }
+  }
+
+  @Test
+  void theSameInputGivesTheSameBytesOnAnyNumberOfThreads() throws IOException {
+    report(folder.resolve("a"), "--threads", "1");
+    report(folder.resolve("b"), "--threads", "8");
+    for (String file : new String[] {"report.html", "contacts.csv", "preload-curve.csv"}) {
+      assertThat(Files.readAllBytes(folder.resolve("a").resolve(file)))
+          .as(file)
+          .isEqualTo(Files.readAllBytes(folder.resolve("b").resolve(file)));
+    }
+  }
+
+  @Test
+  void aFolderOfOursIsReplacedAndOneOfOthersIsNot() throws IOException {
+    Path target = folder.resolve("out");
+    report(target);
+    Files.writeString(target.resolve("stale.txt"), "left by an older version");
+    assertThat(report(target)).isEqualTo(ExitCode.HOLDS);
+    assertThat(target.resolve("stale.txt")).doesNotExist();
+
+    Path foreign = Files.createDirectory(folder.resolve("mine"));
+    Files.writeString(foreign.resolve("thesis.txt"), "dear");
+    assertThat(report(foreign)).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("did not write");
+    assertThat(Files.readString(foreign.resolve("thesis.txt"))).isEqualTo("dear");
+    assertThat(foreign.resolve("report.html")).doesNotExist();
+    try (var left = Files.list(folder)) {
+      assertThat(left.map(p -> p.getFileName().toString()).filter(n -> n.startsWith(".")))
+          .as("nothing half-written is left beside the folder")
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void badInputWritesNothing() throws IOException {
+    Files.writeString(design, Starter.TOOL_POST.text().replace("600 N", "600"));
+    Path target = folder.resolve("out");
+    assertThat(report(target)).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(target).doesNotExist();
+    assertThat(err.toString()).contains("has no unit");
+  }
+
+  @Test
+  void textOfTheUserIsEscaped() throws IOException {
+    String evil = "<img src=x onerror=alert(1)> & \\\"quoted\\\"";
+    Files.writeString(
+        design,
+        Starter.TOOL_POST
+            .text()
+            .replace("Tool post for a small facing lathe", evil)
+            .replace("name = \"rough\"", "name = \"" + evil + "\"")
+            .replace("\"front\"", "\"" + evil + "\"")
+            .replace("disc-spring stack on a 5/16-24 drawbolt", evil));
+    Path target = folder.resolve("out");
+    assertThat(report(target)).as(err.toString()).isEqualTo(ExitCode.HOLDS);
+    assertThat(Files.readString(target.resolve("report.html")))
+        .doesNotContain("<img")
+        .contains("&lt;img");
+  }
+
+  @Test
+  void aCouplingThatDoesNotStandHasAReportToo() throws IOException {
+    Files.writeString(
+        design,
+        Starter.TOOL_POST.text().replace("kind = \"vee\" ", "axis = \"0 deg\"\nkind = \"vee\" "));
+    Path target = folder.resolve("out");
+    assertThat(report(target)).as(err.toString()).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(Files.readString(target.resolve("report.html"))).contains("Does not hold");
+  }
+
+  @Test
+  void picturesComeOneByOne() throws IOException {
+    Path svg = folder.resolve("plan.svg");
+    assertThat(run("report", design.toString(), "-o", svg.toString(), "--picture", "plan"))
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(Files.readString(svg)).contains("<svg");
+    Path png = folder.resolve("plan.png");
+    assertThat(run("report", design.toString(), "-o", png.toString(), "--picture", "plan", "--png"))
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(new String(Files.readAllBytes(png), 1, 3, StandardCharsets.ISO_8859_1))
+        .isEqualTo("PNG");
+    assertThat(run("report", design.toString(), "-o", svg.toString(), "--picture", "plan"))
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("--force");
+    assertThat(run("report", design.toString(), "-o", "x.svg", "--picture", "paln"))
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("did you mean plan?");
+  }
+}
