@@ -63,7 +63,7 @@ public final class CouplingDesign {
         throw new IllegalArgumentException("two load cases are both called " + c.name());
       }
     }
-    tolerances.checkAgainst(supports, axes);
+    tolerances.checkNames(supports, axes);
   }
 
   /**

@@ -80,53 +80,62 @@ public record Tolerances(List<Tolerance> entries) {
     return Optional.ofNullable(best);
   }
 
-  /** Refuses tolerances on dimensions that the coupling does not have. */
-  void checkAgainst(List<Support> supports, MachineAxes axes) {
+  /**
+   * Refuses tolerances that name a support or a machine axis which a coupling does not have.
+   *
+   * <p>Whether a seat has such a dimension is not asked here, so that seats may be exchanged; see
+   * {@link #haveDimension}.
+   *
+   * @param supports supports of the coupling
+   * @param axes machine axes of the coupling
+   * @throws IllegalArgumentException if a support or an axis is not there
+   */
+  public void checkNames(List<Support> supports, MachineAxes axes) {
+    List<String> axisNames =
+        List.of(axes.first().name(), axes.second().name(), axes.third().name());
+    List<String> supportNames = supports.stream().map(Support::name).toList();
     for (Tolerance t : entries) {
-      switch (t.kind().scope()) {
-        case WHOLE -> {}
-        case MACHINE_AXIS -> checkAxis(t, axes);
-        default -> checkSupport(t, supports);
+      boolean ofTool = t.kind().scope() == ToleranceKind.Scope.MACHINE_AXIS;
+      if (ofTool && !t.part().isEmpty() && !axisNames.contains(t.part())) {
+        throw new IllegalArgumentException(
+            "tolerance of the "
+                + t.kind().words()
+                + ": no machine axis is called "
+                + t.part()
+                + ", only "
+                + axisNames);
       }
-    }
-  }
-
-  private static void checkAxis(Tolerance t, MachineAxes axes) {
-    if (t.part().isEmpty()) {
-      return;
-    }
-    List<String> names = List.of(axes.first().name(), axes.second().name(), axes.third().name());
-    if (!names.contains(t.part())) {
-      throw new IllegalArgumentException(
-          "tolerance of the "
-              + t.kind().words()
-              + ": no machine axis "
-              + t.part()
-              + " in "
-              + names);
-    }
-  }
-
-  private static void checkSupport(Tolerance t, List<Support> supports) {
-    boolean named = false;
-    for (Support s : supports) {
-      if (t.support().isEmpty() || t.support().equals(s.name())) {
-        named = true;
-        List<String> parts = t.kind().partsOf(s.seat());
-        if (t.part().isEmpty() ? !parts.isEmpty() : parts.contains(t.part())) {
-          return;
-        }
-      }
-    }
-    throw new IllegalArgumentException(
-        named
-            ? "tolerance of the " + t.kind().words() + place(t) + ": no seat there has one"
-            : "tolerance of the "
+      if (!t.support().isEmpty() && !supportNames.contains(t.support())) {
+        throw new IllegalArgumentException(
+            "tolerance of the "
                 + t.kind().words()
                 + ": no support is called "
                 + t.support()
                 + ", only "
-                + supports.stream().map(Support::name).toList());
+                + supportNames);
+      }
+    }
+  }
+
+  /**
+   * Says whether every tolerance has at least one dimension to govern.
+   *
+   * @param supports supports of the coupling
+   * @return false if a tolerance is for a dimension that no seat meant has
+   */
+  public boolean haveDimension(List<Support> supports) {
+    return entries.stream().allMatch(t -> hasDimension(t, supports));
+  }
+
+  private static boolean hasDimension(Tolerance t, List<Support> supports) {
+    ToleranceKind.Scope scope = t.kind().scope();
+    if (scope == ToleranceKind.Scope.WHOLE || scope == ToleranceKind.Scope.MACHINE_AXIS) {
+      return true;
+    }
+    return supports.stream()
+        .filter(s -> t.support().isEmpty() || t.support().equals(s.name()))
+        .map(s -> t.kind().partsOf(s.seat()))
+        .anyMatch(parts -> t.part().isEmpty() ? !parts.isEmpty() : parts.contains(t.part()));
   }
 
   private static String place(Tolerance t) {

@@ -103,6 +103,7 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
     MachineAxes told = axes;
     root.child("targets").ifPresent(s -> b.targets(WishReader.targets(s, told)));
     root.child("remount").ifPresent(s -> b.remount(WishReader.remount(s)));
+    root.child("tolerances").ifPresent(s -> b.tolerances(ToleranceReader.read(s, supports, told)));
     root.close();
     if (problems.hasErrors()) {
       return Optional.empty();
