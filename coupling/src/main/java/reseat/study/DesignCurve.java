@@ -25,7 +25,7 @@ import reseat.space.Vec3;
  */
 public record DesignCurve(List<Point> points) {
 
-  /** Mountings simulated at each point; the scatter is then good to about 4 %. */
+  /** Most mountings simulated at each point; the scatter is then good to about 4 %. */
   private static final int MOUNTS = 300;
 
   /** Ball diameters that are commonly stocked, mm; inch sizes among them. Common practice. */
@@ -63,10 +63,11 @@ public record DesignCurve(List<Point> points) {
    *
    * @param design the coupling; at least one preload
    * @param count number of points
+   * @param mounts mountings simulated at each point, if that is under {@value #MOUNTS}
    * @return points from a fifth to four times the present preload, evenly in proportion
    * @throws InterruptedException if the thread is interrupted
    */
-  public static DesignCurve overPreload(CouplingDesign design, int count)
+  public static DesignCurve overPreload(CouplingDesign design, int count, long mounts)
       throws InterruptedException {
     List<Point> points = new ArrayList<>();
     double total = design.preloads().stream().mapToDouble(Preload::force).sum();
@@ -74,7 +75,7 @@ public record DesignCurve(List<Point> points) {
       double factor = 0.2 * Math.pow(20, i / (count - 1.0));
       List<Preload> scaled =
           design.preloads().stream().map(p -> p.withForce(factor * p.force())).toList();
-      add(points, factor * total, design.toBuilder().preloads(scaled).build());
+      add(points, factor * total, design.toBuilder().preloads(scaled).build(), mounts);
     }
     return new DesignCurve(points);
   }
@@ -83,10 +84,12 @@ public record DesignCurve(List<Point> points) {
    * Varies the size of all balls over stock sizes, each seat cut anew for its ball.
    *
    * @param design the coupling
+   * @param mounts mountings simulated at each point, if that is under {@value #MOUNTS}
    * @return stock sizes from a third to three times the present ball
    * @throws InterruptedException if the thread is interrupted
    */
-  public static DesignCurve overStockBalls(CouplingDesign design) throws InterruptedException {
+  public static DesignCurve overStockBalls(CouplingDesign design, long mounts)
+      throws InterruptedException {
     List<Point> points = new ArrayList<>();
     double present = design.supports().get(0).ball().diameter();
     for (double mm : STOCK_BALLS_MM) {
@@ -94,14 +97,14 @@ public record DesignCurve(List<Point> points) {
       if (diameter > present / 3 && diameter < 3 * present) {
         Optional<CouplingDesign> resized = ResizedBalls.of(design, diameter / 2);
         if (resized.isPresent()) {
-          add(points, diameter, resized.get());
+          add(points, diameter, resized.get(), mounts);
         }
       }
     }
     return new DesignCurve(points);
   }
 
-  private static void add(List<Point> points, double value, CouplingDesign design)
+  private static void add(List<Point> points, double value, CouplingDesign design, long mounts)
       throws InterruptedException {
     CouplingModel model = CouplingModel.of(design);
     Equilibrium standing;
@@ -131,7 +134,7 @@ public record DesignCurve(List<Point> points) {
             PointStiffness.of(soft, design.toolPoint(), design.axes()).alongAxes(),
             standing.displacementOf(design.toolPoint()).norm(),
             new RemountSimulation(model)
-                .run(RemountPlan.of(MOUNTS, 1, 1))
+                .run(RemountPlan.of(Math.min(MOUNTS, mounts), 1, 1))
                 .toolPoint()
                 .deviation()));
   }

@@ -38,7 +38,7 @@ public record ReportStudy(
     DesignCurve overPreload,
     DesignCurve overBalls) {
 
-  /** Mountings in each set of the search for causes; shares are then good to about 0.05. */
+  /** Most mountings in each set of the search for causes; shares are then good to about 0.05. */
   private static final int CAUSE_MOUNTS = 1500;
 
   private static final int CURVE_POINTS = 17;
@@ -68,7 +68,12 @@ public record ReportStudy(
         new RemountSimulation(model)
             .run(RemountPlan.of(effort.mounts(), effort.seed(), effort.threads()));
     CauseShares causes =
-        CauseShares.of(model, CAUSE_MOUNTS, effort.seed(), effort.threads(), done -> {});
+        CauseShares.of(
+            model,
+            Math.min(CAUSE_MOUNTS, effort.mounts()),
+            effort.seed(),
+            effort.threads(),
+            done -> {});
     Optional<InterchangeResult> interchange = Optional.empty();
     Optional<LinearStack> stack = Optional.empty();
     ToleranceModel tolerances = ToleranceModel.of(design);
@@ -90,7 +95,7 @@ public record ReportStudy(
         BudgetStudy.of(design, causes, stack),
         design.preloads().isEmpty()
             ? new DesignCurve(List.of())
-            : DesignCurve.overPreload(design, CURVE_POINTS),
-        DesignCurve.overStockBalls(design));
+            : DesignCurve.overPreload(design, CURVE_POINTS, effort.mounts()),
+        DesignCurve.overStockBalls(design, effort.mounts()));
   }
 }

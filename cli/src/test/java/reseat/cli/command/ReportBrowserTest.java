@@ -61,7 +61,7 @@ class ReportBrowserTest {
     Files.writeString(design, Starter.TOOL_POST.text());
     Path target = folder.resolve("out");
     String[] args = {
-      "report", design.toString(), "-o", target.toString(), "--mounts", "200", "--holders", "200"
+      "report", design.toString(), "-o", target.toString(), "--mounts", "40", "--holders", "40"
     };
     StringWriter err = new StringWriter();
     int code =

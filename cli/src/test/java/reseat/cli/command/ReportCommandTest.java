@@ -33,7 +33,7 @@ class ReportCommandTest {
 
   private int report(Path target, String... more) {
     String[] args = {
-      "report", design.toString(), "-o", target.toString(), "--mounts", "200", "--holders", "200"
+      "report", design.toString(), "-o", target.toString(), "--mounts", "40", "--holders", "40"
     };
     String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
     System.arraycopy(more, 0, all, args.length, more.length);
