@@ -38,6 +38,13 @@ import reseat.space.Vec3;
  */
 public final class RingContact {
 
+  /**
+   * Peak pressure over yield strength at which a line contact begins to flow, after Tresca: the
+   * greatest shear is 0.300 p0 at 0.786 b below the surface (recalled from memory, confirmed by
+   * computation of a long ellipse).
+   */
+  public static final double FIRST_YIELD = 1 / (2 * 0.300);
+
   private static final double SLENDER = 0.1;
 
   private final double ballRadius;

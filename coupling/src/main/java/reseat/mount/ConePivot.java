@@ -1,0 +1,82 @@
+package reseat.mount;
+
+import java.util.Optional;
+import reseat.contact.EllipticContact;
+import reseat.contact.RingContact;
+import reseat.material.ElasticPair;
+import reseat.numerics.Bounds;
+import reseat.space.Matrix6;
+import reseat.space.Vec3;
+
+/**
+ * A ball in a cone: a ring of contact, over-determined. See {@link RingContact} for what its
+ * stiffness assumes.
+ *
+ * @param ballRadius ball radius, m
+ * @param flankAngle angle of the contact normals from the seat's axis, rad; the cone's included
+ *     angle is pi less twice this
+ * @param elasticity elastic constants of ball and seat
+ */
+public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasticity)
+    implements PivotSeat {
+
+  /** Checks radius and angle. */
+  public ConePivot {
+    Bounds.positive("ball radius", ballRadius, "m");
+    Bounds.between("flank angle of the conical seat", flankAngle, "rad", 0.05, 1.5);
+  }
+
+  /**
+   * Returns the ring.
+   *
+   * @return the contact of ball and cone
+   */
+  public RingContact ring() {
+    return RingContact.of(ballRadius, flankAngle, elasticity);
+  }
+
+  @Override
+  public double contactForce(double force) {
+    return Bounds.notNegative("force on the seat", force, "N") / Math.cos(flankAngle);
+  }
+
+  @Override
+  public double peakPressure(double force) {
+    return ring().peakPressure(force);
+  }
+
+  @Override
+  public Optional<EllipticContact> point() {
+    return Optional.empty();
+  }
+
+  @Override
+  public Optional<Matrix6> slidingStiffness(double force) {
+    return Optional.of(ring().stiffness(force, Vec3.ZERO));
+  }
+
+  @Override
+  public Optional<Matrix6> stickingStiffness(double force) {
+    return Optional.empty();
+  }
+
+  @Override
+  public GimbalFriction friction(double force, double friction) {
+    return GimbalFriction.cone(ballRadius, friction, force, flankAngle);
+  }
+
+  @Override
+  public boolean overDetermined() {
+    return true;
+  }
+
+  @Override
+  public boolean locates() {
+    return true;
+  }
+
+  @Override
+  public String words() {
+    return "a cone";
+  }
+}

@@ -1,0 +1,110 @@
+package reseat.mount;
+
+import java.util.Optional;
+import reseat.contact.EllipticContact;
+import reseat.contact.RelativeCurvature;
+import reseat.contact.TangentialContact;
+import reseat.material.ElasticPair;
+import reseat.numerics.Bounds;
+import reseat.space.Matrix6;
+import reseat.space.Vec3;
+
+/**
+ * A ball in three flats a third of a turn apart: three points, exactly determined.
+ *
+ * <p>Each contact carries {@code N = F/(3 cos phi)}. With k along each normal and k_t across it
+ *
+ * <pre>
+ *   sliding    Kx = (3/2) k sin² phi                         Kz = 3 k cos² phi
+ *   sticking   Kx = (3/2) (k sin² phi + k_t (1 + cos² phi))  Kz = 3 (k cos² phi + k_t sin² phi)
+ *              Krx = (3/2) k_t R² (1 + cos² phi)             Krz = 3 k_t R² sin² phi
+ *              Kx,ry = -Ky,rx = -3 k_t R cos phi
+ * </pre>
+ *
+ * <p>sums over three springs, derived here.
+ *
+ * @param ballRadius ball radius R, m
+ * @param flankAngle angle phi of the contact normals from the seat's axis, rad
+ * @param elasticity elastic constants of ball and seat
+ */
+public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair elasticity)
+    implements PivotSeat {
+
+  /** Checks radius and angle. */
+  public TrihedralPivot {
+    Bounds.positive("ball radius", ballRadius, "m");
+    Bounds.between("flank angle of the trihedral seat", flankAngle, "rad", 0.05, 1.5);
+  }
+
+  private EllipticContact contact() {
+    return EllipticContact.of(RelativeCurvature.ballOnPlane(ballRadius), elasticity);
+  }
+
+  @Override
+  public double contactForce(double force) {
+    return Bounds.notNegative("force on the seat", force, "N") / (3 * Math.cos(flankAngle));
+  }
+
+  @Override
+  public double peakPressure(double force) {
+    return contact().peakPressure(contactForce(force));
+  }
+
+  @Override
+  public Optional<EllipticContact> point() {
+    return Optional.of(contact());
+  }
+
+  @Override
+  public Optional<Matrix6> slidingStiffness(double force) {
+    return Optional.of(stiffness(contact().normalStiffness(contactForce(force)), 0));
+  }
+
+  @Override
+  public Optional<Matrix6> stickingStiffness(double force) {
+    double n = contactForce(force);
+    EllipticContact contact = contact();
+    double across = TangentialContact.of(contact).stiffnessAlongMajor(n);
+    return Optional.of(stiffness(contact.normalStiffness(n), across));
+  }
+
+  private Matrix6 stiffness(double normal, double across) {
+    double c = Math.cos(flankAngle);
+    double s = Math.sin(flankAngle);
+    double r = ballRadius;
+    double[] k = new double[36];
+    k[0] = 1.5 * (normal * s * s + across * (1 + c * c));
+    k[7] = k[0];
+    k[14] = 3 * (normal * c * c + across * s * s);
+    k[21] = 1.5 * across * r * r * (1 + c * c);
+    k[28] = k[21];
+    k[35] = 3 * across * r * r * s * s;
+    double coupled = 3 * across * r * c;
+    k[4] = -coupled;
+    k[24] = -coupled;
+    k[9] = coupled;
+    k[19] = coupled;
+    return Matrix6.of(k, Vec3.ZERO);
+  }
+
+  @Override
+  public GimbalFriction friction(double force, double friction) {
+    double patch = contact().semiMajor(contactForce(force));
+    return GimbalFriction.trihedral(ballRadius, friction, force, flankAngle, patch);
+  }
+
+  @Override
+  public boolean overDetermined() {
+    return false;
+  }
+
+  @Override
+  public boolean locates() {
+    return true;
+  }
+
+  @Override
+  public String words() {
+    return "a trihedral seat";
+  }
+}

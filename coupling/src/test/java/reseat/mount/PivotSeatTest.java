@@ -1,0 +1,133 @@
+package reseat.mount;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import reseat.contact.EllipticContact;
+import reseat.contact.RingContact;
+import reseat.contact.SubsurfaceStress;
+import reseat.contact.TangentialContact;
+import reseat.material.ElasticConstants;
+import reseat.material.ElasticPair;
+import reseat.space.Matrix6;
+import reseat.space.Twist;
+import reseat.space.Vec3;
+
+/** Seats in which a ball pivots, against sums over their contacts. */
+class PivotSeatTest {
+
+  private static final ElasticConstants STEEL = new ElasticConstants(206e9, 0.3);
+  private static final ElasticPair PAIR = new ElasticPair(STEEL, STEEL);
+  private static final double R = 0.005;
+  private static final double FORCE = 250;
+
+  /** Energy of springs along and across each normal, which the matrix must reproduce. */
+  private static double energy(List<Vec3> normals, double k, double kt, Twist motion) {
+    double sum = 0;
+    for (Vec3 n : normals) {
+      Vec3 u = motion.displacementOf(n.times(-R));
+      double along = u.dot(n);
+      Vec3 across = u.minus(n.times(along));
+      sum += 0.5 * (k * along * along + kt * across.dot(across));
+    }
+    return sum;
+  }
+
+  private static double energy(Matrix6 k, Twist t) {
+    var w = k.times(t);
+    return 0.5 * (w.force().dot(t.translation()) + w.moment().dot(t.rotation()));
+  }
+
+  private static void matches(PivotSeat seat, List<Vec3> normals) {
+    EllipticContact contact = seat.point().orElseThrow();
+    double n = seat.contactForce(FORCE);
+    double k = contact.normalStiffness(n);
+    double kt = TangentialContact.of(contact).stiffnessAlongMajor(n);
+    Twist motion = new Twist(new Vec3(0.3e-6, -0.7e-6, 0.5e-6), new Vec3(1e-4, 2e-4, 0), Vec3.ZERO);
+    double sliding = energy(normals, k, 0, motion);
+    assertThat(energy(seat.slidingStiffness(FORCE).orElseThrow(), motion))
+        .isCloseTo(sliding, within(1e-9 * sliding));
+    double sticking = energy(normals, k, kt, motion);
+    assertThat(energy(seat.stickingStiffness(FORCE).orElseThrow(), motion))
+        .isCloseTo(sticking, within(1e-9 * sticking));
+  }
+
+  @Test
+  void aTrihedralSeatIsThreeSprings() {
+    double phi = Math.toRadians(54.7356);
+    List<Vec3> normals = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      Vec3 out = Vec3.atAzimuth(0.4 + i * 2 * Math.PI / 3).times(Math.sin(phi));
+      normals.add(out.plus(Vec3.Z.times(Math.cos(phi))));
+    }
+    TrihedralPivot seat = new TrihedralPivot(R, phi, PAIR);
+    // three contacts hold the force up: 3 N cos phi = F
+    assertThat(3 * seat.contactForce(FORCE) * Math.cos(phi)).isCloseTo(FORCE, within(1e-9));
+    matches(seat, normals);
+    Twist turn = new Twist(Vec3.ZERO, new Vec3(0, 0, 1e-4), Vec3.ZERO);
+    double kt =
+        TangentialContact.of(seat.point().orElseThrow())
+            .stiffnessAlongMajor(seat.contactForce(FORCE));
+    double twisted = energy(normals, 0, kt, turn);
+    assertThat(energy(seat.stickingStiffness(FORCE).orElseThrow(), turn))
+        .isCloseTo(twisted, within(1e-9 * twisted));
+  }
+
+  @Test
+  void aFlatIsOneSpring() {
+    matches(new FlatPivot(R, PAIR), List.of(Vec3.Z));
+    assertThat(new FlatPivot(R, PAIR).locates()).isFalse();
+  }
+
+  @Test
+  void aRingPressesLessThanThreePointsAndIsStiffer() {
+    double phi = Math.toRadians(45);
+    TrihedralPivot points = new TrihedralPivot(R, phi, PAIR);
+    ConePivot cone = new ConePivot(R, phi, PAIR);
+    assertThat(cone.peakPressure(FORCE)).isLessThan(0.5 * points.peakPressure(FORCE));
+    assertThat(cone.slidingStiffness(FORCE).orElseThrow().get(2, 2))
+        .isGreaterThan(points.slidingStiffness(FORCE).orElseThrow().get(2, 2));
+    assertThat(cone.overDetermined()).isTrue();
+    assertThat(points.overDetermined()).isFalse();
+  }
+
+  @Test
+  void theLandOfASocketHoldsTheForceUp() {
+    SocketPivot seat = new SocketPivot(R, Math.toRadians(20), Math.toRadians(60));
+    int steps = 20_000;
+    double inner = seat.innerAngle();
+    double step = (seat.outerAngle() - inner) / steps;
+    double p1 = seat.peakPressure(FORCE) / Math.cos(inner);
+    double vertical = 0;
+    double normal = 0;
+    for (int i = 0; i < steps; i++) {
+      double t = inner + (i + 0.5) * step;
+      double ring = p1 * Math.cos(t) * 2 * Math.PI * R * R * Math.sin(t) * step;
+      vertical += ring * Math.cos(t);
+      normal += ring;
+    }
+    assertThat(vertical).isCloseTo(FORCE, within(1e-6 * FORCE));
+    assertThat(seat.contactForce(FORCE)).isCloseTo(normal, within(1e-6 * normal));
+  }
+
+  @Test
+  void theWorkedPadSeatHasItsForceAndPressure() {
+    // computed independently by a short script for 206 GPa, 0.3: 250 N in a trihedral seat of a
+    // cube corner, 10 mm ball: 144.3 N a contact; pressure from (6 N E*^2/(pi^3 R^2))^(1/3)
+    TrihedralPivot seat = new TrihedralPivot(R, Math.atan(Math.sqrt(2)), PAIR);
+    double n = seat.contactForce(FORCE);
+    assertThat(n).isCloseTo(144.3376, within(1e-3));
+    double e = PAIR.reducedModulus();
+    double p0 = Math.cbrt(6 * n * e * e / (Math.pow(Math.PI, 3) * R * R));
+    assertThat(seat.peakPressure(FORCE)).isCloseTo(p0, within(1e-9 * p0));
+  }
+
+  @Test
+  void aLineContactYieldsWhereALongEllipseDoes() {
+    assertThat(SubsurfaceStress.of(1 / 300.0, 0.3).firstYieldTresca())
+        .isCloseTo(RingContact.FIRST_YIELD, within(0.01));
+  }
+}
