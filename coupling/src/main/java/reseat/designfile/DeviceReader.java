@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.design.Preload;
-import reseat.preload.BenchSetting;
 import reseat.preload.PreloadDevice;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
@@ -101,21 +100,8 @@ final class DeviceReader {
             QuantityFormat.both(force, QuantityKind.FORCE),
             device
                 .settingFor(force)
-                .map(b -> "; for that force set " + told(b) + ", or leave one of the two out")
+                .map(b -> "; for that force set " + b.told() + ", or leave one of the two out")
                 .orElse("; leave one of the two out")));
     return false;
-  }
-
-  /** What to set, in words with both unit systems. */
-  static String told(BenchSetting b) {
-    QuantityKind kind =
-        switch (b.kind()) {
-          case FORCE -> QuantityKind.FORCE;
-          case TORQUE -> QuantityKind.TORQUE;
-          case DEFLECTION, GAP -> QuantityKind.LENGTH;
-          case MASS -> QuantityKind.MASS;
-          case PRESSURE -> QuantityKind.PRESSURE;
-        };
-    return b.kind().label() + " " + QuantityFormat.both(b.value(), kind);
   }
 }

@@ -46,8 +46,11 @@ public record BondJoint(
     BondDerating derating,
     double temperature) {
 
-  private static final double STARVED_GAP = 0.05e-3;
-  private static final double THICK_GAP = 0.2e-3;
+  /** Gap below which a joint may be starved of adhesive, m; common practice. */
+  public static final double STARVED_GAP = 0.05e-3;
+
+  /** Gap above which a layer is soft and weak, m; common practice. */
+  public static final double THICK_GAP = 0.2e-3;
 
   /** Load on the joint. */
   public record Load(double pull, double lateral) {

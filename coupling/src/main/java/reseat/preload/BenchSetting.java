@@ -1,5 +1,8 @@
 package reseat.preload;
 
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+
 /**
  * What to set at the bench so that a device gives a force.
  *
@@ -11,24 +14,26 @@ public record BenchSetting(Kind kind, double value) {
   /** The quantity that is set, with its SI unit. */
   public enum Kind {
     /** Force itself, read on a load cell or spring balance, N. */
-    FORCE("force", "N"),
+    FORCE("force", "N", QuantityKind.FORCE),
     /** Torque on screw or nut, N m. */
-    TORQUE("torque", "N m"),
+    TORQUE("torque", "N m", QuantityKind.TORQUE),
     /** Compression of the spring or stack from its free length, m. */
-    DEFLECTION("deflection", "m"),
+    DEFLECTION("deflection", "m", QuantityKind.LENGTH),
     /** Distance between the magnet faces, or between magnet and iron, m. */
-    GAP("gap", "m"),
+    GAP("gap", "m", QuantityKind.LENGTH),
     /** Mass hung or laid on, kg. */
-    MASS("mass", "kg"),
+    MASS("mass", "kg", QuantityKind.MASS),
     /** Gauge pressure of the supply, Pa. */
-    PRESSURE("pressure", "Pa");
+    PRESSURE("pressure", "Pa", QuantityKind.PRESSURE);
 
     private final String label;
     private final String unit;
+    private final QuantityKind quantity;
 
-    Kind(String label, String unit) {
+    Kind(String label, String unit, QuantityKind quantity) {
       this.label = label;
       this.unit = unit;
+      this.quantity = quantity;
     }
 
     /**
@@ -48,5 +53,14 @@ public record BenchSetting(Kind kind, double value) {
     public String unit() {
       return unit;
     }
+  }
+
+  /**
+   * Says what to set.
+   *
+   * @return quantity and value in both unit systems, {@code deflection 1.192 mm (0.0469 in)}
+   */
+  public String told() {
+    return kind.label + " " + QuantityFormat.both(value, kind.quantity);
   }
 }

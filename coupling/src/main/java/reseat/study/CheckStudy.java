@@ -2,6 +2,7 @@ package reseat.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.check.BallMountChecks;
 import reseat.check.CaseDepthCheck;
 import reseat.check.ConstraintCheck;
 import reseat.check.ErrorMotionCheck;
@@ -10,6 +11,7 @@ import reseat.check.GrooveDirectionCheck;
 import reseat.check.HalfSpaceCheck;
 import reseat.check.LiftOffCheck;
 import reseat.check.LoadInsideTriangleCheck;
+import reseat.check.PreloadDeviceCheck;
 import reseat.check.PreloadLineCheck;
 import reseat.check.PreloadScatterCheck;
 import reseat.check.PressureCheck;
@@ -96,6 +98,8 @@ public final class CheckStudy {
     findings.addAll(PreloadScatterCheck.of(design, scatter));
     findings.addAll(ErrorMotionCheck.of(design, cases));
     findings.addAll(SelfSeatingCheck.of(design.friction(), waysHome));
+    findings.addAll(BallMountChecks.of(standing, cases));
+    findings.addAll(PreloadDeviceCheck.of(design));
     findings.addAll(StiffnessNote.of(design, frictionless.stiffness()));
     return new SeatedCheck(
         design,

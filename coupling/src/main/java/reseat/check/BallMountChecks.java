@@ -1,0 +1,62 @@
+package reseat.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import reseat.design.CouplingDesign;
+import reseat.design.StudMount;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.Equilibrium;
+
+/** Studs, bonds and threads of all balls of a coupling; of each kind of finding the worst ball. */
+public final class BallMountChecks {
+
+  private BallMountChecks() {}
+
+  /**
+   * Judges the ball mounts.
+   *
+   * @param standing the coupling at rest
+   * @param cases its responses to the load cases
+   * @return findings; none if no stud is described
+   */
+  public static List<Finding> of(Equilibrium standing, List<CaseResponse> cases) {
+    CouplingDesign design = standing.model().design();
+    Map<StudMount, List<Finding>> worst = new LinkedHashMap<>();
+    for (int b = 0; b < design.supports().size(); b++) {
+      Optional<StudMount> mount = design.supports().get(b).mounting().stud();
+      if (mount.isPresent()) {
+        String name = design.supports().get(b).name();
+        List<Finding> found = one(name, mount.get(), StudLoads.of(standing, cases, b));
+        worst.merge(mount.get(), found, BallMountChecks::worse);
+      }
+    }
+    return worst.values().stream().flatMap(List::stream).toList();
+  }
+
+  /** Equal mounts give the same findings in the same order, with other numbers. */
+  private static List<Finding> worse(List<Finding> one, List<Finding> other) {
+    List<Finding> worse = new ArrayList<>();
+    for (int i = 0; i < one.size(); i++) {
+      worse.add(Finding.worstFirst(List.of(one.get(i), other.get(i))).get(0));
+    }
+    return worse;
+  }
+
+  private static List<Finding> one(String where, StudMount mount, StudLoads loads) {
+    List<Finding> found = new ArrayList<>();
+    found.add(StudStressCheck.of(where, mount, loads));
+    mount.bond().ifPresent(b -> found.addAll(BondCheck.of(where, b, loads)));
+    mount
+        .thread()
+        .ifPresent(
+            t -> {
+              found.add(ThreadCheck.of(where, t, loads));
+              double push = -loads.sustained().pull();
+              found.addAll(LockNutCheck.of(where, t, push, Double.POSITIVE_INFINITY));
+            });
+    return found;
+  }
+}
