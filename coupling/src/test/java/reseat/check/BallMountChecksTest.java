@@ -1,0 +1,145 @@
+package reseat.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import reseat.design.CouplingDesign;
+import reseat.design.StudMount;
+import reseat.designfile.DesignFile;
+import reseat.designfile.Starter;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.CouplingModel;
+import reseat.equilibrium.CouplingStiffness;
+import reseat.equilibrium.CouplingStiffness.Bound;
+import reseat.equilibrium.Equilibrium;
+
+/** Studs, bonds, threads and preload devices of the tool post, as a check judges them. */
+class BallMountChecksTest {
+
+  private static final String POST = Starter.TOOL_POST.text();
+
+  private static CouplingDesign design(String... changes) {
+    String text = POST;
+    for (int i = 0; i < changes.length; i += 2) {
+      assertThat(text).contains(changes[i]);
+      text = text.replace(changes[i], changes[i + 1]);
+    }
+    DesignFile f = DesignFile.read(text);
+    assertThat(f.problems()).noneMatch(p -> p.message().contains("ERROR"));
+    return f.design().orElseThrow();
+  }
+
+  private static List<Finding> findings(CouplingDesign d) {
+    Equilibrium standing = CouplingModel.of(d).standing();
+    List<CaseResponse> cases =
+        CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
+    List<Finding> all = new ArrayList<>(BallMountChecks.of(standing, cases));
+    all.addAll(PreloadDeviceCheck.of(d));
+    return all;
+  }
+
+  private static Finding one(List<Finding> all, String check) {
+    return all.stream().filter(f -> f.check().equals(check)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void aThirdOfThePreloadPressesEachStud() {
+    CouplingDesign d = design();
+    Equilibrium standing = CouplingModel.of(d).standing();
+    double pull = 0;
+    for (int b = 0; b < 3; b++) {
+      StudLoads loads = StudLoads.of(standing, List.of(), b);
+      pull += loads.sustained().pull();
+      assertThat(loads.sustained().lateral()).isLessThan(10);
+    }
+    // preload 600 N and weight 14 N press the studs into the holder
+    assertThat(pull).isCloseTo(-614, within(0.1));
+  }
+
+  @Test
+  void theStudsOfThePostHoldAndAreToldOnce() {
+    List<Finding> all = findings(design());
+    for (String check : List.of("ball stud", "bond", "stud thread")) {
+      Finding f = one(all, check);
+      assertThat(f.severity()).as(f.message()).isEqualTo(Severity.OK);
+      assertThat(all.stream().filter(g -> g.check().equals(check))).hasSize(1);
+    }
+    assertThat(one(all, "height setting").severity()).isEqualTo(Severity.NOTE);
+    assertThat(one(all, "preload device").message()).contains("set deflection");
+    assertThat(all).anySatisfy(f -> assertThat(f.message()).contains("J are stored"));
+  }
+
+  @Test
+  void aBentNeckIsFoundWithItsCure() {
+    List<Finding> all =
+        findings(
+            design(
+                "neck_diameter = \"0.312 in\"",
+                "neck_diameter = \"2 mm\"",
+                "height = \"-400 N\"",
+                "X = \"-160 N\""));
+    Finding f = one(all, "ball stud");
+    assertThat(f.severity()).isNotEqualTo(Severity.OK);
+    assertThat(f.advice()).contains("Thicken or shorten the neck");
+  }
+
+  @Test
+  void aBallHungOnWarmAdhesiveIsWarnedOf() {
+    List<Finding> all =
+        findings(
+            design(
+                "bottoms_on_metal = true",
+                "bottoms_on_metal = false",
+                "hottest = \"30 °C\"",
+                "hottest = \"50 °C\"",
+                "gap = \"0.08 mm\"",
+                "gap = \"0.3 mm\""));
+    assertThat(all.stream().filter(f -> f.check().equals("bond")).map(Finding::message))
+        .anyMatch(m -> m.contains("hangs on the adhesive"))
+        .anyMatch(m -> m.contains("near the softening temperature"))
+        .anyMatch(m -> m.contains("thicker than 0.2 mm"));
+  }
+
+  @Test
+  void anOvertightenedNutStripsTheNamedPart() {
+    List<Finding> all =
+        findings(
+            design(
+                "torque = \"8 N·m\"",
+                "torque = \"60 N·m\"",
+                "body_material = \"1045\"",
+                "body_material = \"6061-T6\"",
+                "engagement = \"0.4 in\"",
+                "engagement = \"0.12 in\""));
+    Finding f = one(all, "stud thread");
+    assertThat(f.severity()).isEqualTo(Severity.FAIL);
+    assertThat(f.message()).contains("the threads of the tapped part strip");
+    assertThat(f.advice()).contains("so that the screw breaks before a thread strips");
+  }
+
+  @Test
+  void aLooseNutLeavesThePlay() {
+    Finding f =
+        one(findings(design("torque = \"8 N·m\"", "torque = \"0.1 N·m\"")), "height setting");
+    assertThat(f.severity()).isEqualTo(Severity.WARNING);
+    assertThat(f.message()).contains("the play of the thread stays");
+  }
+
+  @Test
+  void anUnknownStrengthIsSaidSo() {
+    List<Finding> all = findings(design("body_material = \"1045\"", "body_material = \"A2\""));
+    assertThat(one(all, "stud thread").severity()).isEqualTo(Severity.NOTE);
+  }
+
+  @Test
+  void studsMakeThePostSofterThanRigidBalls() {
+    CouplingDesign d = design();
+    StudMount stud = d.supports().get(0).mounting().stud().orElseThrow();
+    Equilibrium standing = CouplingModel.of(d).standing();
+    double contact = standing.contacts().get(0).normalStiffness();
+    assertThat(stud.compliance().shareOfLateralGive(contact)).isBetween(0.2, 0.7);
+  }
+}
