@@ -8,6 +8,7 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.plots.drawing.PlanView;
+import reseat.plots.drawing.PolarLiftOff;
 import reseat.plots.drawing.SeatSection;
 import reseat.plots.drawing.SideView;
 import reseat.space.Vec3;
@@ -35,6 +36,14 @@ public final class PictureGallery {
         all.add(SeatSection.draw(name, s, ExampleDesigns.contacts(d, i)));
       }
     }
+    for (CouplingDesign d : ExampleDesigns.all()) {
+      all.add(PolarLiftOff.of(d));
+    }
+    all.add(
+        PolarLiftOff.compare(
+            List.of("ball toward the tool", "edge toward the tool"),
+            List.of(ExampleDesigns.toolPost(0), ExampleDesigns.toolPost(60))));
+    all.addAll(ChartExamples.all());
     CouplingDesign gothic = ExampleDesigns.gothicPost();
     all.add(
         SeatSection.draw(

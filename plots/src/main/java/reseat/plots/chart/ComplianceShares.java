@@ -1,0 +1,97 @@
+package reseat.plots.chart;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import reseat.plots.NumberText;
+import reseat.plots.Picture;
+import reseat.plots.scene.Scene;
+import reseat.plots.scene.Tone;
+
+/** Which springs give way under a force at the tool point, direction by direction. */
+public final class ComplianceShares {
+
+  private static final double WIDTH = 600;
+
+  /**
+   * One spring.
+   *
+   * @param name contact, mounting or other part
+   * @param share its share of the displacement along the force, 0 to 1
+   */
+  public record Part(String name, double share) {}
+
+  /**
+   * One direction of force.
+   *
+   * @param axis name of the machine axis
+   * @param stiffness stiffness at the tool point along it, N/m
+   * @param parts springs; their shares add to 1
+   */
+  public record Direction(String axis, double stiffness, List<Part> parts) {
+
+    /** Copies the parts. */
+    public Direction {
+      parts = List.copyOf(parts);
+      if (parts.isEmpty()) {
+        throw new IllegalArgumentException("direction " + axis + " has no parts that give way");
+      }
+    }
+  }
+
+  private ComplianceShares() {}
+
+  /**
+   * Draws the shares.
+   *
+   * @param directions at least one
+   * @return the picture {@code compliance-shares}
+   */
+  public static Picture draw(List<Direction> directions) {
+    List<Scene> panels = new ArrayList<>();
+    for (Direction d : directions) {
+      List<BarPanel.Bar> bars = new ArrayList<>();
+      for (Part p : sorted(d)) {
+        bars.add(
+            new BarPanel.Bar(
+                p.name(), 100 * p.share(), NumberText.with(100 * p.share(), 2, "%"), Tone.BLUE));
+      }
+      String heading =
+          d.axis() + ": " + AxisQuantity.STIFFNESS.text(d.stiffness(), 3) + " at the tool point";
+      panels.add(
+          BarPanel.of(heading, bars, "share of the give (%)", Double.POSITIVE_INFINITY, WIDTH));
+    }
+    Direction first = directions.get(0);
+    Part most = sorted(first).get(0);
+    return Picture.of(
+        "compliance-shares",
+        "What gives way under a force at the tool point",
+        "The longest bar is the part to stiffen first; along "
+            + first.axis()
+            + " it is "
+            + most.name()
+            + ".",
+        altText(directions),
+        BarPanel.stacked(panels, WIDTH));
+  }
+
+  private static List<Part> sorted(Direction d) {
+    return d.parts().stream().sorted(Comparator.comparingDouble((Part p) -> -p.share())).toList();
+  }
+
+  private static String altText(List<Direction> directions) {
+    return "Bars of the share of each part in the give at the tool point. "
+        + directions.stream()
+            .map(
+                d ->
+                    d.axis()
+                        + ": "
+                        + sorted(d).stream()
+                            .limit(3)
+                            .map(p -> p.name() + " " + NumberText.with(100 * p.share(), 2, "%"))
+                            .collect(Collectors.joining(", ")))
+            .collect(Collectors.joining("; "))
+        + ".";
+  }
+}

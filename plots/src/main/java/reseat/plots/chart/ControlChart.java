@@ -1,0 +1,137 @@
+package reseat.plots.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.plots.Picture;
+import reseat.plots.scene.Dash;
+import reseat.plots.scene.Fill;
+import reseat.plots.scene.Key;
+import reseat.plots.scene.LineStyle;
+import reseat.plots.scene.Mark;
+import reseat.plots.scene.Point;
+import reseat.plots.scene.Scene;
+import reseat.plots.scene.Tone;
+
+/** Checks of a coupling over its life against limits drawn from its own scatter. */
+public final class ControlChart {
+
+  private static final double WIDTH = 600;
+  private static final double HEIGHT = 300;
+  private static final LineStyle CENTRE = new LineStyle(Tone.GREEN, 1.3, Dash.CHAIN);
+
+  /**
+   * What the chart is drawn against.
+   *
+   * @param centre centre line, SI
+   * @param lower lower control limit, SI
+   * @param upper upper control limit, SI
+   */
+  public record Control(double centre, double lower, double upper) {
+
+    /** Refuses limits out of order. */
+    public Control {
+      if (!(lower <= centre && centre <= upper) || !Double.isFinite(upper - lower)) {
+        throw new IllegalArgumentException(
+            "control limits must lie about the centre line, found "
+                + lower
+                + ", "
+                + centre
+                + ", "
+                + upper);
+      }
+    }
+  }
+
+  private ControlChart() {}
+
+  /**
+   * Draws the chart.
+   *
+   * @param quantity what is checked
+   * @param values readings, SI, in order, at least one
+   * @param control centre line and limits
+   * @return the picture {@code control-chart}
+   */
+  public static Picture draw(AxisQuantity quantity, List<Double> values, Control control) {
+    int n = values.size();
+    double[] xs = new double[n];
+    double[] ys = new double[n];
+    List<Integer> outside = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      xs[i] = i + 1;
+      ys[i] = quantity.of(values.get(i));
+      if (values.get(i) < control.lower() || values.get(i) > control.upper()) {
+        outside.add(i);
+      }
+    }
+    double lower = quantity.of(control.lower());
+    double upper = quantity.of(control.upper());
+    AxisRange y = new AxisRange.Gatherer().add(ys).add(lower).add(upper).range(0.08);
+    PlotPanel panel =
+        new PlotPanel(
+            WIDTH,
+            HEIGHT,
+            "number of the check",
+            new AxisRange.Gatherer().add(0.5).add(n + 0.5).range(0.01),
+            quantity.label(),
+            y);
+    panel.countsAlongX();
+    panel.horizontal(quantity.of(control.centre()), CENTRE);
+    panel.horizontal(lower, LineStyle.LIMIT).horizontal(upper, LineStyle.LIMIT);
+    panel.line(xs, ys, LineStyle.solid(Tone.BLUE, 1), PlotPanel.MARKERS.get(0));
+    if (!outside.isEmpty()) {
+      panel.points(pick(xs, outside), pick(ys, outside), Tone.VERMILLION, PlotPanel.MARKERS.get(1));
+    }
+    Scene drawn = panel.scene();
+    Scene key = Key.of(key(quantity, control, outside), WIDTH - 12, 2);
+    Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
+    scene.place(key, 6, drawn.height() + 6);
+    String verdict =
+        outside.isEmpty()
+            ? "All " + n + " checks lie within the control limits."
+            : outside.size()
+                + " of "
+                + n
+                + " checks lie beyond the control limits, first check "
+                + (outside.get(0) + 1)
+                + ".";
+    return Picture.of(
+        "control-chart",
+        "Checks of the " + quantity.name() + " over time",
+        verdict,
+        "Control chart of the " + quantity.name() + ". " + verdict,
+        scene.build(WIDTH, drawn.height() + 6 + key.height()));
+  }
+
+  private static double[] pick(double[] from, List<Integer> places) {
+    return places.stream().mapToDouble(i -> from[i]).toArray();
+  }
+
+  private static List<Key.Entry> key(
+      AxisQuantity quantity, Control control, List<Integer> outside) {
+    List<Key.Entry> key = new ArrayList<>();
+    key.add(
+        new Key.Entry(
+            List.of(Mark.Oval.circle(new Point(0, 0), 3, LineStyle.NONE, Fill.full(Tone.BLUE))),
+            "check within limits"));
+    if (!outside.isEmpty()) {
+      key.add(
+          new Key.Entry(
+              List.of(
+                  Mark.Path.rectangle(
+                      reseat.plots.scene.Box.about(new Point(0, 0), 3),
+                      LineStyle.NONE,
+                      Fill.full(Tone.VERMILLION))),
+              "check beyond a limit"));
+    }
+    key.add(Key.Entry.line(CENTRE, "centre, " + quantity.text(control.centre(), 3)));
+    key.add(
+        Key.Entry.line(
+            LineStyle.LIMIT,
+            "control limits, "
+                + quantity.text(control.lower(), 3)
+                + " and "
+                + quantity.text(control.upper(), 3)));
+    return key;
+  }
+}

@@ -1,0 +1,206 @@
+package reseat.plots.chart;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import reseat.plots.NumberText;
+import reseat.plots.Picture;
+import reseat.plots.scene.Dash;
+import reseat.plots.scene.Fill;
+import reseat.plots.scene.Key;
+import reseat.plots.scene.LineStyle;
+import reseat.plots.scene.Scene;
+import reseat.plots.scene.Tone;
+
+/** How often each value came, with bounds. */
+public final class HistogramChart {
+
+  private static final double WIDTH = 600;
+  private static final double HEIGHT = 280;
+  private static final int MOST_BARS = 60;
+  private static final LineStyle MEAN = new LineStyle(Tone.INK, 1.4, Dash.CHAIN);
+  private static final LineStyle BOUND = new LineStyle(Tone.GREEN, 1.4, Dash.DASHED);
+
+  /**
+   * What to mark.
+   *
+   * @param lowerLimit least value allowed, SI; infinite for none
+   * @param upperLimit greatest value allowed, SI; infinite for none
+   * @param lowerBound lower end of the interval that holds most values, SI; infinite for none
+   * @param upperBound its upper end, SI; infinite for none
+   * @param boundName what the interval is, for instance {@code 95 % of all mounts}
+   */
+  public record Marked(
+      double lowerLimit,
+      double upperLimit,
+      double lowerBound,
+      double upperBound,
+      String boundName) {
+
+    /** Nothing marked. */
+    public static final Marked NOTHING =
+        new Marked(
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            "");
+  }
+
+  private HistogramChart() {}
+
+  /**
+   * Draws the histogram.
+   *
+   * @param name short name of the picture
+   * @param quantity what is counted
+   * @param values SI, at least two; not changed
+   * @param marked limits and bounds
+   * @return the picture
+   */
+  public static Picture draw(String name, AxisQuantity quantity, double[] values, Marked marked) {
+    if (values.length < 2) {
+      throw new IllegalArgumentException("a histogram needs at least two values");
+    }
+    double[] v = new double[values.length];
+    double mean = 0;
+    for (int i = 0; i < v.length; i++) {
+      v[i] = quantity.of(values[i]);
+      mean += v[i] / v.length;
+    }
+    Arrays.sort(v);
+    Bins bins = Bins.of(v);
+    AxisRange.Gatherer x =
+        new AxisRange.Gatherer().add(bins.from).add(bins.from + bins.width * bins.counts.length);
+    double[] lines = {
+      quantity.of(marked.lowerLimit()),
+      quantity.of(marked.upperLimit()),
+      quantity.of(marked.lowerBound()),
+      quantity.of(marked.upperBound())
+    };
+    for (double line : lines) {
+      if (x.near(line, 2)) {
+        x.add(line);
+      }
+    }
+    int most = Arrays.stream(bins.counts).max().orElse(1);
+    PlotPanel panel =
+        new PlotPanel(
+            WIDTH,
+            HEIGHT,
+            quantity.label(),
+            x.range(0.04),
+            "count of " + v.length,
+            new AxisRange(0, 1.06 * most));
+    bars(panel, bins);
+    panel.vertical(mean, MEAN);
+    panel.vertical(lines[0], LineStyle.LIMIT).vertical(lines[1], LineStyle.LIMIT);
+    panel.vertical(lines[2], BOUND).vertical(lines[3], BOUND);
+    Scene drawn = panel.scene();
+    Scene key = Key.of(key(quantity, marked, mean), WIDTH - 12, 2);
+    Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
+    scene.place(key, 6, drawn.height() + 6);
+    return Picture.of(
+        name,
+        "How the " + quantity.name() + " is spread",
+        caption(quantity, v, lines),
+        altText(quantity, v, mean),
+        scene.build(WIDTH, drawn.height() + 6 + key.height()));
+  }
+
+  private static void bars(PlotPanel panel, Bins bins) {
+    int n = bins.counts.length;
+    double[] xs = new double[4 * n];
+    double[] ys = new double[4 * n];
+    for (int i = 0; i < n; i++) {
+      double left = bins.from + i * bins.width;
+      for (int k = 0; k < 4; k++) {
+        xs[4 * i + k] = left + (k < 2 ? 0 : bins.width);
+        ys[4 * i + k] = k == 0 || k == 3 ? 0 : bins.counts[i];
+      }
+    }
+    panel.area(xs, ys, new Fill(Tone.BLUE, 0.35));
+    panel.line(xs, ys, LineStyle.solid(Tone.BLUE, 1));
+  }
+
+  private static List<Key.Entry> key(AxisQuantity quantity, Marked marked, double mean) {
+    List<Key.Entry> key = new ArrayList<>();
+    String told =
+        NumberText.significant(mean, 3) + (quantity.unit().isEmpty() ? "" : " " + quantity.unit());
+    key.add(Key.Entry.line(MEAN, "mean, " + told));
+    if (Double.isFinite(marked.lowerBound()) || Double.isFinite(marked.upperBound())) {
+      key.add(Key.Entry.line(BOUND, marked.boundName()));
+    }
+    if (Double.isFinite(marked.lowerLimit()) || Double.isFinite(marked.upperLimit())) {
+      key.add(Key.Entry.line(LineStyle.LIMIT, "limit, where it is near"));
+    }
+    return key;
+  }
+
+  private static String caption(AxisQuantity quantity, double[] sorted, double[] lines) {
+    long outside =
+        Arrays.stream(sorted)
+            .filter(
+                v ->
+                    (Double.isFinite(lines[0]) && v < lines[0])
+                        || (Double.isFinite(lines[1]) && v > lines[1]))
+            .count();
+    boolean limited = Double.isFinite(lines[0]) || Double.isFinite(lines[1]);
+    return limited
+        ? outside
+            + " of "
+            + sorted.length
+            + " values of the "
+            + quantity.name()
+            + " lie beyond the limits."
+        : "How often each value of the " + quantity.name() + " came.";
+  }
+
+  private static String altText(AxisQuantity quantity, double[] sorted, double mean) {
+    return "Histogram of "
+        + sorted.length
+        + " values of the "
+        + quantity.name()
+        + ": least "
+        + NumberText.significant(sorted[0], 3)
+        + ", mean "
+        + NumberText.significant(mean, 3)
+        + ", greatest "
+        + NumberText.significant(sorted[sorted.length - 1], 3)
+        + (quantity.unit().isEmpty() ? "" : " " + quantity.unit())
+        + ".";
+  }
+
+  /** Bars of equal width: twice the interquartile range over the cube root of the count. */
+  private static final class Bins {
+    final double from;
+    final double width;
+    final int[] counts;
+
+    private Bins(double from, double width, int[] counts) {
+      this.from = from;
+      this.width = width;
+      this.counts = counts;
+    }
+
+    /** Freedman and Diaconis' rule (recalled from memory), at most {@link #MOST_BARS} bars. */
+    static Bins of(double[] sorted) {
+      int n = sorted.length;
+      double least = sorted[0];
+      double span = sorted[n - 1] - least;
+      if (span == 0) {
+        double width = least == 0 ? 1 : 0.1 * Math.abs(least);
+        return new Bins(least - width / 2, width, new int[] {n});
+      }
+      double quartiles = sorted[3 * (n - 1) / 4] - sorted[(n - 1) / 4];
+      double wanted = 2 * quartiles / Math.cbrt(n);
+      int bars = wanted > 0 ? (int) Math.ceil(span / wanted) : MOST_BARS;
+      bars = Math.max(3, Math.min(MOST_BARS, bars));
+      int[] counts = new int[bars];
+      for (double v : sorted) {
+        counts[Math.min(bars - 1, (int) ((v - least) / span * bars))]++;
+      }
+      return new Bins(least, span / bars, counts);
+    }
+  }
+}

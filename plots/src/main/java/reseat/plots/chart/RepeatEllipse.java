@@ -1,0 +1,217 @@
+package reseat.plots.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.numerics.RunningCovariance;
+import reseat.plots.NumberText;
+import reseat.plots.Picture;
+import reseat.plots.scene.Fill;
+import reseat.plots.scene.Key;
+import reseat.plots.scene.LineStyle;
+import reseat.plots.scene.Mark;
+import reseat.plots.scene.Point;
+import reseat.plots.scene.Scene;
+import reseat.plots.scene.Tone;
+import reseat.space.Vec3;
+
+/** Where the tool point comes to lie over many mounts, in one plane, with its 95 % ellipse. */
+public final class RepeatEllipse {
+
+  private static final double WIDTH = 600;
+  private static final double HEIGHT = 470;
+  private static final LineStyle ELLIPSE = LineStyle.solid(Tone.INK, 1.6);
+
+  /** Radius of a normal cloud in two dimensions that holds 95 %, over sigma: sqrt(-2 ln 0.05). */
+  private static final double HOLDS_95 = Math.sqrt(-2 * Math.log(0.05));
+
+  /**
+   * The plane.
+   *
+   * @param first name of the machine axis to the right
+   * @param second name of the machine axis upward
+   * @param firstLimit half-width wanted along the first, m; infinite for none
+   * @param secondLimit half-width wanted along the second, m; infinite for none
+   */
+  public record Plane(String first, String second, double firstLimit, double secondLimit) {}
+
+  private RepeatEllipse() {}
+
+  /**
+   * Draws the cloud.
+   *
+   * @param name short name of the picture, for instance {@code remount-xz}
+   * @param what what is repeated, for instance {@code mounts of one holder}
+   * @param plane axes and limits
+   * @param first displacements along the first axis, m
+   * @param second displacements along the second axis, m; as many
+   * @return the picture
+   * @throws IllegalArgumentException if there are fewer than three points or the arrays differ
+   */
+  public static Picture draw(
+      String name, String what, Plane plane, double[] first, double[] second) {
+    if (first.length < 3 || first.length != second.length) {
+      throw new IllegalArgumentException(
+          "a cloud needs at least three points with two coordinates each, found "
+              + first.length
+              + " and "
+              + second.length);
+    }
+    AxisQuantity across = AxisQuantity.micrometres(plane.first());
+    AxisQuantity up = AxisQuantity.micrometres(plane.second());
+    double[] xs = scaled(first, across);
+    double[] ys = scaled(second, up);
+    Ellipse e = Ellipse.of(xs, ys);
+    double[][] outline = e.outline(HOLDS_95);
+    double limitX = across.of(plane.firstLimit());
+    double limitY = up.of(plane.secondLimit());
+    AxisRange.Gatherer xRange = new AxisRange.Gatherer().add(outline[0]).add(xs);
+    AxisRange.Gatherer yRange = new AxisRange.Gatherer().add(outline[1]).add(ys);
+    boolean limits = limitShown(xRange, limitX) || limitShown(yRange, limitY);
+    PlotPanel panel =
+        new PlotPanel(
+                WIDTH, HEIGHT, across.label(), xRange.range(0.05), up.label(), yRange.range(0.05))
+            .equalScale();
+    panel.markerSize(3);
+    double[][] kept = Thinning.of(xs, ys, panel.x(), panel.y());
+    panel.points(kept[0], kept[1], Tone.BLUE, PlotPanel.MARKERS.get(0));
+    panel.vertical(-limitX, LineStyle.LIMIT).vertical(limitX, LineStyle.LIMIT);
+    panel.horizontal(-limitY, LineStyle.LIMIT).horizontal(limitY, LineStyle.LIMIT);
+    panel.line(outline[0], outline[1], ELLIPSE);
+    Scene drawn = panel.scene();
+    List<Key.Entry> key = new ArrayList<>();
+    String shown =
+        kept[0].length < xs.length
+            ? xs.length + " " + what + ", points that hide each other left out"
+            : xs.length + " " + what;
+    key.add(
+        new Key.Entry(
+            List.of(Mark.Oval.circle(new Point(0, 0), 1.8, LineStyle.NONE, Fill.full(Tone.BLUE))),
+            shown));
+    key.add(Key.Entry.line(ELLIPSE, "ellipse that holds 95 % if the scatter is normal"));
+    if (limits) {
+      key.add(Key.Entry.line(LineStyle.LIMIT, limitWords(plane, across, up)));
+    }
+    Scene keySheet = Key.of(key, WIDTH - 12, 2);
+    Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
+    scene.place(keySheet, 6, drawn.height() + 6);
+    return Picture.of(
+        name,
+        "Tool point over " + what + ", " + plane.first() + "\u2013" + plane.second() + " plane",
+        caption(plane, e, limitX, limitY),
+        altText(plane, xs.length, what, e),
+        scene.build(WIDTH, drawn.height() + 6 + keySheet.height()));
+  }
+
+  private static boolean limitShown(AxisRange.Gatherer range, double limit) {
+    if (!Double.isFinite(limit) || !range.near(limit, 2.5) || !range.near(-limit, 2.5)) {
+      return false;
+    }
+    range.add(limit).add(-limit);
+    return true;
+  }
+
+  private static double[] scaled(double[] si, AxisQuantity quantity) {
+    double[] scaled = new double[si.length];
+    for (int i = 0; i < si.length; i++) {
+      scaled[i] = quantity.of(si[i]);
+    }
+    return scaled;
+  }
+
+  private static String limitWords(Plane plane, AxisQuantity across, AxisQuantity up) {
+    List<String> words = new ArrayList<>();
+    limitOf(plane.firstLimit(), across).ifPresent(words::add);
+    limitOf(plane.secondLimit(), up).ifPresent(words::add);
+    return "target: " + String.join(", ", words);
+  }
+
+  private static Optional<String> limitOf(double limit, AxisQuantity quantity) {
+    return Double.isFinite(limit)
+        ? Optional.of(quantity.name() + " \u00b1" + quantity.text(limit, 3))
+        : Optional.empty();
+  }
+
+  private static String caption(Plane plane, Ellipse e, double limitX, double limitY) {
+    boolean inside =
+        HOLDS_95 * e.sdX + Math.abs(e.meanX) <= limitX
+            && HOLDS_95 * e.sdY + Math.abs(e.meanY) <= limitY;
+    boolean none = Double.isInfinite(limitX) && Double.isInfinite(limitY);
+    return "The ellipse is "
+        + NumberText.significant(2 * HOLDS_95 * e.major, 2)
+        + " \u00b5m long and "
+        + NumberText.significant(2 * HOLDS_95 * e.minor, 2)
+        + " \u00b5m wide in the "
+        + plane.first()
+        + "\u2013"
+        + plane.second()
+        + " plane"
+        + (none ? "." : inside ? " and lies within the target." : " and passes the target.");
+  }
+
+  private static String altText(Plane plane, int n, String what, Ellipse e) {
+    return "Cloud of the tool point over "
+        + n
+        + " "
+        + what
+        + ". Standard deviation along "
+        + plane.first()
+        + " "
+        + NumberText.significant(e.sdX, 2)
+        + " \u00b5m, along "
+        + plane.second()
+        + " "
+        + NumberText.significant(e.sdY, 2)
+        + " \u00b5m, correlation "
+        + NumberText.decimals(e.correlation, 2)
+        + ".";
+  }
+
+  /** Mean, spread and principal axes of a cloud, in the unit of its coordinates. */
+  private static final class Ellipse {
+    final double meanX;
+    final double meanY;
+    final double sdX;
+    final double sdY;
+    final double correlation;
+    final double major;
+    final double minor;
+    final double turn;
+
+    private Ellipse(double meanX, double meanY, double varX, double varY, double cov) {
+      this.meanX = meanX;
+      this.meanY = meanY;
+      sdX = Math.sqrt(varX);
+      sdY = Math.sqrt(varY);
+      correlation = sdX * sdY == 0 ? 0 : cov / (sdX * sdY);
+      double half = Math.hypot((varX - varY) / 2, cov);
+      double middle = (varX + varY) / 2;
+      major = Math.sqrt(middle + half);
+      minor = Math.sqrt(Math.max(0, middle - half));
+      turn = 0.5 * Math.atan2(2 * cov, varX - varY);
+    }
+
+    static Ellipse of(double[] xs, double[] ys) {
+      RunningCovariance c = new RunningCovariance();
+      for (int i = 0; i < xs.length; i++) {
+        c.add(new Vec3(xs[i], ys[i], 0));
+      }
+      Vec3 mean = c.mean();
+      return new Ellipse(
+          mean.x(), mean.y(), c.covariance(0, 0), c.covariance(1, 1), c.covariance(0, 1));
+    }
+
+    double[][] outline(double times) {
+      int n = 90;
+      double[][] points = new double[2][n + 1];
+      for (int i = 0; i <= n; i++) {
+        double t = 2 * Math.PI * i / n;
+        double a = times * major * Math.cos(t);
+        double b = times * minor * Math.sin(t);
+        points[0][i] = meanX + a * Math.cos(turn) - b * Math.sin(turn);
+        points[1][i] = meanY + a * Math.sin(turn) + b * Math.cos(turn);
+      }
+      return points;
+    }
+  }
+}

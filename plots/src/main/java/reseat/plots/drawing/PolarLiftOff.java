@@ -1,0 +1,283 @@
+package reseat.plots.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import reseat.design.CouplingDesign;
+import reseat.design.MachineAxes;
+import reseat.equilibrium.ContactLines;
+import reseat.equilibrium.LiftOff;
+import reseat.plots.NumberText;
+import reseat.plots.Picture;
+import reseat.plots.scene.Dash;
+import reseat.plots.scene.Fill;
+import reseat.plots.scene.Key;
+import reseat.plots.scene.LineStyle;
+import reseat.plots.scene.Mark;
+import reseat.plots.scene.Point;
+import reseat.plots.scene.Scene;
+import reseat.plots.scene.Tone;
+import reseat.space.Vec3;
+
+/**
+ * How much force at the tool point opens the first contact, by its direction in each machine plane.
+ *
+ * <p>Polar maps at one common scale; the outermost ring cuts off what is far beyond the weakest
+ * direction.
+ */
+public final class PolarLiftOff {
+
+  private static final double WIDTH = 600;
+  private static final int RAYS = 360;
+  private static final double MOST_SHOWN = 5;
+  private static final List<Tone> TONES =
+      List.of(Tone.BLUE, Tone.VERMILLION, Tone.GREEN, Tone.PURPLE);
+  private static final List<Dash> DASHES =
+      List.of(Dash.SOLID, Dash.DASHED, Dash.CHAIN, Dash.DOTTED);
+
+  /**
+   * One direction.
+   *
+   * @param angle from the plane's first axis toward its second, rad
+   * @param force force that opens the first contact, N; infinite if none ever opens
+   * @param contact name of that contact; empty if none ever opens
+   */
+  public record Ray(double angle, double force, String contact) {
+
+    /** Refuses forces below zero. */
+    public Ray {
+      if (!(force >= 0) || !Double.isFinite(angle)) {
+        throw new IllegalArgumentException("lift-off force must not be negative, found " + force);
+      }
+    }
+  }
+
+  /**
+   * All directions in a plane, for one design.
+   *
+   * @param name what tells it from the others, for instance {@code ball toward the tool}
+   * @param rays directions in order, a full turn
+   */
+  public record Curve(String name, List<Ray> rays) {
+
+    /** Copies the rays. */
+    public Curve {
+      rays = List.copyOf(rays);
+    }
+  }
+
+  /**
+   * One plane.
+   *
+   * @param first name of the axis to the right
+   * @param second name of the axis upward
+   * @param curves one per design, at most four
+   */
+  public record Plane(String first, String second, List<Curve> curves) {
+
+    /** Copies the curves. */
+    public Plane {
+      curves = List.copyOf(curves);
+      if (curves.isEmpty() || curves.size() > TONES.size()) {
+        throw new IllegalArgumentException(
+            "a polar map shows one to four designs, found " + curves.size());
+      }
+    }
+  }
+
+  private PolarLiftOff() {}
+
+  /**
+   * Draws the map of one design in its three machine planes.
+   *
+   * @param design the coupling
+   * @return the picture {@code lift-off-map}
+   * @throws ArithmeticException if the contacts do not constrain the holder
+   */
+  public static Picture of(CouplingDesign design) {
+    return compare(List.of(""), List.of(design));
+  }
+
+  /**
+   * Draws the maps of several designs over each other, in the machine planes of the first.
+   *
+   * @param names what tells them apart
+   * @param designs the couplings, one to four
+   * @return the picture {@code lift-off-map}
+   * @throws ArithmeticException if the contacts of one do not constrain the holder
+   */
+  public static Picture compare(List<String> names, List<CouplingDesign> designs) {
+    MachineAxes axes = designs.get(0).axes();
+    int[][] pairs = {{0, 1}, {0, 2}, {1, 2}};
+    List<Plane> planes = new ArrayList<>();
+    for (int[] pair : pairs) {
+      List<Curve> curves = new ArrayList<>();
+      for (int i = 0; i < designs.size(); i++) {
+        Vec3 u = axes.axis(pair[0]).direction();
+        Vec3 v = axes.axis(pair[1]).direction();
+        curves.add(new Curve(names.get(i), rays(designs.get(i), u, v)));
+      }
+      planes.add(new Plane(axes.axis(pair[0]).name(), axes.axis(pair[1]).name(), curves));
+    }
+    return draw(planes);
+  }
+
+  private static List<Ray> rays(CouplingDesign design, Vec3 u, Vec3 v) {
+    LiftOff liftOff = new LiftOff(ContactLines.nominal(design), design.standingLoad());
+    List<Ray> rays = new ArrayList<>();
+    for (int i = 0; i < RAYS; i++) {
+      double angle = 2 * Math.PI * i / RAYS;
+      Vec3 d = u.times(Math.cos(angle)).plus(v.times(Math.sin(angle)));
+      LiftOff.First first = liftOff.forceAlong(design.toolPoint(), d);
+      rays.add(new Ray(angle, first.factor(), first.contact()));
+    }
+    return rays;
+  }
+
+  /**
+   * Draws maps from forces by direction.
+   *
+   * @param planes one to four planes, the same designs in each
+   * @return the picture {@code lift-off-map}
+   */
+  public static Picture draw(List<Plane> planes) {
+    double outer = outerRing(planes);
+    double panel = WIDTH / 2 - 4;
+    Scene.Builder scene = new Scene.Builder();
+    double rowTop = 0;
+    double bottom = 0;
+    for (int i = 0; i < planes.size(); i++) {
+      boolean leftHand = i % 2 == 0;
+      rowTop = leftHand ? bottom : rowTop;
+      Scene drawn = PolarPanel.of(planes.get(i), outer, panel, TONES, DASHES);
+      scene.place(drawn, leftHand ? 0 : panel + 8, rowTop);
+      bottom = Math.max(bottom, rowTop + drawn.height() + 6);
+    }
+    boolean roomBeside = planes.size() % 2 == 1;
+    Scene key = Key.of(key(planes.get(0), outer), roomBeside ? panel - 20 : WIDTH - 12, 2);
+    double top = roomBeside ? rowTop + 60 : bottom;
+    scene.place(key, roomBeside ? panel + 20 : 6, top);
+    Optional<Weakest> weakest = weakest(planes);
+    return Picture.of(
+        "lift-off-map",
+        "Force at the tool point that opens the first contact, by direction",
+        caption(weakest),
+        altText(planes),
+        scene.build(WIDTH, Math.max(bottom, top + key.height())));
+  }
+
+  private static List<Key.Entry> key(Plane plane, double outer) {
+    List<Key.Entry> entries = new ArrayList<>();
+    for (int i = 0; i < plane.curves().size(); i++) {
+      String name = plane.curves().get(i).name();
+      entries.add(
+          Key.Entry.line(
+              new LineStyle(TONES.get(i), 1.8, DASHES.get(i)),
+              (name.isBlank() ? "" : name + ": ") + "force that opens the first contact"));
+    }
+    entries.add(
+        new Key.Entry(
+            List.of(
+                Mark.Oval.circle(
+                    new Point(0, 0), 3.5, LineStyle.solid(Tone.INK, 1), Fill.full(Tone.BLUE))),
+            "weakest direction in the plane"));
+    entries.add(
+        Key.Entry.line(
+            LineStyle.THIN, "outer ring: " + NumberText.force(outer) + " or more is cut off here"));
+    if (plane.curves().size() == 1) {
+      entries.add(
+          new Key.Entry(List.of(), "names round the ring: the contact that opens first there"));
+    }
+    return entries;
+  }
+
+  /** A round force that shows the weak directions well. */
+  private static double outerRing(List<Plane> planes) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Plane p : planes) {
+      for (Curve c : p.curves()) {
+        for (Ray r : c.rays()) {
+          if (Double.isFinite(r.force())) {
+            least = r.force() > 0 ? Math.min(least, r.force()) : least;
+            most = Math.max(most, r.force());
+          }
+        }
+      }
+    }
+    if (most == 0) {
+      return 1;
+    }
+    double wanted = Math.min(1.05 * most, MOST_SHOWN * least);
+    double decade = Math.pow(10, Math.floor(Math.log10(wanted)));
+    for (double step : new double[] {1, 1.2, 1.6, 2, 2.4, 3.2, 4, 6, 8}) {
+      if (step * decade >= wanted) {
+        return step * decade;
+      }
+    }
+    return 10 * decade;
+  }
+
+  private record Weakest(Plane plane, Ray ray) {}
+
+  private static Optional<Weakest> weakest(List<Plane> planes) {
+    Weakest best = null;
+    for (Plane p : planes) {
+      for (Ray r : p.curves().get(0).rays()) {
+        if (Double.isFinite(r.force()) && (best == null || r.force() < best.ray().force())) {
+          best = new Weakest(p, r);
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static String caption(Optional<Weakest> weakest) {
+    return weakest
+        .map(
+            w ->
+                w.ray().force() == 0
+                    ? "Contact " + w.ray().contact() + " is open already without any load."
+                    : "The nearer a curve comes to the middle, the weaker the coupling in that"
+                        + " direction: least in these planes is "
+                        + NumberText.force(w.ray().force())
+                        + " in the "
+                        + w.plane().first()
+                        + "\u2013"
+                        + w.plane().second()
+                        + " plane, where "
+                        + w.ray().contact()
+                        + " opens first.")
+        .orElse("No force in these planes opens a contact.");
+  }
+
+  private static String altText(List<Plane> planes) {
+    return "Polar maps of the force at the tool point that opens the first contact. "
+        + planes.stream().map(PolarLiftOff::extremes).collect(Collectors.joining(" "));
+  }
+
+  private static String extremes(Plane p) {
+    return p.curves().stream()
+        .map(
+            c -> {
+              double least =
+                  c.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
+              double most = c.rays().stream().mapToDouble(Ray::force).max().orElse(0);
+              return String.format(
+                  Locale.ROOT,
+                  "Plane %s\u2013%s%s: least %s, most %s.",
+                  p.first(),
+                  p.second(),
+                  c.name().isBlank() ? "" : ", " + c.name(),
+                  told(least),
+                  told(most));
+            })
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String told(double force) {
+    return Double.isInfinite(force) ? "without limit" : NumberText.force(force);
+  }
+}
