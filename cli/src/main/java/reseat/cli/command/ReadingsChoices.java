@@ -18,6 +18,7 @@ import reseat.units.QuantityKind;
 /** The options of {@link ReadingsCommand}, as given. */
 final class ReadingsChoices {
 
+  static final String AGAINST = "--against";
   private static final String TARGET = "--target";
   private static final String MULTIPLIER = "--multiplier";
   private static final String GAUGE = "--gauge";
@@ -105,6 +106,12 @@ final class ReadingsChoices {
             "Point whose shift is wanted from the probes, such as '47 mm, 0 mm, 15.2 mm'."));
     spec.addOption(
         Options.text("--later", "FILE", "Later checks, held to the limits of this series."));
+    spec.addOption(
+        Options.text(
+            AGAINST,
+            "DESIGN",
+            "Compare with the tool changes simulated for this design file; probes are matched to"
+                + " its machine axes by name."));
     spec.addOption(Options.text("--sheet", "FILE", "Write the filled acceptance sheet."));
     spec.addOption(
         Options.text("--offsets", "FILE", "Write the offset table of several holders as CSV."));

@@ -16,6 +16,8 @@ import reseat.cli.report.OffsetTableText;
 import reseat.cli.report.ReadingsJson;
 import reseat.cli.report.ReadingsReport;
 import reseat.cli.report.ReadingsText;
+import reseat.design.CouplingDesign;
+import reseat.equilibrium.NoEquilibriumException;
 import reseat.readings.BetweenHolders;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
@@ -33,10 +35,15 @@ import reseat.readings.ReadingsReader;
 import reseat.readings.Repeatability;
 import reseat.readings.SeriesAnalysis;
 import reseat.readings.UnreadableReadings;
+import reseat.remount.RemountPlan;
 import reseat.space.Vec3;
+import reseat.study.PredictionStudy;
 
 /** {@code readings FILE}: what a measured remount series shows. */
 final class ReadingsCommand implements FileCommand {
+
+  /** Tool changes simulated for a comparison: a standard deviation is then good to 1 %. */
+  private static final int SIMULATED = 5000;
 
   @Override
   public void describe(CommandSpec spec) {
@@ -71,7 +78,7 @@ final class ReadingsCommand implements FileCommand {
         out.println("wrote " + file);
         return ExitCode.HOLDS;
       }
-      report = report(file, choices);
+      report = report(file, choices, err);
     } catch (UnreadableReadings e) {
       e.problems().stream().map(ReadingsProblem::text).forEach(err::println);
       return ExitCode.BAD_INPUT;
@@ -95,7 +102,7 @@ final class ReadingsCommand implements FileCommand {
         Path.of(choices.text(option)), content.getBytes(StandardCharsets.UTF_8), choices.force());
   }
 
-  private static ReadingsReport report(Path file, ReadingsChoices choices)
+  private static ReadingsReport report(Path file, ReadingsChoices choices, PrintWriter err)
       throws IOException, UnreadableReadings, UnusableChoice {
     MeasuredSeries series = ReadingsReader.read(file);
     if (series.mounts() < 2) {
@@ -122,7 +129,33 @@ final class ReadingsCommand implements FileCommand {
         choices.text("--later"),
         later(analysis, choices.text("--later")),
         poses(analysis, choices),
-        points(choices));
+        points(choices),
+        predictions(analysis, choices, err));
+  }
+
+  private static List<PredictionStudy> predictions(
+      SeriesAnalysis analysis, ReadingsChoices choices, PrintWriter err)
+      throws IOException, UnusableChoice {
+    String file = choices.text(ReadingsChoices.AGAINST);
+    if (file.isEmpty()) {
+      return List.of();
+    }
+    Optional<CouplingDesign> design = DesignInput.read(Path.of(file), err);
+    if (design.isEmpty()) {
+      throw new UnusableChoice(ReadingsChoices.AGAINST + ": the design cannot be used", null);
+    }
+    try {
+      return List.of(
+          PredictionStudy.of(
+              analysis,
+              design.get(),
+              RemountPlan.of(SIMULATED, 1, Runtime.getRuntime().availableProcessors())));
+    } catch (IllegalArgumentException | NoEquilibriumException e) {
+      throw new UnusableChoice(ReadingsChoices.AGAINST + ": " + e.getMessage(), e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted", e);
+    }
   }
 
   private static List<Vec3> points(ReadingsChoices choices) throws UnusableChoice {

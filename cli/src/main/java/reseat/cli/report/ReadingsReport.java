@@ -9,6 +9,7 @@ import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
 import reseat.readings.SeriesAnalysis;
 import reseat.space.Vec3;
+import reseat.study.PredictionStudy;
 
 /**
  * All that is reported of a remount series.
@@ -19,6 +20,7 @@ import reseat.space.Vec3;
  * @param later charts of the later checks by the name of the column, the baseline first
  * @param poses motions of the holder as a whole: one if the layout of the probes was given
  * @param points points whose shift is told from the pose, m
+ * @param predictions the series beside the simulated one; none if no design was given
  */
 public record ReadingsReport(
     SeriesAnalysis analysis,
@@ -26,7 +28,8 @@ public record ReadingsReport(
     String laterFile,
     Map<String, ControlChart> later,
     List<PoseScatter> poses,
-    List<Vec3> points) {
+    List<Vec3> points,
+    List<PredictionStudy> predictions) {
 
   /** Copies lists and map. */
   public ReadingsReport {
@@ -34,6 +37,7 @@ public record ReadingsReport(
     later = Map.copyOf(later);
     poses = List.copyOf(poses);
     points = List.copyOf(points);
+    predictions = List.copyOf(predictions);
   }
 
   /**

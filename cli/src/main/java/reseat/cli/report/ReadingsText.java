@@ -50,6 +50,7 @@ public final class ReadingsText {
     for (String remark : ReadingsRemarks.of(report)) {
       out.append(Paragraph.of("", remark));
     }
+    report.predictions().forEach(p -> out.append('\n').append(PredictionText.of(p)));
     report.poses().forEach(p -> out.append('\n').append(PoseText.of(p, report.points())));
     if (!report.offsets().isEmpty()) {
       out.append('\n').append(OffsetTableText.of(report.offsets().get(0)));
