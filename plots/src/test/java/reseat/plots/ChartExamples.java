@@ -114,7 +114,7 @@ final class ChartExamples {
       rows.add(
           new SensitivityRanking.Row("height of ball " + (char) ('a' + i), "10 \u00b5m", size));
     }
-    return SensitivityRanking.draw("height", rows);
+    return SensitivityRanking.draw("sensitivity-height", "height", rows);
   }
 
   private static Picture variance() {

@@ -2,6 +2,7 @@ package reseat.plots;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
@@ -10,6 +11,8 @@ import reseat.design.LoadCase;
 import reseat.design.MachineAxes;
 import reseat.design.MachineAxis;
 import reseat.design.Preload;
+import reseat.design.StudMount;
+import reseat.design.StudThread;
 import reseat.design.Support;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
@@ -17,6 +20,15 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadZone;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
+import reseat.mount.Adhesive;
+import reseat.mount.BallStud;
+import reseat.mount.BondJoint;
+import reseat.mount.LockNut;
+import reseat.mount.RootFixing;
+import reseat.mount.ScrewThread;
+import reseat.mount.ThreadFit;
+import reseat.mount.ThreadTolerance;
+import reseat.mount.ThreadTorque;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
 import reseat.seat.Ball;
@@ -167,6 +179,31 @@ public final class ExampleDesigns {
         .toolPoint(point)
         .axes(axes("across", Vec3.X, "up", Vec3.Y, "out", Vec3.Z))
         .build();
+  }
+
+  /** The tool post's front ball, bonded on a turned set screw with a conical bottom. */
+  public static Support bondedStud() {
+    BallStud stud = BallStud.plain(0.0079248, 0.01143, STEEL.elastic(), RootFixing.RIGID);
+    BondJoint bond =
+        BondJoint.ring(40e-6, Math.toRadians(50), 0.0079248, 0.08e-3, true, Adhesive.EPOXY, 313.15);
+    ThreadTolerance limits = ThreadTolerance.of(ScrewThread.parse("3/8-40"), ThreadFit.MEDIUM);
+    LockNut nut =
+        new LockNut(
+            limits, new ThreadTorque(limits.thread(), 0.15, 0.15, 0.012), 1500, 200, 0.003, 206e9);
+    StudThread thread = new StudThread(limits, 0.0095, STEEL, STEEL, 0.15, Optional.of(nut));
+    return withStud(new StudMount(stud, STEEL, Optional.of(bond), Optional.of(thread)));
+  }
+
+  /** The same ball drilled and glued on a boss, the stud of one piece with the plate. */
+  public static Support sleevedStud() {
+    BallStud stud =
+        new BallStud(0.006, 0.012, 0.004, 0.010, 0.003, STEEL.elastic(), RootFixing.RIGID);
+    BondJoint bond = BondJoint.sleeve(0.004, 0.006, 0.05e-3, false, Adhesive.ANAEROBIC, 313.15);
+    return withStud(new StudMount(stud, STEEL, Optional.of(bond), Optional.empty()));
+  }
+
+  private static Support withStud(StudMount mount) {
+    return toolPost().supports().get(0).withMounting(BallMounting.on(Vec3.Z.negated(), mount));
   }
 
   /** All three. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.plots.drawing.BallStudSection;
 import reseat.plots.drawing.PlanView;
 import reseat.plots.drawing.PolarLiftOff;
 import reseat.plots.drawing.SeatSection;
@@ -44,6 +45,8 @@ public final class PictureGallery {
             List.of("ball toward the tool", "edge toward the tool"),
             List.of(ExampleDesigns.toolPost(0), ExampleDesigns.toolPost(60))));
     all.addAll(ChartExamples.all());
+    all.add(BallStudSection.draw("stud-bonded", ExampleDesigns.bondedStud()));
+    all.add(BallStudSection.draw("stud-sleeve", ExampleDesigns.sleevedStud()));
     CouplingDesign gothic = ExampleDesigns.gothicPost();
     all.add(
         SeatSection.draw(

@@ -28,11 +28,12 @@ public final class SensitivityRanking {
   /**
    * Draws the ranking for one axis.
    *
+   * @param name name of the picture, for instance {@code sensitivity-x}
    * @param axis name of the machine axis
    * @param rows at least one, in any order; the fifteen strongest are shown
-   * @return the picture {@code sensitivity} with the axis in its title
+   * @return the picture
    */
-  public static Picture draw(String axis, List<Row> rows) {
+  public static Picture draw(String name, String axis, List<Row> rows) {
     AxisQuantity move = AxisQuantity.micrometres("movement of the tool point along " + axis);
     List<Row> shown =
         rows.stream()
@@ -56,7 +57,7 @@ public final class SensitivityRanking {
             ? " (" + (rows.size() - shown.size()) + " weaker ones are left out)"
             : "";
     return Picture.of(
-        "sensitivity",
+        name,
         "Which dimension moves the tool point along " + axis,
         "Watch the dimension with the longest bar, "
             + first.name()

@@ -76,7 +76,9 @@ class UnusualChartsTest {
     Picture p =
         sound(
             SensitivityRanking.draw(
-                "X", List.of(new SensitivityRanking.Row(name, "1 \u00b5m", 1e-6))));
+                "sensitivity-x",
+                "X",
+                List.of(new SensitivityRanking.Row(name, "1 \u00b5m", 1e-6))));
     assertThat(p.svgElement()).doesNotContain("<b>");
   }
 

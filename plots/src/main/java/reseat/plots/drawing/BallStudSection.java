@@ -1,0 +1,289 @@
+package reseat.plots.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.design.StudMount;
+import reseat.design.StudThread;
+import reseat.design.Support;
+import reseat.mount.BondJoint;
+import reseat.plots.NumberText;
+import reseat.plots.Picture;
+import reseat.plots.scene.Box;
+import reseat.plots.scene.Dash;
+import reseat.plots.scene.Fill;
+import reseat.plots.scene.Key;
+import reseat.plots.scene.LabelPlacer;
+import reseat.plots.scene.LineStyle;
+import reseat.plots.scene.Mark;
+import reseat.plots.scene.Point;
+import reseat.plots.scene.Scene;
+import reseat.plots.scene.TextStyle;
+import reseat.plots.scene.Tone;
+
+/** A section along the axis of a ball stud, to scale: ball, bond, neck, shoulder, thread. */
+public final class BallStudSection {
+
+  private static final double WIDTH = 600;
+  private static final double HEIGHT = 360;
+  private static final double SIDE = 150;
+  private static final double THINNEST_BOND = 1.6;
+  private static final LineStyle SKETCH = new LineStyle(Tone.MUTED, 0.9, Dash.DASHED);
+
+  private BallStudSection() {}
+
+  /**
+   * Draws the section.
+   *
+   * @param name name of the picture, for instance {@code stud-front}
+   * @param support a support whose ball stands on a described stud
+   * @return the picture
+   * @throws IllegalArgumentException if the stud is not described
+   */
+  public static Picture draw(String name, Support support) {
+    StudMount mount =
+        support
+            .mounting()
+            .stud()
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "the stud of ball " + support.name() + " is not described"));
+    double radius = support.ball().radius();
+    StudProfile profile = StudProfile.of(mount, radius);
+    SheetView view = view(mount, profile, radius);
+    List<Mark> marks = new ArrayList<>();
+    LabelPlacer placer = new LabelPlacer(new Box(2, 2, WIDTH - 2, HEIGHT));
+    body(mount, profile, radius, view, marks);
+    ball(view, radius, marks, placer);
+    stud(mount, profile, view, marks, placer);
+    bond(mount, profile, view, marks);
+    dimensions(mount, profile, view, marks, placer);
+    labels(mount, radius, view, marks, placer);
+    Scene.Builder scene = new Scene.Builder().addAll(marks);
+    scene.addAll(ScaleBar.of(view, WIDTH - 8, HEIGHT - 22, 130));
+    Scene key = Key.of(key(mount), WIDTH - 12, 1);
+    scene.place(key, 6, HEIGHT + 4);
+    return Picture.of(
+        name,
+        "Stud of ball " + support.name(),
+        caption(mount),
+        altText(support, mount),
+        scene.build(WIDTH, HEIGHT + 4 + key.height()));
+  }
+
+  private static SheetView view(StudMount mount, StudProfile profile, double radius) {
+    SheetView.Extent e = new SheetView.Extent();
+    double side = bodyHalfWidth(profile, radius);
+    e.include(0, radius, 0);
+    e.include(-side, -mount.stud().stickOut() - profile.foot(), 0);
+    e.include(side, -mount.stud().stickOut() - profile.foot(), 0);
+    return SheetView.fitting(e, new Box(SIDE, 24, WIDTH - SIDE, HEIGHT - 16));
+  }
+
+  private static double bodyHalfWidth(StudProfile profile, double radius) {
+    double widest = profile.right().stream().mapToDouble(Point::x).max().orElseThrow();
+    return 1.15 * Math.max(1.5 * widest, radius);
+  }
+
+  private static List<Point> onSheet(SheetView view, List<Point> points) {
+    return points.stream().map(p -> view.of(p.x(), p.y())).toList();
+  }
+
+  private static void body(
+      StudMount mount, StudProfile profile, double ballRadius, SheetView view, List<Mark> marks) {
+    double face = -mount.stud().stickOut();
+    double bottom = face - profile.foot();
+    double held = profile.right().get(profile.right().size() - 2).x();
+    double side = Math.max(1.8 * held, held + mount.stud().neckDiameter() / 2);
+    for (int s = -1; s <= 1; s += 2) {
+      List<Point> half =
+          onSheet(
+              view,
+              List.of(
+                  new Point(s * held, face),
+                  new Point(s * side, face),
+                  new Point(s * side, bottom),
+                  new Point(s * held, bottom)));
+      Hatch.of(half, 7, true).ifPresent(marks::add);
+      marks.add(Mark.Path.polygon(half, LineStyle.OUTLINE, Fill.NONE));
+    }
+    if (mount.thread().flatMap(StudThread::lockNut).isPresent()) {
+      double d = 2 * held;
+      double room = Math.max(0.2 * d, mount.stud().stickOut() - ballRadius);
+      double high = Math.min(0.55 * d, 0.8 * room);
+      Point a = view.of(-0.85 * d, face + high);
+      Point b = view.of(0.85 * d, face);
+      Box nut = new Box(a.x(), a.y(), b.x(), b.y());
+      marks.add(Mark.Path.rectangle(nut, SKETCH, Fill.NONE));
+    }
+  }
+
+  private static void ball(SheetView view, double radius, List<Mark> marks, LabelPlacer placer) {
+    Point c = view.of(0, 0);
+    double r = view.length(radius);
+    marks.add(Mark.Oval.circle(c, r, LineStyle.OUTLINE, new Fill(Tone.SKY, 0.15)));
+    placer.avoidCircle(c, r);
+  }
+
+  private static void stud(
+      StudMount mount, StudProfile profile, SheetView view, List<Mark> marks, LabelPlacer placer) {
+    List<Point> outline = onSheet(view, profile.outline());
+    marks.add(Mark.Path.polygon(outline, LineStyle.NONE, Fill.PAPER));
+    Hatch.of(outline, 5, false).ifPresent(marks::add);
+    Mark.Path edge = Mark.Path.polygon(outline, LineStyle.OUTLINE, Fill.NONE);
+    marks.add(edge);
+    placer.avoid(edge);
+    double face = -mount.stud().stickOut();
+    mount
+        .thread()
+        .ifPresent(
+            t -> {
+              double root = StudProfile.rootRadius(t.limits().thread());
+              for (int s = -1; s <= 1; s += 2) {
+                marks.add(
+                    Mark.Path.line(
+                        view.of(s * root, face),
+                        view.of(s * root, face - profile.foot()),
+                        LineStyle.THIN));
+              }
+            });
+    Point top = view.of(0, 0).moved(0, -12);
+    Point bottom = view.of(0, face - profile.foot()).moved(0, 8);
+    marks.add(Mark.Path.line(top, bottom, LineStyle.CENTRE));
+    marks.add(Sign.centreCross(view.of(0, 0), 9));
+  }
+
+  private static void bond(StudMount mount, StudProfile profile, SheetView view, List<Mark> marks) {
+    if (mount.bond().isEmpty()) {
+      return;
+    }
+    double width = Math.max(THINNEST_BOND, view.length(mount.bond().get().gap()));
+    List<Point> right = onSheet(view, profile.bond());
+    List<Point> left =
+        onSheet(view, profile.bond().stream().map(p -> new Point(-p.x(), p.y())).toList());
+    LineStyle line = LineStyle.solid(Tone.ORANGE, width);
+    marks.add(new Mark.Path(List.of(right, left), false, line, Fill.NONE));
+  }
+
+  private static void dimensions(
+      StudMount mount, StudProfile profile, SheetView view, List<Mark> marks, LabelPlacer placer) {
+    double left = bodyHalfWidth(profile, 0);
+    double face = -mount.stud().stickOut();
+    Point centre = new Point(view.of(-left, 0).x() - 26, view.of(0, 0).y());
+    Point atFace = new Point(centre.x(), view.of(0, face).y());
+    marks.add(Mark.Path.line(centre, view.of(0, 0).moved(-14, 0), LineStyle.THIN));
+    marks.add(Mark.Path.line(atFace, view.of(-left, face), LineStyle.THIN));
+    add(
+        DimensionLine.of(atFace, centre, 4, NumberText.length(mount.stud().stickOut())),
+        marks,
+        placer);
+    if (mount.thread().isPresent()) {
+      double right = bodyHalfWidth(profile, 0);
+      Point upper = new Point(view.of(right, 0).x() + 20, view.of(0, face).y());
+      Point lower = new Point(upper.x(), view.of(0, face - profile.foot()).y());
+      add(
+          DimensionLine.of(lower, upper, -4, NumberText.with(1e3 * profile.foot(), 4, "mm")),
+          marks,
+          placer);
+    }
+  }
+
+  private static void add(List<Mark> dimension, List<Mark> marks, LabelPlacer placer) {
+    marks.addAll(dimension);
+    placer.keepClear(dimension.get(dimension.size() - 1).box().grown(2));
+  }
+
+  private static void labels(
+      StudMount mount, double radius, SheetView view, List<Mark> marks, LabelPlacer placer) {
+    double face = -mount.stud().stickOut();
+    double shoulderTop = face + mount.stud().shoulderLength();
+    double neck = mount.stud().neckDiameter() / 2;
+    double neckMiddle = (shoulderTop - radius) / 2;
+    label(
+        "ball \u00d8" + NumberText.length(2 * radius),
+        0.7 * radius,
+        0.7 * radius,
+        view,
+        marks,
+        placer);
+    label("neck \u00d8" + NumberText.length(2 * neck), neck, neckMiddle, view, marks, placer);
+    if (mount.stud().shoulderLength() > 0) {
+      label(
+          "shoulder \u00d8" + NumberText.length(mount.stud().shoulderDiameter()),
+          mount.stud().shoulderDiameter() / 2,
+          (face + shoulderTop) / 2,
+          view,
+          marks,
+          placer);
+    }
+  }
+
+  private static void label(
+      String words, double x, double y, SheetView view, List<Mark> marks, LabelPlacer placer) {
+    placer
+        .place(List.of(words), TextStyle.SMALL, view.of(x, y), 22, 0)
+        .ifPresent(
+            p -> {
+              marks.addAll(p.marks());
+              Point to = new Point(p.box().left() - 2, p.box().middle().y());
+              marks.add(Mark.Path.line(view.of(x, y), to, LineStyle.THIN));
+            });
+  }
+
+  private static List<Key.Entry> key(StudMount mount) {
+    List<Key.Entry> key = new ArrayList<>();
+    mount
+        .bond()
+        .ifPresent(b -> key.add(Key.Entry.line(LineStyle.solid(Tone.ORANGE, 3), bondWords(b))));
+    mount
+        .thread()
+        .ifPresent(
+            t ->
+                key.add(
+                    Key.Entry.line(
+                        LineStyle.THIN,
+                        "thread "
+                            + t.limits().thread().designation()
+                            + ", engaged over "
+                            + NumberText.with(1e3 * t.engagement(), 4, "mm"))));
+    if (mount.thread().flatMap(StudThread::lockNut).isPresent()) {
+      key.add(Key.Entry.line(SKETCH, "lock nut, sketched"));
+    }
+    key.add(
+        Key.Entry.line(
+            LineStyle.HATCH,
+            "stud of "
+                + mount.material().name()
+                + "; the ball gives "
+                + NumberText.with(1e9 * mount.compliance().axial(), 3, "nm/N")
+                + " along the stud and "
+                + NumberText.with(1e9 * mount.compliance().lateral(), 3, "nm/N")
+                + " across it"));
+    return key;
+  }
+
+  private static String bondWords(BondJoint b) {
+    return "bond: "
+        + b.adhesive().name()
+        + ", "
+        + NumberText.with(1e6 * b.area(), 3, "mm\u00b2")
+        + ", gap "
+        + NumberText.with(1e3 * b.gap(), 2, "mm")
+        + (b.bottomsOnMetal() ? ", the ball bottoms on metal" : "");
+  }
+
+  private static String caption(StudMount mount) {
+    return "How the ball stands on its stud, "
+        + NumberText.with(1e3 * mount.stud().stickOut(), 4, "mm")
+        + " out of the body; a shorter or thicker neck gives less.";
+  }
+
+  private static String altText(Support support, StudMount mount) {
+    return "Section along the stud of ball "
+        + support.name()
+        + ": "
+        + mount.description()
+        + mount.bond().map(b -> "; " + bondWords(b)).orElse("")
+        + ".";
+  }
+}
