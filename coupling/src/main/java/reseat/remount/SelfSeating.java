@@ -83,13 +83,22 @@ public final class SelfSeating {
    * @return six paths, the worst first
    */
   public List<Path> oneOpen() {
+    return sorted(new ArrayList<>(oneOpenByContact()));
+  }
+
+  /**
+   * Finds the limit for every state with one contact open, in the order of the contacts.
+   *
+   * @return six paths
+   */
+  public List<Path> oneOpenByContact() {
     List<Path> paths = new ArrayList<>();
     for (int i = 0; i < N; i++) {
       double[] rates = new double[N];
       rates[i] = 1;
       paths.add(path(rates));
     }
-    return sorted(paths);
+    return List.copyOf(paths);
   }
 
   /**

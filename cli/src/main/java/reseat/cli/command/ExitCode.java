@@ -18,5 +18,8 @@ public final class ExitCode {
   /** A fault of the program itself. */
   public static final int OUR_FAULT = 70;
 
+  /** The user stopped the run (Ctrl-C); nothing was written. */
+  public static final int INTERRUPTED = 130;
+
   private ExitCode() {}
 }

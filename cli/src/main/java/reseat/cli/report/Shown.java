@@ -21,16 +21,31 @@ final class Shown {
     return twoFigures(1e6 * metres);
   }
 
+  /** A small length by as many figures as its sample deserves, in µm and µin. */
+  static String small(double metres, int figures) {
+    return micrometres(metres, figures) + " µm (" + figures(metres / 25.4e-9, figures) + " µin)";
+  }
+
+  /** A small length by as many figures as its sample deserves, in µm, without its unit. */
+  static String micrometres(double metres, int figures) {
+    return figures(1e6 * metres, figures);
+  }
+
   private static String microinches(double metres) {
     return twoFigures(metres / 25.4e-9);
   }
 
   private static String twoFigures(double number) {
+    return figures(number, 2);
+  }
+
+  /** A number by significant figures, at most four decimals; what rounds to nothing is 0. */
+  static String figures(double number, int figures) {
     double size = Math.abs(number);
     if (size < 0.0005) {
       return "0";
     }
-    int decimals = (int) Math.max(0, Math.min(4, 1 - Math.floor(Math.log10(size))));
+    int decimals = (int) Math.max(0, Math.min(4, figures - 1 - Math.floor(Math.log10(size))));
     return String.format(Locale.ROOT, "%." + decimals + "f", number);
   }
 
