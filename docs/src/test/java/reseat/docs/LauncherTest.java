@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Runs the launcher as a person does: another process, another folder, a link. */
 class LauncherTest {
 
-  private static final Path LAUNCHER = Path.of("").toAbsolutePath().resolveSibling("reseat");
+  private static final Path LAUNCHER = ProjectFolder.root().resolve("reseat");
 
   @TempDir private Path elsewhere;
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** Holds the source files of every module to the layout described in DEVELOPERS.md. */
 class SourceLayoutTest {
 
-  private static final Path PROJECT = Path.of("").toAbsolutePath().getParent();
+  private static final Path PROJECT = ProjectFolder.root();
   private static final int LONGEST_FILE = 300;
   private static final int FILES_AT_LEAST = 60;
   private static final Pattern BUCKET_NAME = Pattern.compile(".*(Utils?|Helper|Manager|Common)s?");
