@@ -11,6 +11,7 @@ import reseat.equilibrium.CouplingModel;
 import reseat.numerics.OrderedBatches;
 import reseat.numerics.RandomStream;
 import reseat.numerics.VectorScatter;
+import reseat.space.Vec3;
 
 /**
  * Mounts the holder many times with random luck and gathers where the tool comes to stand.
@@ -91,6 +92,27 @@ public final class RemountSimulation {
       }
     }
     return tally;
+  }
+
+  /**
+   * Mounts the holder a few times and keeps every position, for a picture of the cloud.
+   *
+   * @param seed seed of all luck; the mountings are the first of those that {@link
+   *     #run(RemountPlan)} makes with it
+   * @param mounts number of mountings
+   * @return shifts of the tool point along the machine axes, m; mountings that fail are left out
+   */
+  public List<Vec3> positions(long seed, int mounts) {
+    MountSequence sequence = new MountSequence(model, null, false);
+    List<Vec3> positions = new ArrayList<>();
+    for (int mount = 0; mount < mounts; mount++) {
+      long number = mount;
+      sequence.draw.takeAll(c -> stream(seed, number, c));
+      if (sequence.run() == MountMechanics.Outcome.HELD) {
+        positions.add(sequence.toolShiftInMachineAxes());
+      }
+    }
+    return positions;
   }
 
   /** Opens the stream of one cause in one mounting. */

@@ -13,12 +13,14 @@ import reseat.remount.FrictionBound;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountScatter;
 import reseat.remount.RemountSimulation;
+import reseat.space.Vec3;
 
 /**
  * Everything a report tells of a coupling that stands.
  *
  * @param check the check
  * @param remount simulated mountings
+ * @param positions shifts of the tool point in the first of them along the machine axes, m
  * @param causes what causes their scatter
  * @param bound closed upper scales of friction
  * @param interchange simulated holders; empty if the design has no tolerances
@@ -30,6 +32,7 @@ import reseat.remount.RemountSimulation;
 public record ReportStudy(
     SeatedCheck check,
     RemountScatter remount,
+    List<Vec3> positions,
     CauseShares causes,
     FrictionBound bound,
     Optional<InterchangeResult> interchange,
@@ -42,6 +45,9 @@ public record ReportStudy(
   private static final int CAUSE_MOUNTS = 1500;
 
   private static final int CURVE_POINTS = 17;
+
+  /** Mountings shown as points of a cloud. */
+  private static final int SHOWN_MOUNTS = 600;
 
   /**
    * How much to simulate.
@@ -88,6 +94,8 @@ public record ReportStudy(
     return new ReportStudy(
         check,
         remount,
+        new RemountSimulation(model)
+            .positions(effort.seed(), (int) Math.min(SHOWN_MOUNTS, effort.mounts())),
         causes,
         FrictionBound.of(check.standing(), design.friction().nominal()),
         interchange,

@@ -10,6 +10,7 @@ import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
 import reseat.plots.Picture;
 import reseat.plots.drawing.PlanView;
+import reseat.plots.drawing.PolarLiftOff;
 import reseat.plots.drawing.SeatSection;
 import reseat.plots.drawing.SideView;
 import reseat.study.ReportStudy;
@@ -46,6 +47,9 @@ public final class ReportPictures {
       }
       pictures.add(SeatSection.draw("section-" + number++, s, contacts));
     }
+    if (!check.design().preloads().isEmpty()) {
+      pictures.add(PolarLiftOff.of(check.design()));
+    }
     return pictures;
   }
 
@@ -56,7 +60,9 @@ public final class ReportPictures {
    * @return its pictures
    */
   public static ReportPictures of(ReportStudy study) {
-    return of(study.check());
+    ReportPictures pictures = of(study.check());
+    ReportCharts.of(study).forEach(pictures::add);
+    return pictures;
   }
 
   private void add(Picture picture) {

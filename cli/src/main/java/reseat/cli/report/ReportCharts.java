@@ -1,0 +1,213 @@
+package reseat.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.budget.BudgetLine;
+import reseat.contact.ContactLimits;
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.CouplingStiffness;
+import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.NaturalFrequencies;
+import reseat.equilibrium.PreloadRange;
+import reseat.interchange.LinearStack;
+import reseat.plots.Picture;
+import reseat.plots.chart.BallSizeCurves;
+import reseat.plots.chart.BudgetBars;
+import reseat.plots.chart.ComplianceShares;
+import reseat.plots.chart.FrequencyList;
+import reseat.plots.chart.PreloadCurves;
+import reseat.plots.chart.RepeatEllipse;
+import reseat.plots.chart.SensitivityRanking;
+import reseat.space.Vec3;
+import reseat.study.DesignCurve;
+import reseat.study.ReportStudy;
+import reseat.study.SeatedCheck;
+
+/** The charts of a report, from its results. */
+final class ReportCharts {
+
+  private static final int LEAST_CLOUD = 30;
+
+  private ReportCharts() {}
+
+  static List<Picture> of(ReportStudy study) {
+    List<Picture> charts = new ArrayList<>();
+    SeatedCheck check = study.check();
+    charts.add(compliance(check));
+    frequencies(check).ifPresent(charts::add);
+    clouds(study).forEach(charts::add);
+    study.stack().ifPresent(stack -> ranking(check.design(), stack).forEach(charts::add));
+    charts.add(budget(study));
+    preloadCurves(study).ifPresent(charts::add);
+    ballCurves(study).ifPresent(charts::add);
+    return charts;
+  }
+
+  private static Picture compliance(SeatedCheck check) {
+    CouplingDesign d = check.design();
+    List<ComplianceShares.Direction> directions = new ArrayList<>();
+    for (int k = 0; k < 3; k++) {
+      List<ComplianceShares.Part> parts = new ArrayList<>();
+      for (CouplingStiffness.Share s :
+          check.frictionless().stiffness().shares(d.toolPoint(), d.axes().axis(k).direction())) {
+        parts.add(new ComplianceShares.Part(s.name(), s.share()));
+      }
+      directions.add(
+          new ComplianceShares.Direction(
+              d.axes().axis(k).name(),
+              check.frictionless().toolPoint().alongAxes().component(k),
+              parts));
+    }
+    return ComplianceShares.draw(directions);
+  }
+
+  private static Optional<Picture> frequencies(SeatedCheck check) {
+    NaturalFrequencies stuck = check.sticking().frequencies();
+    NaturalFrequencies sliding = check.frictionless().frequencies();
+    if (stuck.hertz().isEmpty()) {
+      return Optional.empty();
+    }
+    List<FrequencyList.Mode> modes = new ArrayList<>();
+    for (int i = 0; i < stuck.hertz().size(); i++) {
+      modes.add(new FrequencyList.Mode("", stuck.hertz().get(i), sliding.hertz().get(i)));
+    }
+    return Optional.of(FrequencyList.draw(modes, Double.POSITIVE_INFINITY, ""));
+  }
+
+  /** The cloud of mounts in the planes of the first with each other machine axis. */
+  private static List<Picture> clouds(ReportStudy study) {
+    CouplingDesign d = study.check().design();
+    List<Picture> clouds = new ArrayList<>();
+    List<Vec3> positions = study.positions();
+    if (positions.size() < LEAST_CLOUD) {
+      return clouds;
+    }
+    for (int other = 1; other <= 2; other++) {
+      int k = other;
+      clouds.add(
+          RepeatEllipse.draw(
+              "repeat-" + k,
+              "simulated mounts of one holder",
+              new RepeatEllipse.Plane(
+                  d.axes().first().name(),
+                  d.axes().axis(k).name(),
+                  d.targets().repeatability().limit(0),
+                  d.targets().repeatability().limit(k)),
+              positions.stream().mapToDouble(Vec3::x).toArray(),
+              positions.stream().mapToDouble(p -> p.component(k)).toArray()));
+    }
+    return clouds;
+  }
+
+  private static List<Picture> ranking(CouplingDesign d, LinearStack stack) {
+    List<Picture> charts = new ArrayList<>();
+    for (int axis = 0; axis < 3; axis++) {
+      List<SensitivityRanking.Row> rows = new ArrayList<>();
+      for (LinearStack.Line l : stack.ranking(LinearStack.EVERYTHING, axis)) {
+        rows.add(
+            new SensitivityRanking.Row(
+                l.effect().contributor().name(), "one standard deviation", l.deviation()));
+      }
+      if (!rows.isEmpty()) {
+        charts.add(SensitivityRanking.draw(d.axes().axis(axis).name(), rows));
+      }
+    }
+    return charts;
+  }
+
+  private static Picture budget(ReportStudy study) {
+    CouplingDesign d = study.check().design();
+    List<BudgetBars.Axis> axes = new ArrayList<>();
+    for (int axis = 0; axis < 3; axis++) {
+      List<BudgetBars.Line> lines = new ArrayList<>();
+      for (BudgetLine l : study.budget().lines()) {
+        lines.add(
+            new BudgetBars.Line(
+                l.source(),
+                l.contribution().component(axis),
+                l.nature() == BudgetLine.Nature.SYSTEMATIC));
+      }
+      axes.add(
+          new BudgetBars.Axis(
+              d.axes().axis(axis).name(),
+              lines,
+              study.budget().expanded(BudgetLine.Nature.RANDOM).component(axis),
+              d.targets().repeatability().limit(axis)));
+    }
+    return BudgetBars.draw(axes);
+  }
+
+  private static Optional<Picture> preloadCurves(ReportStudy study) {
+    List<PreloadCurves.Row> rows = new ArrayList<>();
+    for (DesignCurve.Point p : study.overPreload().points()) {
+      rows.add(
+          new PreloadCurves.Row(
+              p.value(), p.peakPressure(), softest(p), p.sink(), p.scatter().norm()));
+    }
+    return rows.size() < 2
+        ? Optional.empty()
+        : Optional.of(PreloadCurves.draw(rows, band(study.check()), limits(study.check())));
+  }
+
+  private static Optional<Picture> ballCurves(ReportStudy study) {
+    List<BallSizeCurves.Row> rows = new ArrayList<>();
+    for (DesignCurve.Point p : study.overBalls().points()) {
+      rows.add(
+          new BallSizeCurves.Row(
+              p.value(), p.peakPressure(), softest(p), p.sink(), p.scatter().norm()));
+    }
+    double chosen = study.check().design().supports().get(0).ball().diameter();
+    return rows.size() < 2
+        ? Optional.empty()
+        : Optional.of(BallSizeCurves.draw(rows, chosen, limits(study.check())));
+  }
+
+  private static double softest(DesignCurve.Point p) {
+    return Math.min(p.stiffness().x(), Math.min(p.stiffness().y(), p.stiffness().z()));
+  }
+
+  /** From the lift-off factor of the worst case up to the pressure that a contact may bear. */
+  private static PreloadCurves.Band band(SeatedCheck check) {
+    CouplingDesign d = check.design();
+    PreloadRange range = PreloadRange.of(check.standing());
+    double from = 0;
+    for (CaseResponse c : check.cases()) {
+      from =
+          Math.max(
+              from,
+              range.leastPreload(c.loadCase().load(), c.wantedFactor(d.targets().liftOffFactor())));
+    }
+    double to = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < check.standing().contacts().size(); i++) {
+      Equilibrium.Contact c = check.standing().contacts().get(i);
+      Optional<ContactLimits.Limit> limit = check.limits().get(i).governing();
+      if (limit.isPresent()) {
+        double pressure = d.targets().pressureShare() * limit.get().peakPressure();
+        double force = c.hertz().forceAtPeakPressure(pressure);
+        to = Math.min(to, range.mostPreload(i, force));
+        for (CaseResponse response : check.cases()) {
+          to = Math.min(to, range.mostPreload(i, force, response.loadCase().load()));
+        }
+      }
+    }
+    double nominal = d.preloads().stream().mapToDouble(Preload::force).sum();
+    return new PreloadCurves.Band(from, Math.max(to, 0), nominal);
+  }
+
+  private static PreloadCurves.Limits limits(SeatedCheck check) {
+    double pressure = Double.POSITIVE_INFINITY;
+    for (ContactLimits limits : check.limits()) {
+      pressure =
+          Math.min(
+              pressure,
+              limits
+                  .governing()
+                  .map(l -> check.design().targets().pressureShare() * l.peakPressure())
+                  .orElse(Double.POSITIVE_INFINITY));
+    }
+    return new PreloadCurves.Limits(pressure, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
+}
