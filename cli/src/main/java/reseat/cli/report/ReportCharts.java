@@ -112,7 +112,8 @@ final class ReportCharts {
                 l.effect().contributor().name(), "one standard deviation", l.deviation()));
       }
       if (!rows.isEmpty()) {
-        charts.add(SensitivityRanking.draw(d.axes().axis(axis).name(), rows));
+        charts.add(
+            SensitivityRanking.draw("sensitivity-" + (axis + 1), d.axes().axis(axis).name(), rows));
       }
     }
     return charts;
@@ -194,7 +195,7 @@ final class ReportCharts {
       }
     }
     double nominal = d.preloads().stream().mapToDouble(Preload::force).sum();
-    return new PreloadCurves.Band(from, Math.max(to, 0), nominal);
+    return new PreloadCurves.Band(from * nominal, Math.max(to, 0) * nominal, nominal);
   }
 
   private static PreloadCurves.Limits limits(SeatedCheck check) {
