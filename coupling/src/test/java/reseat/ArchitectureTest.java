@@ -29,6 +29,7 @@ class ArchitectureTest {
       List.of(
           "units",
           "toml",
+          "csv",
           "space",
           "numerics",
           "material",

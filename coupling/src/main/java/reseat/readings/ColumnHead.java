@@ -1,8 +1,7 @@
 package reseat.readings;
 
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import reseat.csv.HeadCell;
 
 /**
  * The head of a column: what it holds, its name, and its unit in square or round brackets.
@@ -58,9 +57,6 @@ record ColumnHead(Kind kind, String name, String unit) {
     }
   }
 
-  private static final Pattern WITH_UNIT =
-      Pattern.compile("(.*?)\\s*[\\[(]\\s*([^\\[\\]()]*?)\\s*[\\])]");
-
   /**
    * Reads a head.
    *
@@ -68,9 +64,8 @@ record ColumnHead(Kind kind, String name, String unit) {
    * @return the head; the name may be empty
    */
   static ColumnHead of(String cell) {
-    Matcher m = WITH_UNIT.matcher(cell.strip());
-    String name = m.matches() ? m.group(1) : cell.strip();
-    return new ColumnHead(Kind.of(name), name, m.matches() ? m.group(2) : "");
+    HeadCell head = HeadCell.of(cell);
+    return new ColumnHead(Kind.of(head.name()), head.name(), head.unit());
   }
 
   /**

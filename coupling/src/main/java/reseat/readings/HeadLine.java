@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
+import reseat.csv.CellNumber;
+import reseat.csv.HeadUnit;
+import reseat.csv.LineFeed;
 import reseat.readings.ColumnHead.Kind;
+import reseat.units.QuantityKind;
 
 /** Reads the first line of a readings file: names and units of the columns. */
 final class HeadLine {
@@ -111,7 +115,12 @@ final class HeadLine {
               + head.example());
       return HeadUnit.NONE;
     }
-    HeadUnit unit = HeadUnit.of(head.unit(), head.kind());
+    HeadUnit unit =
+        switch (head.kind()) {
+          case TEMPERATURE -> HeadUnit.of(head.unit(), QuantityKind.TEMPERATURE);
+          case TIME -> HeadUnit.of(head.unit(), QuantityKind.TIME);
+          default -> HeadUnit.of(head.unit(), QuantityKind.LENGTH, QuantityKind.ANGLE);
+        };
     if (!unit.problem().isEmpty()) {
       problem(cell, "column " + head.name() + ": " + unit.problem());
     }

@@ -6,14 +6,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
+import reseat.csv.CellNumber;
+import reseat.csv.CsvProblem;
+import reseat.csv.CsvRows;
+import reseat.csv.HeadUnit;
+import reseat.csv.LineFeed;
+import reseat.csv.UnreadableCsv;
 import reseat.readings.ColumnHead.Kind;
 
 /** Takes the rows of a readings file one by one and keeps numbers only. */
-final class SeriesBuilder {
+final class SeriesBuilder implements CsvRows.Taker {
 
   private final String source;
-  private final char delimiter;
-  private final List<ReadingsProblem> problems;
+  private final List<CsvProblem> problems;
   private final List<ColumnHead> heads = new ArrayList<>();
   private final List<HeadUnit> units = new ArrayList<>();
   private final Map<String, String> words = new HashMap<>();
@@ -24,6 +29,7 @@ final class SeriesBuilder {
   private int[] cycles = new int[64];
   private int[] lines = new int[64];
   private int rows;
+  private char delimiter = ',';
   private int notMade;
   private LineFeed.Line firstNotMade;
 
@@ -31,28 +37,21 @@ final class SeriesBuilder {
    * Starts a series.
    *
    * @param source name of the file
-   * @param delimiter what stands between cells
    * @param problems list to which problems are added
    */
-  SeriesBuilder(String source, char delimiter, List<ReadingsProblem> problems) {
+  SeriesBuilder(String source, List<CsvProblem> problems) {
     this.source = source;
-    this.delimiter = delimiter;
     this.problems = problems;
   }
 
   private void problem(LineFeed.Line line, int cell, String message) {
     int column = cell < 0 ? 0 : line.columnOf(cell, delimiter);
-    problems.add(new ReadingsProblem(source, line.number(), column, message));
+    problems.add(new CsvProblem(source, line.number(), column, message));
   }
 
-  /**
-   * Reads the head.
-   *
-   * @param row its cells
-   * @param line its line
-   * @return false if the rows cannot be read with this head
-   */
-  boolean head(CSVRecord row, LineFeed.Line line) {
+  @Override
+  public boolean head(CSVRecord row, LineFeed.Line line, char separator) {
+    delimiter = separator;
     int before = problems.size();
     HeadLine head = new HeadLine(line, this::problem);
     head.read(row);
@@ -65,13 +64,8 @@ final class SeriesBuilder {
     return problems.size() == before;
   }
 
-  /**
-   * Reads a row.
-   *
-   * @param row its cells
-   * @param line its line
-   */
-  void row(CSVRecord row, LineFeed.Line line) {
+  @Override
+  public void row(CSVRecord row, LineFeed.Line line) {
     int before = problems.size();
     if (line.hasOpenQuote()) {
       problem(line, -1, "a quote mark is opened and not closed in this line");
@@ -237,13 +231,13 @@ final class SeriesBuilder {
    * Ends the series.
    *
    * @return the series
-   * @throws UnreadableReadings if it has no rows
+   * @throws UnreadableCsv if it has no rows
    */
-  MeasuredSeries finish() throws UnreadableReadings {
+  MeasuredSeries finish() throws UnreadableCsv {
     if (rows == 0) {
-      throw new UnreadableReadings(
+      throw new UnreadableCsv(
           List.of(
-              new ReadingsProblem(
+              new CsvProblem(
                   source,
                   0,
                   0,

@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.csv.CsvProblem;
+import reseat.csv.UnreadableCsv;
 import reseat.space.Twist;
 import reseat.space.Vec3;
 
@@ -40,13 +42,13 @@ class PoseScatterTest {
 
   @TempDir private Path folder;
 
-  private List<Probe> probes(String text) throws IOException, UnreadableReadings {
+  private List<Probe> probes(String text) throws IOException, UnreadableCsv {
     return ProbeLayoutReader.read(Files.writeString(folder.resolve("layout.csv"), text));
   }
 
   private List<String> problems(String text) {
-    return catchThrowableOfType(UnreadableReadings.class, () -> probes(text)).problems().stream()
-        .map(ReadingsProblem::message)
+    return catchThrowableOfType(UnreadableCsv.class, () -> probes(text)).problems().stream()
+        .map(CsvProblem::message)
         .toList();
   }
 
@@ -125,7 +127,7 @@ class PoseScatterTest {
     assertThat(problems("probe, x [mm], y [mm], z [mm], dx, dy, dz\n"))
         .anySatisfy(m -> assertThat(m).contains("column noise is missing"));
     assertThat(problems("probe, x [kg], y [mm], z [mm], dx, dy, dz, noise [um]\n"))
-        .anySatisfy(m -> assertThat(m).contains("column x needs a unit of length"));
+        .anySatisfy(m -> assertThat(m).contains("column x: [kg] is a mass, not a length"));
     assertThat(problems(LAYOUT.replace("30, 0, 10, 0, 0, 1", "30, 0, 10, 0, 0, 0")))
         .containsExactly("probe Z1 has no direction: dx, dy, dz are all 0");
     assertThat(problems(LAYOUT.replace("0, 1, 0.02", "0, 1, -0.02")))

@@ -13,6 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.csv.CsvProblem;
+import reseat.csv.CsvRows;
+import reseat.csv.UnreadableCsv;
 import reseat.units.QuantityKind;
 
 /** A readings file is taken exactly as it stands, or every problem in it is told with its place. */
@@ -28,17 +31,17 @@ class ReadingsReaderTest {
       3, \u22121.3, .5, 20.2, 130, B
       """;
 
-  private static MeasuredSeries read(String text) throws IOException, UnreadableReadings {
+  private static MeasuredSeries read(String text) throws IOException, UnreadableCsv {
     return ReadingsReader.read(
         "run.csv", new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
   }
 
   private static List<String> problems(byte[] bytes) {
-    UnreadableReadings e =
+    UnreadableCsv e =
         catchThrowableOfType(
-            UnreadableReadings.class,
+            UnreadableCsv.class,
             () -> ReadingsReader.read("run.csv", new ByteArrayInputStream(bytes)));
-    return e.problems().stream().map(ReadingsProblem::text).toList();
+    return e.problems().stream().map(CsvProblem::text).toList();
   }
 
   private static List<String> problems(String text) {
@@ -139,7 +142,7 @@ class ReadingsReaderTest {
       text.append(i).append(",bad\n");
     }
     List<String> found = problems(text.toString());
-    assertThat(found).hasSize(ReadingsReader.MOST_PROBLEMS + 1);
+    assertThat(found).hasSize(CsvRows.MOST_PROBLEMS + 1);
     assertThat(found.get(50)).contains("reading stops here");
   }
 

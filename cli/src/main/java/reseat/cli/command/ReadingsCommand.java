@@ -16,6 +16,8 @@ import reseat.cli.report.OffsetTableText;
 import reseat.cli.report.ReadingsJson;
 import reseat.cli.report.ReadingsReport;
 import reseat.cli.report.ReadingsText;
+import reseat.csv.CsvProblem;
+import reseat.csv.UnreadableCsv;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.readings.BetweenHolders;
@@ -30,11 +32,9 @@ import reseat.readings.Probe;
 import reseat.readings.ProbeLayout;
 import reseat.readings.ProbeLayoutReader;
 import reseat.readings.ReadingColumn;
-import reseat.readings.ReadingsProblem;
 import reseat.readings.ReadingsReader;
 import reseat.readings.Repeatability;
 import reseat.readings.SeriesAnalysis;
-import reseat.readings.UnreadableReadings;
 import reseat.remount.RemountPlan;
 import reseat.space.Vec3;
 import reseat.study.PredictionStudy;
@@ -79,8 +79,8 @@ final class ReadingsCommand implements FileCommand {
         return ExitCode.HOLDS;
       }
       report = report(file, choices, err);
-    } catch (UnreadableReadings e) {
-      e.problems().stream().map(ReadingsProblem::text).forEach(err::println);
+    } catch (UnreadableCsv e) {
+      e.problems().stream().map(CsvProblem::text).forEach(err::println);
       return ExitCode.BAD_INPUT;
     } catch (UnusableChoice e) {
       err.println("reseat readings: " + e.getMessage());
@@ -103,12 +103,12 @@ final class ReadingsCommand implements FileCommand {
   }
 
   private static ReadingsReport report(Path file, ReadingsChoices choices, PrintWriter err)
-      throws IOException, UnreadableReadings, UnusableChoice {
+      throws IOException, UnreadableCsv, UnusableChoice {
     MeasuredSeries series = ReadingsReader.read(file);
     if (series.mounts() < 2) {
-      throw new UnreadableReadings(
+      throw new UnreadableCsv(
           List.of(
-              new ReadingsProblem(
+              new CsvProblem(
                   series.source(),
                   series.line(0),
                   0,
@@ -167,7 +167,7 @@ final class ReadingsCommand implements FileCommand {
   }
 
   private static List<PoseScatter> poses(SeriesAnalysis analysis, ReadingsChoices choices)
-      throws IOException, UnreadableReadings, UnusableChoice {
+      throws IOException, UnreadableCsv, UnusableChoice {
     String file = choices.text("--probes");
     if (file.isEmpty()) {
       if (!choices.text("--tool-point").isEmpty() || !choices.text("--motions").isEmpty()) {
@@ -233,7 +233,7 @@ final class ReadingsCommand implements FileCommand {
   }
 
   private static Map<String, ControlChart> later(SeriesAnalysis analysis, String file)
-      throws IOException, UnreadableReadings, UnusableChoice {
+      throws IOException, UnreadableCsv, UnusableChoice {
     Map<String, ControlChart> charts = new LinkedHashMap<>();
     if (file.isEmpty()) {
       return charts;

@@ -1,6 +1,5 @@
-package reseat.readings;
+package reseat.csv;
 
-import reseat.readings.ColumnHead.Kind;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityReading;
@@ -18,37 +17,34 @@ import reseat.units.UnitProblem;
  * @param offset SI value of the number zero; not zero only for degrees Celsius and Fahrenheit
  * @param problem why the unit cannot be used, empty if it can
  */
-record HeadUnit(QuantityKind quantity, Unit unit, double scale, double offset, String problem) {
+public record HeadUnit(
+    QuantityKind quantity, Unit unit, double scale, double offset, String problem) {
 
   /** No unit. */
-  static final HeadUnit NONE = new HeadUnit(QuantityKind.LENGTH, UnitCatalog.METRE, 1, 0, "");
+  public static final HeadUnit NONE =
+      new HeadUnit(QuantityKind.LENGTH, UnitCatalog.METRE, 1, 0, "");
 
-  /** Beyond this, in SI, a number is no reading of a mount. */
-  static final double LARGEST = 1e9;
+  /** Beyond this, in SI, a number is no measurement. */
+  public static final double LARGEST = 1e9;
 
   /**
    * Finds a unit.
    *
    * @param unit unit as written in the head
-   * @param kind what the column holds
-   * @return the unit, or one with a problem
+   * @param first what the column may hold
+   * @param others what else it may hold
+   * @return the unit, or one with the problem it has as the first kind
    */
-  static HeadUnit of(String unit, Kind kind) {
-    return switch (kind) {
-      case TEMPERATURE -> of(unit, QuantityKind.TEMPERATURE);
-      case TIME -> of(unit, QuantityKind.TIME);
-      default -> {
-        HeadUnit length = of(unit, QuantityKind.LENGTH);
-        HeadUnit angle = of(unit, QuantityKind.ANGLE);
-        if (length.problem().isEmpty() || !angle.problem().isEmpty()) {
-          yield length;
-        }
-        yield angle;
-      }
-    };
+  public static HeadUnit of(String unit, QuantityKind first, QuantityKind... others) {
+    HeadUnit found = ofKind(unit, first);
+    for (int i = 0; i < others.length && !found.problem().isEmpty(); i++) {
+      HeadUnit other = ofKind(unit, others[i]);
+      found = other.problem().isEmpty() ? other : found;
+    }
+    return found;
   }
 
-  private static HeadUnit of(String text, QuantityKind kind) {
+  private static HeadUnit ofKind(String text, QuantityKind kind) {
     QuantityReading one = QuantityText.read("1 " + text, kind);
     if (one instanceof UnitProblem wrong) {
       return new HeadUnit(kind, UnitCatalog.METRE, 1, 0, explained(text, wrong));
@@ -77,7 +73,7 @@ record HeadUnit(QuantityKind quantity, Unit unit, double scale, double offset, S
    * @param value number in this unit
    * @return SI value
    */
-  double toSi(double value) {
+  public double toSi(double value) {
     return scale * value + offset;
   }
 }

@@ -1,9 +1,9 @@
-package reseat.readings;
+package reseat.csv;
 
 import java.util.regex.Pattern;
 
 /** A cell that should hold a plain number: read strictly, and explained when it is not one. */
-final class CellNumber {
+public final class CellNumber {
 
   private static final Pattern NUMBER_THEN_UNIT =
       Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?\\s*[^\\d\\s.,].{0,11}");
@@ -16,7 +16,7 @@ final class CellNumber {
    * @param text the cell without surrounding spaces
    * @return false also for hexadecimal numbers, NaN, infinity and type suffixes
    */
-  static boolean isPlain(String text) {
+  public static boolean isPlain(String text) {
     int i = 0;
     int n = text.length();
     if (i < n && (text.charAt(i) == '-' || text.charAt(i) == '+')) {
@@ -62,7 +62,7 @@ final class CellNumber {
    * @param text the cell
    * @return the cell without surrounding spaces, minus signs and dashes in front made plain
    */
-  static String tidy(String text) {
+  public static String tidy(String text) {
     String s = text.strip();
     if (!s.isEmpty() && (s.charAt(0) == '\u2212' || s.charAt(0) == '\u2013')) {
       return "-" + s.substring(1);
@@ -77,7 +77,7 @@ final class CellNumber {
    * @param unit unit of its column, as written in the head
    * @return found, and what to do
    */
-  static String explain(String text, String unit) {
+  public static String explain(String text, String unit) {
     if (text.isEmpty()) {
       return "the cell is empty; write the reading, or leave the whole row out and say so";
     }

@@ -1,4 +1,4 @@
-package reseat.readings;
+package reseat.csv;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -6,13 +6,13 @@ import java.io.Reader;
 import java.util.ArrayDeque;
 
 /**
- * Hands a readings file to the CSV parser one line at a time, without blank lines and comments, and
+ * Hands a file to the CSV parser one line at a time, without blank lines and comments, and
  * remembers the few lines handed out last.
  *
  * <p>Every line handed out is one record, so that the line of a record and the place of a cell in
  * it can be told exactly and no more than a few lines are held however long the file is.
  */
-final class LineFeed extends Reader {
+public final class LineFeed extends Reader {
 
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -30,7 +30,7 @@ final class LineFeed extends Reader {
    * @param number number of the line in the file, from 1
    * @param text the line
    */
-  record Line(long record, int number, String text) {
+  public record Line(long record, int number, String text) {
 
     /**
      * Returns where a cell starts.
@@ -40,7 +40,7 @@ final class LineFeed extends Reader {
      * @return first character of the cell that is not a space, from 1; 1 past the line if there is
      *     no such cell
      */
-    int columnOf(int cell, char delimiter) {
+    public int columnOf(int cell, char delimiter) {
       boolean quoted = false;
       int at = 0;
       int left = cell;
@@ -62,7 +62,7 @@ final class LineFeed extends Reader {
      *
      * @return true if the number of quotes is odd
      */
-    boolean hasOpenQuote() {
+    public boolean hasOpenQuote() {
       return text.chars().filter(c -> c == '"').count() % 2 == 1;
     }
   }

@@ -1,14 +1,14 @@
-package reseat.readings;
+package reseat.csv;
 
 /**
- * One thing wrong in a readings file, told where it is and what to do about it.
+ * One thing wrong in a CSV file, told where it is and what to do about it.
  *
  * @param file name of the file
  * @param line line, from 1; 0 if the file as a whole is meant
  * @param column character in the line, from 1; 0 if the line as a whole is meant
  * @param message what was found, what is allowed, what to do
  */
-public record ReadingsProblem(String file, int line, int column, String message) {
+public record CsvProblem(String file, int line, int column, String message) {
 
   /**
    * Returns the problem as one line of text.
