@@ -137,6 +137,6 @@ class PoseScatterTest {
             "column x: found \"thirty\", not a number; put remarks in a column named note");
     assertThat(problems("")).hasSize(1);
     assertThat(problems("probe, x [mm], y [mm], z [mm], dx, dy, dz, noise [um]\n"))
-        .allSatisfy(m -> assertThat(m).contains("no probes in the file"));
+        .allSatisfy(m -> assertThat(m).contains("the file has no rows"));
   }
 }
