@@ -15,6 +15,7 @@ class TableView {
   private final String path;
   private final Problems problems;
   private final List<String> known = new ArrayList<>();
+  private boolean kindUnknown;
 
   TableView(TomlValue.Table table, String path, Problems problems) {
     this.table = table;
@@ -50,25 +51,34 @@ class TableView {
     TomlValue.Entry e = table.entries().get(name);
     if (e == null) {
       problems.error(table.line(), table.column(), key(name), message);
-    } else {
+    } else if (isReadable(e.value())) {
       problems.error(e.value().line(), e.value().column(), key(name), message);
     }
+  }
+
+  /** Whether nothing has been said yet about how the value is written. */
+  private static boolean isReadable(TomlValue value) {
+    return !(value instanceof TomlValue.Unreadable);
   }
 
   /** Registers a warning at a key. */
   void warn(String name, String message) {
     TomlValue.Entry e = table.entries().get(name);
-    int line = e == null ? table.line() : e.value().line();
-    int column = e == null ? table.column() : e.value().column();
-    problems.warning(line, column, key(name), message);
+    if (e == null) {
+      problems.warning(table.line(), table.column(), key(name), message);
+    } else if (isReadable(e.value())) {
+      problems.warning(e.value().line(), e.value().column(), key(name), message);
+    }
   }
 
   void wrongSort(String name, TomlValue value, String allowed) {
-    problems.error(
-        value.line(),
-        value.column(),
-        key(name),
-        "found " + value.sort() + "; allowed is " + allowed);
+    if (isReadable(value)) {
+      problems.error(
+          value.line(),
+          value.column(),
+          key(name),
+          "found " + value.sort() + "; allowed is " + allowed);
+    }
   }
 
   /** Whether the value is a table. */
@@ -144,6 +154,8 @@ class TableView {
     if (words.containsKey(word)) {
       return Optional.of(words.get(word));
     }
+    // Which other keys may stand here depends on the kind.
+    kindUnknown |= name.equals("kind");
     if (find(name).orElseThrow() instanceof TomlValue.Text) {
       error(
           name,
@@ -189,7 +201,7 @@ class TableView {
   /** Reports the keys that nobody asked for. */
   void close() {
     for (Map.Entry<String, TomlValue.Entry> e : table.entries().entrySet()) {
-      if (!known.contains(e.getKey())) {
+      if (!kindUnknown && !known.contains(e.getKey()) && isReadable(e.getValue().value())) {
         List<String> sorted = known.stream().distinct().sorted().toList();
         problems.error(
             e.getValue().line(),

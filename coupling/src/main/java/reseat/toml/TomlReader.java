@@ -1,104 +1,120 @@
 package reseat.toml;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import org.tomlj.Toml;
-import org.tomlj.TomlArray;
-import org.tomlj.TomlParseResult;
-import org.tomlj.TomlPosition;
-import org.tomlj.TomlTable;
 
-/** Reads TOML text; the only class that knows the library which parses it. */
+/**
+ * Reads TOML 1.0.
+ *
+ * <p>Accepts every document of TOML 1.0.0 within three limits: lists, braced tables and parts of a
+ * key nest at most 32 deep, whole numbers fit into 64 bits, and numbers are finite unless written
+ * inf or nan. Dates and times are checked and kept as text. Columns count characters (code points).
+ *
+ * <p>After a mistake reading goes on with the next statement, so that all mistakes come out
+ * together; the first {@value #MOST} are kept. A value that could not be read is kept as {@link
+ * TomlValue.Unreadable} under its key, so that nobody calls the key missing.
+ */
 public final class TomlReader {
 
-  private final String[] lines;
+  /** More mistakes than this are not listed. */
+  static final int MOST = 50;
+
+  private final TomlCursor cursor;
+  private final TomlValues values;
+  private final TableUnderWay root;
+  private final List<TomlDocument.SyntaxError> errors = new ArrayList<>();
+  private TableUnderWay current;
+  private int section;
 
   private TomlReader(String text) {
-    lines = text.split("\n", -1);
+    cursor = new TomlCursor(text);
+    values = new TomlValues(cursor);
+    root = TableUnderWay.opened(new Place(1, 1));
+    current = root;
   }
 
   /**
    * Reads a document.
    *
-   * @param text the whole text
+   * @param text the whole text, with or without a byte order mark, lines ended by LF or CRLF
    * @return what was understood, and the errors
    */
   public static TomlDocument read(String text) {
-    TomlParseResult parsed = Toml.parse(text);
-    List<TomlDocument.SyntaxError> errors = new ArrayList<>();
-    parsed
-        .errors()
-        .forEach(
-            e ->
-                errors.add(
-                    new TomlDocument.SyntaxError(
-                        e.position().line(), e.position().column(), e.getMessage())));
     TomlReader reader = new TomlReader(text);
-    return new TomlDocument(reader.table(parsed, 1, 1), errors);
+    reader.statements();
+    return new TomlDocument(reader.root.finished(), reader.errors);
   }
 
-  private TomlValue.Table table(TomlTable table, int line, int column) {
-    Map<String, TomlValue.Entry> entries = new LinkedHashMap<>();
-    table.keySet().stream()
-        .map(key -> List.of(key))
-        .sorted(
-            (a, b) -> {
-              TomlPosition p = table.inputPositionOf(a);
-              TomlPosition q = table.inputPositionOf(b);
-              return p.line() != q.line()
-                  ? Integer.compare(p.line(), q.line())
-                  : Integer.compare(p.column(), q.column());
-            })
-        .forEach(
-            key -> {
-              TomlPosition at = table.inputPositionOf(key);
-              int valueColumn = afterEquals(at);
-              entries.put(
-                  key.get(0),
-                  new TomlValue.Entry(
-                      value(table.get(key), at.line(), valueColumn), at.line(), at.column()));
-            });
-    return new TomlValue.Table(entries, line, column);
-  }
-
-  private int afterEquals(TomlPosition key) {
-    String text = key.line() <= lines.length ? lines[key.line() - 1] : "";
-    int at = text.indexOf('=', Math.min(text.length(), key.column() - 1)) + 1;
-    if (at == 0) {
-      return key.column();
-    }
-    while (at < text.length() && text.charAt(at) == ' ') {
-      at++;
-    }
-    return at + 1;
-  }
-
-  private TomlValue value(Object value, int line, int column) {
-    if (value instanceof String text) {
-      return new TomlValue.Text(text, line, column);
-    }
-    if (value instanceof Long number) {
-      return new TomlValue.Numeral(number, true, line, column);
-    }
-    if (value instanceof Double number) {
-      return new TomlValue.Numeral(number, false, line, column);
-    }
-    if (value instanceof Boolean flag) {
-      return new TomlValue.Flag(flag, line, column);
-    }
-    if (value instanceof TomlTable table) {
-      return table(table, line, column);
-    }
-    if (value instanceof TomlArray array) {
-      List<TomlValue> values = new ArrayList<>();
-      for (int i = 0; i < array.size(); i++) {
-        TomlPosition at = array.inputPositionOf(i);
-        values.add(value(array.get(i), at.line(), at.column()));
+  private void statements() {
+    while (!cursor.ended()) {
+      int start = cursor.index();
+      int line = cursor.line();
+      try {
+        statement();
+      } catch (TomlMistake mistake) {
+        if (errors.size() == MOST) {
+          errors.add(
+              new TomlDocument.SyntaxError(
+                  line, 1, "more mistakes follow and are not listed; is this a TOML file?"));
+          return;
+        }
+        errors.add(mistake.error());
+        boolean nested = values.nested() || cursor.line() > line;
+        new TomlRecovery(cursor, start, line).moveOn(nested);
+        values.reset();
       }
-      return new TomlValue.Array(values, line, column);
     }
-    return new TomlValue.Moment(String.valueOf(value), line, column);
+  }
+
+  private void statement() {
+    cursor.skipBlanks();
+    if (cursor.peek() == '[') {
+      header();
+    } else if (cursor.peek() != '#' && !cursor.atLineEnd()) {
+      keyAndValue();
+    }
+    cursor.skipBlanks();
+    if (cursor.peek() == '#') {
+      cursor.skipRemark();
+    }
+    if (!cursor.atLineEnd()) {
+      cursor.refuseControl();
+      // Values see to their own end, so this can only stand after a header.
+      throw cursor.mistake(TomlWording.afterHeader(cursor.restOfLine(cursor.index())));
+    }
+    cursor.takeLineEnd();
+  }
+
+  private void keyAndValue() {
+    List<TableUnderWay.Key> keys = values.key();
+    Place place = cursor.place();
+    TomlValue value;
+    try {
+      values.equalsSign();
+      place = cursor.place();
+      value = values.value(false);
+    } catch (TomlMistake mistake) {
+      current.put(keys, new TomlValue.Unreadable(place.line(), place.column()), section);
+      throw mistake;
+    }
+    current.put(keys, value, section);
+  }
+
+  private void header() {
+    Place place = cursor.place();
+    boolean list = cursor.peek(1) == '[';
+    cursor.advance(list ? 2 : 1);
+    section++;
+    // Keys under a header that cannot be read go nowhere, rather than into the table before it.
+    current = TableUnderWay.opened(place);
+    List<TableUnderWay.Key> keys = values.key();
+    current = list ? root.append(keys, place) : root.open(keys, place);
+    if (!cursor.startsWith(list ? "]]" : "]")) {
+      throw cursor.mistake(
+          list
+              ? "this header is not closed; put ]] at its end"
+              : "this header is not closed; put ] at its end");
+    }
+    cursor.advance(list ? 2 : 1);
   }
 }

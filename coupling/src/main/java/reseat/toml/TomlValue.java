@@ -127,6 +127,19 @@ public sealed interface TomlValue {
   }
 
   /**
+   * A value with a mistake in it; the document has an error about it.
+   *
+   * @param line line where it begins
+   * @param column column where it begins
+   */
+  record Unreadable(int line, int column) implements TomlValue {
+    @Override
+    public String sort() {
+      return "a value that cannot be read";
+    }
+  }
+
+  /**
    * A key with its value.
    *
    * @param value the value
