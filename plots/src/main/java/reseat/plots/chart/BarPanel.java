@@ -15,6 +15,7 @@ import reseat.plots.scene.Scene;
 import reseat.plots.scene.TextStyle;
 import reseat.plots.scene.TextWidth;
 import reseat.plots.scene.Tone;
+import reseat.plots.scene.Typeface;
 
 /**
  * Named level bars, one under the other, each with its value.
@@ -23,6 +24,10 @@ import reseat.plots.scene.Tone;
  * and may be used twice.
  */
 final class BarPanel {
+
+  static {
+    Typeface.needNoScreen();
+  }
 
   private static final double ROW = 23;
   private static final double HEADING = 20;
@@ -71,8 +76,8 @@ final class BarPanel {
     names = Math.min(names, MOST_FOR_NAMES * width) + GAP + 1;
     double plotWidth = width - names;
     double top = heading.isEmpty() ? 0 : HEADING;
-    HorizontalBarChart chart = chart(bars, plotWidth, limit);
     KnownWords words = new KnownWords(TextStyle.SMALL);
+    HorizontalBarChart chart = chart(bars, plotWidth, limit);
     ChartStyle.apply(chart.getStyler(), words);
     chart.getStyler().setYAxisTicksVisible(false);
     chart.getStyler().setYAxisTickLabelsFormattingFunction(null);

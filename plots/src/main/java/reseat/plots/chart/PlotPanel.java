@@ -19,6 +19,7 @@ import reseat.plots.scene.Scene;
 import reseat.plots.scene.TextStyle;
 import reseat.plots.scene.TextWidth;
 import reseat.plots.scene.Tone;
+import reseat.plots.scene.Typeface;
 
 /**
  * One pair of axes with curves, points and areas; values in the units of the axes.
@@ -26,6 +27,10 @@ import reseat.plots.scene.Tone;
  * <p>Not for use by several threads.
  */
 final class PlotPanel {
+
+  static {
+    Typeface.needNoScreen();
+  }
 
   /** Shapes of points: the second code beside the colour. */
   static final List<Marker> MARKERS =

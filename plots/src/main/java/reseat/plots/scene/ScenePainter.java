@@ -45,13 +45,12 @@ public final class ScenePainter implements MarkPainter {
       throw new IllegalArgumentException(
           "bitmap scale " + scale + " would make " + pixels + " pixels; allowed are 60 million");
     }
+    Typeface.needNoScreen();
     BufferedImage image =
         new BufferedImage(
             (int) Math.ceil(scene.width() * scale),
             (int) Math.ceil(scene.height() * scale),
             BufferedImage.TYPE_INT_RGB);
-    // Loads the typeface class first: it settles that no screen is wanted.
-    Typeface.of("0", TextStyle.LABEL);
     Graphics2D g = image.createGraphics();
     try {
       g.setColor(new Color(Tone.PAPER.rgb()));

@@ -11,11 +11,7 @@ import java.awt.font.TextLayout;
 public final class Typeface {
 
   static {
-    // No picture needs a screen; without this a stale DISPLAY variable makes the class library
-    // fail.
-    if (System.getProperty("java.awt.headless") == null) {
-      System.setProperty("java.awt.headless", "true");
-    }
+    needNoScreen();
   }
 
   private static final String WANTED = "DejaVu Sans";
@@ -24,6 +20,17 @@ public final class Typeface {
   public static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
   private Typeface() {}
+
+  /**
+   * Tells the class library that no screen is wanted; to be called before any of its graphics
+   * classes is used. No picture needs a screen, and without this a stale DISPLAY variable makes the
+   * library fail.
+   */
+  public static void needNoScreen() {
+    if (System.getProperty("java.awt.headless") == null) {
+      System.setProperty("java.awt.headless", "true");
+    }
+  }
 
   /**
    * Returns the font for words.
