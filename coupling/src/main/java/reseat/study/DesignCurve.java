@@ -1,7 +1,8 @@
 package reseat.study;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
@@ -12,7 +13,7 @@ import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.equilibrium.PointStiffness;
-import reseat.remount.RemountPlan;
+import reseat.numerics.RunningCovariance;
 import reseat.remount.RemountSimulation;
 import reseat.space.Vec3;
 
@@ -65,19 +66,17 @@ public record DesignCurve(List<Point> points) {
    * @param count number of points
    * @param mounts mountings simulated at each point, if that is under {@value #MOUNTS}
    * @return points from a fifth to four times the present preload, evenly in proportion
-   * @throws InterruptedException if the thread is interrupted
    */
-  public static DesignCurve overPreload(CouplingDesign design, int count, long mounts)
-      throws InterruptedException {
-    List<Point> points = new ArrayList<>();
+  public static DesignCurve overPreload(CouplingDesign design, int count, long mounts) {
+    Map<Double, CouplingDesign> designs = new LinkedHashMap<>();
     double total = design.preloads().stream().mapToDouble(Preload::force).sum();
     for (int i = 0; i < count; i++) {
       double factor = 0.2 * Math.pow(20, i / (count - 1.0));
       List<Preload> scaled =
           design.preloads().stream().map(p -> p.withForce(factor * p.force())).toList();
-      add(points, factor * total, design.toBuilder().preloads(scaled).build(), mounts);
+      designs.put(factor * total, design.toBuilder().preloads(scaled).build());
     }
-    return new DesignCurve(points);
+    return over(designs, mounts);
   }
 
   /**
@@ -86,35 +85,38 @@ public record DesignCurve(List<Point> points) {
    * @param design the coupling
    * @param mounts mountings simulated at each point, if that is under {@value #MOUNTS}
    * @return stock sizes from a third to three times the present ball
-   * @throws InterruptedException if the thread is interrupted
    */
-  public static DesignCurve overStockBalls(CouplingDesign design, long mounts)
-      throws InterruptedException {
-    List<Point> points = new ArrayList<>();
+  public static DesignCurve overStockBalls(CouplingDesign design, long mounts) {
+    Map<Double, CouplingDesign> designs = new LinkedHashMap<>();
     double present = design.supports().get(0).ball().diameter();
     for (double mm : STOCK_BALLS_MM) {
       double diameter = mm * 1e-3;
       if (diameter > present / 3 && diameter < 3 * present) {
-        Optional<CouplingDesign> resized = ResizedBalls.of(design, diameter / 2);
-        if (resized.isPresent()) {
-          add(points, diameter, resized.get(), mounts);
-        }
+        ResizedBalls.of(design, diameter / 2).ifPresent(d -> designs.put(diameter, d));
       }
     }
-    return new DesignCurve(points);
+    return over(designs, mounts);
   }
 
-  private static void add(List<Point> points, double value, CouplingDesign design, long mounts)
-      throws InterruptedException {
+  /** The points do not know each other, so they are computed side by side and kept in order. */
+  private static DesignCurve over(Map<Double, CouplingDesign> designs, long mounts) {
+    return new DesignCurve(
+        designs.entrySet().parallelStream()
+            .map(e -> point(e.getKey(), e.getValue(), mounts))
+            .flatMap(Optional::stream)
+            .toList());
+  }
+
+  private static Optional<Point> point(double value, CouplingDesign design, long mounts) {
     CouplingModel model = CouplingModel.of(design);
     Equilibrium standing;
     try {
       standing = model.standing();
     } catch (NoEquilibriumException e) {
-      return;
+      return Optional.empty();
     }
     if (standing.contacts().stream().anyMatch(Equilibrium.Contact::lifted)) {
-      return;
+      return Optional.empty();
     }
     double pressure = 0;
     double share = 0;
@@ -126,16 +128,15 @@ public record DesignCurve(List<Point> points) {
       share = Math.max(share, limits.governing().map(l -> p / l.peakPressure()).orElse(0.0));
     }
     CouplingStiffness soft = CouplingStiffness.of(standing, CouplingStiffness.Bound.FRICTIONLESS);
-    points.add(
+    RunningCovariance scatter = new RunningCovariance();
+    new RemountSimulation(model).positions(1, (int) Math.min(MOUNTS, mounts)).forEach(scatter::add);
+    return Optional.of(
         new Point(
             value,
             pressure,
             share,
             PointStiffness.of(soft, design.toolPoint(), design.axes()).alongAxes(),
             standing.displacementOf(design.toolPoint()).norm(),
-            new RemountSimulation(model)
-                .run(RemountPlan.of(Math.min(MOUNTS, mounts), 1, 1))
-                .toolPoint()
-                .deviation()));
+            scatter.count() < 2 ? Vec3.ZERO : scatter.standardDeviation()));
   }
 }
