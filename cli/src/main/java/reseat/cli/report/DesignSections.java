@@ -129,8 +129,7 @@ final class DesignSections {
                   f.severity().words(),
                   f.where(),
                   f.measure().show(f.value()),
-                  (f.sense() == Finding.Sense.AT_MOST ? "at most " : "at least ")
-                      + f.measure().show(f.limit()),
+                  limit(f),
                   f.message(),
                   f.advice()),
               tone(f.severity())));
@@ -150,6 +149,14 @@ final class DesignSections {
                     "what was found",
                     "what to change"),
                 rows)));
+  }
+
+  private static String limit(Finding f) {
+    if (f.limit() == 0) {
+      return "-"; // zero stands for nothing asked, or for the edge itself
+    }
+    return (f.sense() == Finding.Sense.AT_MOST ? "at most " : "at least ")
+        + f.measure().show(f.limit());
   }
 
   static Page.Tone tone(Severity severity) {

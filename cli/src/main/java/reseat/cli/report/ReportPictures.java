@@ -8,11 +8,14 @@ import reseat.check.PreloadLineCheck;
 import reseat.cli.page.Page;
 import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.StiffnessCentre;
 import reseat.plots.Picture;
+import reseat.plots.drawing.BallStudSection;
 import reseat.plots.drawing.PlanView;
 import reseat.plots.drawing.PolarLiftOff;
 import reseat.plots.drawing.SeatSection;
 import reseat.plots.drawing.SideView;
+import reseat.space.Vec3;
 import reseat.study.ReportStudy;
 import reseat.study.SeatedCheck;
 
@@ -35,7 +38,10 @@ public final class ReportPictures {
         PlanView.draw(
             check.design(),
             check.preloadLines().stream().map(PreloadLineCheck.Line::zone).toList(),
-            List.of()));
+            List.of(
+                new PlanView.Landmark(
+                    "centre of stiffness",
+                    StiffnessCentre.of(check.frictionless().stiffness().at(Vec3.ZERO))))));
     pictures.add(SideView.draw(check.design()));
     int number = 1;
     for (Support s : check.design().supports()) {
@@ -45,7 +51,11 @@ public final class ReportPictures {
           contacts.add(c);
         }
       }
-      pictures.add(SeatSection.draw("section-" + number++, s, contacts));
+      pictures.add(SeatSection.draw("section-" + number, s, contacts));
+      if (s.mounting().stud().isPresent() && number == 1) {
+        pictures.add(BallStudSection.draw("section-stud", s));
+      }
+      number++;
     }
     if (!check.design().preloads().isEmpty()) {
       pictures.add(PolarLiftOff.of(check.design()));
