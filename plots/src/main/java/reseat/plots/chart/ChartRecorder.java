@@ -191,7 +191,8 @@ final class ChartRecorder extends VectorGraphics2D {
     if (!(stroke instanceof BasicStroke basic) || tone == Tone.PAPER) {
       return LineStyle.NONE;
     }
-    return new LineStyle(tone, basic.getLineWidth(), dash(basic));
+    double width = Math.round(1e3 * basic.getLineWidth()) / 1e3;
+    return new LineStyle(tone, width, dash(basic));
   }
 
   private static Dash dash(BasicStroke stroke) {
