@@ -3,30 +3,90 @@ package reseat.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
-/**
- * A unit: SI value = number times scale plus offset.
- *
- * @param symbol how it is printed, for instance {@code µm}
- * @param inFull the symbol with its meaning where the trade word could mislead, for instance {@code
- *     tenth (0.0001 in)}; otherwise the symbol
- * @param dimension exponents
- * @param scale SI units per this unit, exact or to 40 digits
- * @param offset SI value of the number zero; not zero only for °C and °F
- */
-public record Unit(
-    String symbol, String inFull, Dimension dimension, BigDecimal scale, BigDecimal offset) {
+/** A unit: SI value = number times scale plus offset. */
+public final class Unit {
 
-  /** Digits carried in scales and conversions; far more than a double holds. */
+  /** Digits carried in scales and in reading; far more than a double holds. */
   static final MathContext DIGITS = new MathContext(40);
+
+  /** Digits carried in writing: more than a double holds, and few enough for 64-bit arithmetic. */
+  private static final MathContext WRITTEN_DIGITS = new MathContext(18);
 
   /** The unit of pure numbers. */
   static final Unit ONE = new Unit("", "", Dimension.NONE, BigDecimal.ONE, BigDecimal.ZERO);
 
-  /** Refuses scales that cannot be undone. */
-  public Unit {
+  private final String symbol;
+  private final String inFull;
+  private final Dimension dimension;
+  private final BigDecimal scale;
+  private final BigDecimal offset;
+  private final BigDecimal writtenScale;
+
+  /**
+   * Makes a unit.
+   *
+   * @param symbol how it is printed, for instance {@code µm}
+   * @param inFull the symbol with its meaning where the trade word could mislead, for instance
+   *     {@code tenth (0.0001 in)}; otherwise the symbol
+   * @param dimension exponents
+   * @param scale SI units per this unit, exact or to 40 digits; positive
+   * @param offset SI value of the number zero; not zero only for °C and °F
+   */
+  Unit(String symbol, String inFull, Dimension dimension, BigDecimal scale, BigDecimal offset) {
     if (scale.signum() <= 0) {
       throw new IllegalArgumentException("the scale of unit " + symbol + " must be positive");
     }
+    this.symbol = symbol;
+    this.inFull = inFull;
+    this.dimension = dimension;
+    this.scale = scale;
+    this.offset = offset;
+    this.writtenScale = scale.round(WRITTEN_DIGITS);
+  }
+
+  /**
+   * Returns how the unit is printed.
+   *
+   * @return for instance {@code µm}
+   */
+  public String symbol() {
+    return symbol;
+  }
+
+  /**
+   * Returns the symbol with its meaning where the trade word could mislead.
+   *
+   * @return for instance {@code tenth (0.0001 in)}
+   */
+  public String inFull() {
+    return inFull;
+  }
+
+  /**
+   * Returns what the unit measures.
+   *
+   * @return exponents
+   */
+  public Dimension dimension() {
+    return dimension;
+  }
+
+  /**
+   * Returns the SI units per this unit.
+   *
+   * @return exact or to 40 digits; positive
+   */
+  public BigDecimal scale() {
+    return scale;
+  }
+
+  /**
+   * Returns the SI value of the number zero.
+   *
+   * @return not zero only for °C and °F
+   */
+  public BigDecimal offset() {
+    return offset;
   }
 
   /**
@@ -63,11 +123,12 @@ public record Unit(
    * Converts from SI.
    *
    * @param si SI value; finite
-   * @return decimal number in this unit, to 40 digits
+   * @return decimal number in this unit, to 18 digits
    */
   BigDecimal decimalFromSi(double si) {
     BigDecimal value = BigDecimal.valueOf(si);
-    return (hasOffset() ? value.subtract(offset, DIGITS) : value).divide(scale, DIGITS);
+    return (hasOffset() ? value.subtract(offset, DIGITS) : value)
+        .divide(writtenScale, WRITTEN_DIGITS);
   }
 
   /**
@@ -105,5 +166,24 @@ public record Unit(
    */
   Unit named(String name) {
     return new Unit(name, name, dimension, scale, offset);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof Unit other
+        && symbol.equals(other.symbol)
+        && dimension.equals(other.dimension)
+        && scale.compareTo(other.scale) == 0
+        && offset.compareTo(other.offset) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * symbol.hashCode() + dimension.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return inFull;
   }
 }
