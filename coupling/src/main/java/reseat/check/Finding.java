@@ -1,7 +1,6 @@
 package reseat.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -66,7 +65,15 @@ public record Finding(
    */
   public static List<Finding> worstFirst(List<Finding> findings) {
     List<Finding> sorted = new ArrayList<>(findings);
-    sorted.sort(Comparator.comparing(Finding::severity).thenComparingDouble(Finding::margin));
+    sorted.sort(Finding::compareWorst);
     return List.copyOf(sorted);
+  }
+
+  private static int compareWorst(Finding a, Finding b) {
+    int bySeverity = a.severity.compareTo(b.severity);
+    // rounded, so that findings alike by symmetry stay in the order in which they were made
+    return bySeverity != 0
+        ? bySeverity
+        : Double.compare(Math.rint(1e6 * a.margin()), Math.rint(1e6 * b.margin()));
   }
 }

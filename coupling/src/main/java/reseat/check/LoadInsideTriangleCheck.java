@@ -93,7 +93,7 @@ public final class LoadInsideTriangleCheck {
       Vec3 to = corner[(i + 1) % 3];
       Vec3 inward = corner[(i + 2) % 3].minus(from).rejectedFrom(to.minus(from).unit()).unit();
       double distance = at.minus(from).dot(inward);
-      if (distance < least) {
+      if (distance < least - 1e-12) {
         least = distance;
         edge = supports.get(i).name() + " - " + supports.get((i + 1) % 3).name();
       }

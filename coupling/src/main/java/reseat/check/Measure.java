@@ -64,7 +64,7 @@ public enum Measure {
   }
 
   private static String percent(double si) {
-    return number(100 * si, si < 0.095 ? 1 : 2) + " %";
+    return number(100 * si, si < 0.095 ? 1 : si < 0.995 ? 2 : 3) + " %";
   }
 
   /**

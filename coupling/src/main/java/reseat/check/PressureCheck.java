@@ -29,6 +29,9 @@ public final class PressureCheck {
   /** Yield pressure under which a body is called soft, Pa: hardened steel has about three times. */
   private static final double SOFT = 1.2e9;
 
+  /** Part of the preload below which a smaller one is no advice. */
+  private static final double LEAST_ADVISED = 0.1;
+
   private PressureCheck() {}
 
   /**
@@ -76,7 +79,7 @@ public final class PressureCheck {
       Equilibrium.Contact c = state.contacts().get(i);
       if (governing.isPresent() && !c.lifted()) {
         double ratio = c.hertz().peakPressure(c.force()) / governing.get().peakPressure();
-        if (ratio > worstRatio) {
+        if (ratio > worstRatio * (1 + 1e-9)) {
           worstRatio = ratio;
           worst = i;
         }
@@ -172,7 +175,9 @@ public final class PressureCheck {
             ? range.mostPreload(index, force)
             : range.mostPreload(index, force, loaded.loadCase().load());
     String preload =
-        most > 0 ? " or keep the preload under " + Measure.FORCE.show(most * range.preload()) : "";
+        most > LEAST_ADVISED
+            ? " or keep the preload under " + Measure.FORCE.show(most * range.preload())
+            : "";
     if (limit.kind() == Kind.FIRST_YIELD && limit.peakPressure() < SOFT) {
       return "Set hard inserts (58 HRC or harder, or carbide) into the soft part" + preload + ".";
     }

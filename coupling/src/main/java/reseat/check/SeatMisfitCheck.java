@@ -56,7 +56,8 @@ public final class SeatMisfitCheck {
                 : edge(s, c, standing, cases, contact(standing, first, s, c.flank()));
         if (worst == null
             || finding.severity().compareTo(worst.severity()) < 0
-            || (finding.severity() == worst.severity() && finding.margin() < worst.margin())) {
+            || (finding.severity() == worst.severity()
+                && finding.margin() < worst.margin() - 1e-9)) {
           worst = finding;
         }
       }

@@ -36,7 +36,7 @@ public final class StiffnessNote {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < 3; i++) {
       double k = frictionless.stiffnessAlong(tool, design.axes().axis(i).direction());
-      if (k < least) {
+      if (k < least * (1 - 1e-9)) {
         least = k;
         softest = i;
       }
@@ -46,7 +46,7 @@ public final class StiffnessNote {
     CouplingStiffness.Share most = shares.get(0);
     double mountings = 0;
     for (CouplingStiffness.Share s : shares) {
-      if (s.share() > most.share()) {
+      if (s.share() > most.share() + 1e-9) {
         most = s;
       }
       if (s.mounting()) {

@@ -1,11 +1,9 @@
 package reseat.contact;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import reseat.material.ElasticPair;
 import reseat.material.Material;
 import reseat.material.MaterialProperty;
 import reseat.material.MaterialValue;
@@ -112,7 +110,7 @@ public final class ContactLimits {
         without.add(material);
       }
     }
-    found.sort(Comparator.comparingDouble(Limit::peakPressure));
+    found.sort(ContactLimits::byPressure);
     limits = List.copyOf(found);
     unrated = List.copyOf(without);
   }
@@ -127,7 +125,8 @@ public final class ContactLimits {
    * @throws IllegalArgumentException if the contact was made with other elastic constants
    */
   public static ContactLimits of(EllipticContact contact, Material first, Material second) {
-    if (!contact.elasticity().equals(new ElasticPair(first.elastic(), second.elastic()))) {
+    if (!contact.elasticity().first().equals(first.elastic())
+        || !contact.elasticity().second().equals(second.elastic())) {
       throw new IllegalArgumentException(
           "the contact was made with other elastic constants than those of "
               + first.name()
@@ -135,6 +134,10 @@ public final class ContactLimits {
               + second.name());
     }
     return new ContactLimits(contact, first, second);
+  }
+
+  private static int byPressure(Limit a, Limit b) {
+    return Double.compare(a.peakPressure, b.peakPressure);
   }
 
   /**

@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.material.Material;
@@ -31,7 +32,7 @@ public record StudThread(
   public StudThread {
     Bounds.positive("thread engagement", engagement, "m");
     Bounds.notNegative("friction of the thread", friction, "");
-    if (lockNut.isPresent() && !lockNut.get().limits().equals(limits)) {
+    if (lockNut.isPresent() && !Objects.equals(lockNut.get().limits(), limits)) {
       throw new IllegalArgumentException("the lock nut has another thread than the stud");
     }
   }

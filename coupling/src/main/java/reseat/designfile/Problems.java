@@ -1,7 +1,6 @@
 package reseat.designfile;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Gathers the problems of one file. */
@@ -31,8 +30,12 @@ final class Problems {
   /** All problems in the order of the file. */
   List<DesignProblem> sorted() {
     List<DesignProblem> sorted = new ArrayList<>(found);
-    sorted.sort(
-        Comparator.comparingInt(DesignProblem::line).thenComparingInt(DesignProblem::column));
+    sorted.sort(Problems::byPlace);
     return List.copyOf(sorted);
+  }
+
+  private static int byPlace(DesignProblem a, DesignProblem b) {
+    int byLine = Integer.compare(a.line(), b.line());
+    return byLine != 0 ? byLine : Integer.compare(a.column(), b.column());
   }
 }

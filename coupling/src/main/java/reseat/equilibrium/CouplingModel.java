@@ -32,8 +32,13 @@ public final class CouplingModel {
     this.design = design;
     this.geometry = geometry;
     this.contacts = List.copyOf(contacts);
-    this.tangential = contacts.stream().map(TangentialContact::of).toList();
-    this.hertz = contacts.stream().mapToDouble(EllipticContact::hertzConstant).toArray();
+    List<TangentialContact> across = new ArrayList<>();
+    this.hertz = new double[contacts.size()];
+    for (int i = 0; i < hertz.length; i++) {
+      across.add(TangentialContact.of(contacts.get(i)));
+      hertz[i] = contacts.get(i).hertzConstant();
+    }
+    this.tangential = List.copyOf(across);
     this.mounting = mountingOf(design);
   }
 

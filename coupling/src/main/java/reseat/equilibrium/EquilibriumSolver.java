@@ -39,13 +39,16 @@ public final class EquilibriumSolver {
     /** The contacts do not constrain all six motions. */
     NOT_CONSTRAINED,
     /** No pose was found within the rounds allowed. */
-    NOT_FOUND
+    NOT_FOUND,
+    /** The only pose is one with a ball beyond its pins: the load presses it through. */
+    PRESSED_THROUGH
   }
 
   private ContactGeometry geometry;
   private final Lu6 lu = new Lu6();
   private final WorkingPose pose = new WorkingPose();
   private final double[] normals = new double[3 * N];
+  private final SeatSide side = new SeatSide();
   private final double[] centres = new double[3 * N];
   private final double[] wrenchColumns = new double[N * N];
   private final double[] gaps = new double[N];
@@ -100,6 +103,9 @@ public final class EquilibriumSolver {
     Arrays.fill(ballShift, 0);
     for (int round = 0; round < ROUNDS; round++) {
       double size = place();
+      if (round == 0) {
+        side.remember(normals);
+      }
       if (!lu.factor(wrenchColumns)) {
         return Outcome.NOT_CONSTRAINED;
       }
@@ -131,7 +137,7 @@ public final class EquilibriumSolver {
       }
       if (change <= STILL) {
         place();
-        return Outcome.SOLVED;
+        return side.left(geometry, normals) ? Outcome.PRESSED_THROUGH : Outcome.SOLVED;
       }
     }
     return Outcome.NOT_FOUND;

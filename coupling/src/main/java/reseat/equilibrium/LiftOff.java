@@ -12,6 +12,9 @@ import reseat.space.Wrench;
  */
 public final class LiftOff {
 
+  /** Part by which two contacts must differ for one to be called the first. */
+  private static final double TIE = 1e-9;
+
   private final ContactLines lines;
   private final double[] standing;
 
@@ -50,13 +53,14 @@ public final class LiftOff {
     for (int i = 0; i < 6; i++) {
       double factor;
       if (standing[i] <= 0) {
-        factor = standing[i] < 0 ? Double.NEGATIVE_INFINITY : 0;
+        factor = standing[i] < 0 ? -1 : 0;
       } else if (change[i] < -1e-12 * standing[i]) {
         factor = -standing[i] / change[i];
       } else {
         continue;
       }
-      if (factor < least) {
+      // of contacts that open together but for rounding the first is named
+      if (factor < least - TIE * Math.abs(factor)) {
         least = factor;
         first = i;
       }
@@ -102,7 +106,7 @@ public final class LiftOff {
         continue;
       }
       double force = Math.max(0, standing[i] / size);
-      if (force < weakest.force()) {
+      if (force < weakest.force() * (1 - TIE)) {
         weakest =
             new Weakest(lines.lines().get(i).name(), force, influence.get(i).times(-1 / size));
       }

@@ -14,13 +14,16 @@ public final class NoEquilibriumException extends RuntimeException {
    * @param sought what was sought, in words
    */
   public NoEquilibriumException(EquilibriumSolver.Outcome outcome, String sought) {
-    super(
-        sought
-            + ": "
-            + (outcome == EquilibriumSolver.Outcome.NOT_CONSTRAINED
-                ? "the contacts do not constrain all six motions of the holder"
-                : "no pose was found in " + EquilibriumSolver.ROUNDS + " rounds"));
+    super(sought + ": " + reason(outcome));
     this.outcome = outcome;
+  }
+
+  private static String reason(EquilibriumSolver.Outcome outcome) {
+    return switch (outcome) {
+      case NOT_CONSTRAINED -> "the contacts do not constrain all six motions of the holder";
+      case PRESSED_THROUGH -> "the load presses a ball through between its pins";
+      case SOLVED, NOT_FOUND -> "no pose was found in " + EquilibriumSolver.ROUNDS + " rounds";
+    };
   }
 
   /**

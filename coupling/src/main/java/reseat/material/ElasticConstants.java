@@ -27,4 +27,19 @@ public record ElasticConstants(double modulus, double poisson) {
   public double shearModulus() {
     return modulus / (2 * (1 + poisson));
   }
+
+  // Written out: what Java makes of equals() in a record takes tens of milliseconds the first time,
+  // which a command that asks it once would feel.
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ElasticConstants e
+        && Double.compare(modulus, e.modulus) == 0
+        && Double.compare(poisson, e.poisson) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(modulus) + Double.hashCode(poisson);
+  }
 }

@@ -2,7 +2,6 @@ package reseat.remount;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoublePredicate;
 import reseat.equilibrium.ContactLines;
@@ -155,8 +154,13 @@ public final class SelfSeating {
   }
 
   private static List<Path> sorted(List<Path> paths) {
-    paths.sort(Comparator.comparingDouble(Path::limitFriction));
+    paths.sort(SelfSeating::byLimit);
     return List.copyOf(paths);
+  }
+
+  private static int byLimit(Path a, Path b) {
+    // rounded, so that ways alike by symmetry stay in the order of their contacts
+    return Double.compare(Math.rint(1e9 * a.limitFriction), Math.rint(1e9 * b.limitFriction));
   }
 
   /**

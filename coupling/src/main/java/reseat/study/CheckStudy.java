@@ -141,7 +141,8 @@ public final class CheckStudy {
     return limits;
   }
 
-  /** First contact of the same shape and materials. */
+  /** First contact of the same shape between the very same materials. */
+  @SuppressWarnings("ReferenceEquality") // equal ones that are not the same only cost a little time
   private static int twin(Equilibrium standing, int contact) {
     Equilibrium.Contact c = standing.contacts().get(contact);
     List<Support> supports = standing.model().design().supports();
@@ -149,9 +150,10 @@ public final class CheckStudy {
     for (int i = 0; i < contact; i++) {
       Equilibrium.Contact other = standing.contacts().get(i);
       Support t = supports.get(other.line().ballIndex());
-      if (other.hertz().curvature().equals(c.hertz().curvature())
-          && t.ballMaterial().equals(s.ballMaterial())
-          && t.seatMaterial().equals(s.seatMaterial())) {
+      if (other.hertz().curvature().lesser() == c.hertz().curvature().lesser()
+          && other.hertz().curvature().greater() == c.hertz().curvature().greater()
+          && t.ballMaterial() == s.ballMaterial()
+          && t.seatMaterial() == s.seatMaterial()) {
         return i;
       }
     }

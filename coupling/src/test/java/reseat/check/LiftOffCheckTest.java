@@ -33,7 +33,7 @@ class LiftOffCheckTest {
     assertThat(f.limit()).isEqualTo(2);
     assertThat(f.message())
         .isEqualTo(
-            "crash lifts 180 deg (right flank) off its seat: it opens at 90 % of this load; wanted"
+            "crash lifts 180 deg (left flank) off its seat: it opens at 90 % of this load; wanted"
                 + " is 2 times it.");
   }
 

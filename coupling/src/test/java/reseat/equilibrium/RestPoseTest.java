@@ -13,8 +13,11 @@ import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.numerics.RandomStream;
 import reseat.seat.Ball;
+import reseat.seat.CylinderPair;
+import reseat.seat.SeatFrame;
 import reseat.space.Pose;
 import reseat.space.Vec3;
+import reseat.space.Wrench;
 
 /** How the holder stands without load: exact geometry against closed forms, small and large. */
 class RestPoseTest {
@@ -101,5 +104,26 @@ class RestPoseTest {
     assertThatThrownBy(() -> CouplingModel.of(two).standing())
         .isInstanceOf(NoEquilibriumException.class)
         .hasMessageContaining("4 contacts");
+  }
+
+  @Test
+  void aBallPressedThroughItsPinsHasNoRest() {
+    // pins so far apart that the ball barely stays on top; the sink takes it through
+    List<Support> supports = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      double azimuth = Math.toRadians(120 * i);
+      Vec3 centre = Vec3.atAzimuth(azimuth).times(RADIUS);
+      supports.add(
+          TestCouplings.support(
+              "ball " + i,
+              new Ball(centre, 0.00635),
+              CylinderPair.forBall(
+                  SeatFrame.level(centre, azimuth), 0.00635, 0.003, 0.018699, 0.1, 0.1)));
+    }
+    CouplingModel model = CouplingModel.of(CouplingDesign.builder().supports(supports).build());
+    assertThatThrownBy(() -> model.under(Wrench.ofForce(new Vec3(0, 0, -600), Vec3.ZERO)))
+        .isInstanceOf(NoEquilibriumException.class)
+        .hasMessageContaining("presses a ball through between its pins");
+    assertThat(model.under(Wrench.ofForce(new Vec3(0, 0, -1e-6), Vec3.ZERO)).lifted()).isFalse();
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 final class ShippedCommands implements CommandTable {
 
   private static final List<String> NAMES =
-      List.of("starter", "remount", "report", "readings", "materials", "verify");
+      List.of("starter", "check", "remount", "report", "readings", "materials", "verify");
 
   @Override
   public List<String> names() {
@@ -20,6 +20,7 @@ final class ShippedCommands implements CommandTable {
   public Subcommand command(String name) {
     return switch (name) {
       case "starter" -> new StarterCommand();
+      case "check" -> new CheckCommand();
       case "remount" -> new RemountCommand(Terminal.showsErrors());
       case "readings" -> new ReadingsCommand();
       case "materials" -> new MaterialsCommand();

@@ -127,6 +127,17 @@ public final class JsonWriter {
   }
 
   /**
+   * Writes that there is no such value.
+   *
+   * @return this writer
+   */
+  public JsonWriter none() {
+    place();
+    text.append("null");
+    return this;
+  }
+
+  /**
    * Writes a vector as an array of three numbers.
    *
    * @param value the vector

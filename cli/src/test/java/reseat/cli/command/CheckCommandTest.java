@@ -1,0 +1,108 @@
+package reseat.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckCommandTest {
+
+  @TempDir private Path folder;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  private String failing;
+
+  @BeforeEach
+  void readTheFailingPost() throws IOException {
+    failing =
+        new String(
+            CheckCommandTest.class
+                .getResourceAsStream("/reseat/cli/report/edge-forward-post.toml")
+                .readAllBytes(),
+            StandardCharsets.UTF_8);
+  }
+
+  private int check(String design, String... options) throws IOException {
+    Path file = Files.writeString(folder.resolve("design.toml"), design);
+    String[] args = new String[2 + options.length];
+    args[0] = "check";
+    args[1] = file.toString();
+    System.arraycopy(options, 0, args, 2, options.length);
+    PrintWriter o = new PrintWriter(out, true);
+    PrintWriter e = new PrintWriter(err, true);
+    int code = new Dispatch().run(args, o, e);
+    o.flush();
+    e.flush();
+    return code;
+  }
+
+  private static String replaced(String text, String... pairs) {
+    String changed = text;
+    for (int i = 0; i < pairs.length; i += 2) {
+      assertThat(changed).contains(pairs[i]);
+      changed = changed.replace(pairs[i], pairs[i + 1]);
+    }
+    return changed;
+  }
+
+  @Test
+  void aGoodPostHolds() throws IOException {
+    String good = replaced(failing, "\"60 deg\"", "\"0 deg\"", "\"30 %\"", "\"2 %\"");
+    assertThat(check(good)).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("HOLDS: all ");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aFailingPostIsReportedInFull() throws IOException {
+    assertThat(check(failing)).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(out.toString()).contains("FAILS: ").contains("Contacts at rest");
+  }
+
+  @Test
+  void theSameAsJson() throws IOException {
+    assertThat(check(failing, "--json")).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(out.toString()).startsWith("{\n").contains("\"holds\": false");
+  }
+
+  @Test
+  void aBareNumberIsRefusedWithItsPlaceAndNothingIsPrinted() throws IOException {
+    String bad = replaced(failing, "force = \"600 N\"", "force = \"600\"");
+    assertThat(check(bad)).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString()).contains("design.toml:").contains("600");
+  }
+
+  @Test
+  void groovesThatDoNotConstrainFailWithACompleteReport() throws IOException {
+    String along = replaced(failing, "kind = \"vee\"", "kind = \"flat\"");
+    String flats =
+        along
+            .replace("flank_angle = \"45 deg\"\n", "")
+            .replace("mouth_width = \"0.413 in\"\n", "")
+            .replace("length = \"0.75 in\"\n", "")
+            .replace("root_width = \"0.06 in\"\n", "");
+    assertThat(check(flats)).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(out.toString()).contains("3 contacts hold only 3 of 6 motions");
+  }
+
+  @Test
+  void aBallThatIsPulledThroughItsPinsHasNoEquilibrium() throws IOException {
+    // half-inch balls on 6 mm pins whose axes stand 18.699 mm apart: 18.7 mm lets them through
+    String pins =
+        replaced(failing, "kind = \"vee\"", "kind = \"pins\"")
+            .replace("flank_angle = \"45 deg\"\n", "pin_diameter = \"6 mm\"\n")
+            .replace("mouth_width = \"0.413 in\"\n", "spacing = \"18.699 mm\"\n")
+            .replace("root_width = \"0.06 in\"\n", "");
+    assertThat(check(pins)).isEqualTo(ExitCode.NO_SOLUTION);
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString()).contains("presses a ball through").contains("design.toml");
+  }
+}
