@@ -13,6 +13,7 @@ import reseat.plots.scene.Tone;
 public final class ComplianceShares {
 
   private static final double WIDTH = 600;
+  private static final double WORTH_A_BAR = 0.01;
 
   /**
    * One spring.
@@ -76,8 +77,22 @@ public final class ComplianceShares {
         BarPanel.stacked(panels, WIDTH));
   }
 
+  /** The parts by size; those too small to matter are told together. */
   private static List<Part> sorted(Direction d) {
-    return d.parts().stream().sorted(Comparator.comparingDouble((Part p) -> -p.share())).toList();
+    List<Part> shown = new ArrayList<>();
+    double rest = 0;
+    for (Part p : d.parts()) {
+      if (p.share() >= WORTH_A_BAR) {
+        shown.add(p);
+      } else {
+        rest += p.share();
+      }
+    }
+    shown.sort(Comparator.comparingDouble((Part p) -> -p.share()));
+    if (shown.size() < d.parts().size()) {
+      shown.add(new Part("all others", rest));
+    }
+    return shown;
   }
 
   private static String altText(List<Direction> directions) {

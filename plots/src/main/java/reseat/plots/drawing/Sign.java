@@ -94,16 +94,19 @@ final class Sign {
             Fill.NONE));
   }
 
-  /** A named place: square, diamond or triangle by its number. */
+  /**
+   * A named place: diamond, square or triangle by its number; open, so that what lies under it is
+   * seen.
+   */
   static List<Mark> landmark(Point at, double radius, int number) {
     Tone tone = List.of(Tone.PURPLE, Tone.ORANGE, Tone.GREEN).get(number % 3);
     int corners = number % 3 == 2 ? 3 : 4;
     double start = number % 3 == 1 ? Math.PI / 4 : Math.PI / 2;
     List<Point> points = new java.util.ArrayList<>();
     for (int i = 0; i < corners; i++) {
-      points.add(at.toward(radius, start + 2 * Math.PI * i / corners));
+      points.add(at.toward(1.5 * radius, start + 2 * Math.PI * i / corners));
     }
-    return List.of(Mark.Path.polygon(points, LineStyle.solid(Tone.INK, 0.8), Fill.full(tone)));
+    return List.of(Mark.Path.polygon(points, LineStyle.solid(tone, 2), Fill.NONE));
   }
 
   /** A number in a balloon. */
