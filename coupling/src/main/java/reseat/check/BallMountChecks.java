@@ -1,9 +1,7 @@
 package reseat.check;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
@@ -24,16 +22,39 @@ public final class BallMountChecks {
    */
   public static List<Finding> of(Equilibrium standing, List<CaseResponse> cases) {
     CouplingDesign design = standing.model().design();
-    Map<StudMount, List<Finding>> worst = new LinkedHashMap<>();
+    List<StudMount> mounts = new ArrayList<>();
+    List<List<Finding>> worst = new ArrayList<>();
     for (int b = 0; b < design.supports().size(); b++) {
       Optional<StudMount> mount = design.supports().get(b).mounting().stud();
       if (mount.isPresent()) {
         String name = design.supports().get(b).name();
         List<Finding> found = one(name, mount.get(), StudLoads.of(standing, cases, b));
-        worst.merge(mount.get(), found, BallMountChecks::worse);
+        int same = placeOf(mount.get(), mounts);
+        if (same < 0) {
+          mounts.add(mount.get());
+          worst.add(found);
+        } else {
+          worst.set(same, worse(worst.get(same), found));
+        }
       }
     }
-    return worst.values().stream().flatMap(List::stream).toList();
+    List<Finding> all = new ArrayList<>();
+    worst.forEach(all::addAll);
+    return all;
+  }
+
+  /**
+   * Finds an equal mount. Mounts read from one table are one object, so that the comparison of
+   * their many parts, slow when done for the first time, is seldom needed.
+   */
+  @SuppressWarnings("ReferenceEquality")
+  private static int placeOf(StudMount mount, List<StudMount> mounts) {
+    for (int i = 0; i < mounts.size(); i++) {
+      if (mounts.get(i) == mount || mounts.get(i).equals(mount)) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** Equal mounts give the same findings in the same order, with other numbers. */

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import reseat.numerics.Spread;
 
 /**
  * All tolerances of a coupling.
@@ -24,9 +23,9 @@ public record Tolerances(List<Tolerance> entries) {
   /** Copies the list and refuses two tolerances for the same dimension. */
   public Tolerances {
     entries = List.copyOf(entries);
-    Set<Tolerance> seen = new HashSet<>();
+    Set<List<Object>> seen = new HashSet<>();
     for (Tolerance t : entries) {
-      if (!seen.add(new Tolerance(t.kind(), t.support(), t.part(), t.shared(), Spread.NONE))) {
+      if (!seen.add(List.of(t.kind(), t.support(), t.part(), t.shared()))) {
         throw new IllegalArgumentException(
             "two tolerances are given for the " + t.kind().words() + place(t));
       }
