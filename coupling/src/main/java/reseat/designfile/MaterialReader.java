@@ -25,8 +25,8 @@ final class MaterialReader {
           "flexural_strength", MaterialProperty.FLEXURAL_STRENGTH,
           "compressive_strength", MaterialProperty.COMPRESSIVE_STRENGTH);
 
-  private static final Material STAND_IN =
-      new Material("unknown", new ElasticConstants(206e9, 0.3));
+  /** Stands in for a material that could not be read, so that reading goes on. */
+  static final Material STAND_IN = new Material("unknown", new ElasticConstants(206e9, 0.3));
 
   private MaterialCatalog catalog = MaterialCatalog.standard();
 

@@ -15,14 +15,34 @@ public enum Starter {
   /** A pallet on pairs of dowel pins. */
   PALLET("pallet", "fixture pallet on dowel-pin pairs, one spring through each ball"),
   /** A bracket on a wall with trihedral seat, vee and flat. */
-  SENSOR_MOUNT("sensor-mount", "bracket on a wall: trihedral seat, vee and flat, magnets");
+  SENSOR_MOUNT("sensor-mount", "bracket on a wall: trihedral seat, vee and flat, magnets"),
+  /** One ball mount by itself. */
+  BALL_MOUNT(
+      "ball-mount",
+      "one ball on a bonded stud, turning in a seat under an air-bearing pad",
+      "mount");
 
   private final String word;
   private final String description;
+  private final String command;
 
   Starter(String word, String description) {
+    this(word, description, "check");
+  }
+
+  Starter(String word, String description, String command) {
     this.word = word;
     this.description = description;
+    this.command = command;
+  }
+
+  /**
+   * Returns the command that looks at such a file.
+   *
+   * @return {@code check} for a coupling, {@code mount} for a ball mount
+   */
+  public String command() {
+    return command;
   }
 
   /**

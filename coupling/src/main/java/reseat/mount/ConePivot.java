@@ -23,7 +23,7 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
   /** Checks radius and angle. */
   public ConePivot {
     Bounds.positive("ball radius", ballRadius, "m");
-    Bounds.between("flank angle of the conical seat", flankAngle, "rad", 0.05, 1.5);
+    PivotSeat.checkedFlank("angle of the conical seat", flankAngle);
   }
 
   /**

@@ -32,6 +32,8 @@ public record FluidFilmPad(
   /** Ratio of pivot to film stiffness from which the pivot hardly counts; common practice. */
   public static final double STIFF_PIVOT = 5;
 
+  private static final int AXIAL = 2;
+
   /** What would help, each with the sentence to print. */
   public enum Remedy {
     /** Lower friction. */
@@ -73,6 +75,40 @@ public record FluidFilmPad(
     Bounds.positive("film thickness", filmThickness, "m");
     Bounds.notNegative("friction moment of the pivot", pivotFriction, "N m");
     Bounds.positive("stiffness of the pivot", pivotStiffness, "N/m");
+  }
+
+  /**
+   * A pad on a pivot seat whose ball stands on a stud.
+   *
+   * @param load load on the pad, N
+   * @param filmStiffness normal stiffness of the film, N/m
+   * @param tiltStiffness tilt stiffness of the film, N m/rad
+   * @param padRadius distance from the pivot to the farthest edge of the pad, m
+   * @param filmThickness thickness of the film, m
+   * @param seat seat the ball turns in; a socket of unknown stiffness counts as rigid
+   * @param friction coefficient of friction of the seat
+   * @param stud give of stud and bond
+   * @return the pad
+   */
+  public static FluidFilmPad on(
+      double load,
+      double filmStiffness,
+      double tiltStiffness,
+      double padRadius,
+      double filmThickness,
+      PivotSeat seat,
+      double friction,
+      StudCompliance stud) {
+    double give =
+        stud.axial() + seat.slidingStiffness(load).map(k -> 1 / k.get(AXIAL, AXIAL)).orElse(0.0);
+    return new FluidFilmPad(
+        load,
+        filmStiffness,
+        tiltStiffness,
+        padRadius,
+        filmThickness,
+        seat.friction(load, friction).greatestTransverseMoment(),
+        1 / give);
   }
 
   /**

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Locale;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.space.Matrix6;
@@ -12,6 +13,26 @@ import reseat.space.Matrix6;
  * centre. Force in N, positive into the seat.
  */
 public sealed interface PivotSeat permits TrihedralPivot, ConePivot, SocketPivot, FlatPivot {
+
+  /**
+   * Refuses an angle at which a ball would wedge or lie on the seat's rim.
+   *
+   * @param words name of the angle
+   * @param angle angle of the contact normals from the seat's axis, rad
+   * @return the angle
+   */
+  static double checkedFlank(String words, double angle) {
+    if (!(angle > 0.05 && angle < 1.5)) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "%s puts the flanks at %.4g deg to the plane of the seat: it must be between 3 and 85"
+                  + " deg",
+              words,
+              Math.toDegrees(angle)));
+    }
+    return angle;
+  }
 
   /**
    * Returns the radius of the ball.

@@ -33,7 +33,7 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
   /** Checks radius and angle. */
   public TrihedralPivot {
     Bounds.positive("ball radius", ballRadius, "m");
-    Bounds.between("flank angle of the trihedral seat", flankAngle, "rad", 0.05, 1.5);
+    PivotSeat.checkedFlank("flank angle of the trihedral seat", flankAngle);
   }
 
   private EllipticContact contact() {

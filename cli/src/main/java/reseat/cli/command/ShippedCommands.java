@@ -9,7 +9,7 @@ import java.util.List;
 final class ShippedCommands implements CommandTable {
 
   private static final List<String> NAMES =
-      List.of("starter", "check", "remount", "report", "readings", "materials", "verify");
+      List.of("starter", "check", "remount", "report", "mount", "readings", "materials", "verify");
 
   @Override
   public List<String> names() {
@@ -24,6 +24,7 @@ final class ShippedCommands implements CommandTable {
       case "remount" -> new RemountCommand(Terminal.showsErrors());
       case "readings" -> new ReadingsCommand();
       case "materials" -> new MaterialsCommand();
+      case "mount" -> new MountCommand();
       case "report" -> new ReportCommand();
       case "verify" -> new VerifyCommand();
       default -> throw new IllegalArgumentException("no command is named " + name);

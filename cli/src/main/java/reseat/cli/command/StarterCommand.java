@@ -66,7 +66,7 @@ final class StarterCommand implements Subcommand {
       return ExitCode.HOLDS;
     }
     WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8), given.hasMatchedOption("--force"));
-    out.println("wrote " + file + "; next: reseat check " + file);
+    out.println("wrote " + file + "; next: reseat " + starter.get().command() + " " + file);
     return ExitCode.HOLDS;
   }
 }

@@ -1,0 +1,66 @@
+package reseat.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.check.Finding;
+import reseat.check.Severity;
+
+/** Findings for the screen: the verdict in a line, what is wrong in full, what is kept by name. */
+final class FindingsText {
+
+  private static final String INDENT = "    ";
+
+  private FindingsText() {}
+
+  /** One line that says whether all holds. */
+  static String verdict(List<Finding> findings) {
+    int failures = count(findings, Severity.FAIL);
+    int warnings = count(findings, Severity.WARNING);
+    int judged = failures + warnings + count(findings, Severity.OK);
+    String warned =
+        warnings == 0 ? "" : warnings == 1 ? ", 1 warning" : ", " + warnings + " warnings";
+    return failures == 0
+        ? "HOLDS: all " + judged + " checks" + warned + "."
+        : "FAILS: " + failures + " of " + judged + " checks" + warned + ".";
+  }
+
+  private static int count(List<Finding> findings, Severity severity) {
+    int n = 0;
+    for (Finding f : findings) {
+      n += f.severity() == severity ? 1 : 0;
+    }
+    return n;
+  }
+
+  /** Everything but what holds, a paragraph each; then the names of the checks that hold. */
+  static String paragraphs(List<Finding> findings) {
+    StringBuilder out = new StringBuilder();
+    List<String> broken = new ArrayList<>();
+    List<String> kept = new ArrayList<>();
+    for (Finding f : findings) {
+      if (f.severity() == Severity.OK) {
+        if (!kept.contains(f.check()) && !broken.contains(f.check())) {
+          kept.add(f.check());
+        }
+      } else {
+        if (f.severity() != Severity.NOTE) {
+          broken.add(f.check());
+        }
+        out.append("  ").append(Paragraph.of(INDENT, words(f)).stripLeading());
+      }
+    }
+    if (!kept.isEmpty()) {
+      out.append(Paragraph.of("", "Checked and kept: " + String.join(", ", kept) + "."));
+    }
+    return out.toString();
+  }
+
+  private static String words(Finding f) {
+    return f.severity().words()
+        + " "
+        + f.check()
+        + ": "
+        + f.message()
+        + (f.advice().isEmpty() ? "" : " " + f.advice());
+  }
+}

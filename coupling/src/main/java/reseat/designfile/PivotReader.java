@@ -1,0 +1,105 @@
+package reseat.designfile;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import reseat.design.PivotDuty;
+import reseat.material.ElasticPair;
+import reseat.material.FrictionCatalog;
+import reseat.material.FrictionPair;
+import reseat.material.Material;
+import reseat.material.SurfaceState;
+import reseat.mount.ConePivot;
+import reseat.mount.FlatPivot;
+import reseat.mount.PivotSeat;
+import reseat.mount.SocketPivot;
+import reseat.mount.TrihedralPivot;
+import reseat.units.QuantityKind;
+
+/** Reads the seat a ball turns in, and the film pad behind it. */
+final class PivotReader {
+
+  private enum Kind {
+    TRIHEDRAL,
+    CONE,
+    SOCKET,
+    FLAT
+  }
+
+  private static final Map<String, Kind> KINDS = kinds();
+  private static final Map<String, SurfaceState> SURFACES =
+      Map.of("oiled", SurfaceState.OILED, "dry", SurfaceState.DRY);
+
+  private final MaterialReader materials;
+
+  PivotReader(MaterialReader materials) {
+    this.materials = materials;
+  }
+
+  private static Map<String, Kind> kinds() {
+    Map<String, Kind> words = new LinkedHashMap<>();
+    words.put("trihedral", Kind.TRIHEDRAL);
+    words.put("cone", Kind.CONE);
+    words.put("socket", Kind.SOCKET);
+    words.put("flat", Kind.FLAT);
+    return words;
+  }
+
+  /**
+   * Reads a seat.
+   *
+   * @param s its table
+   * @param ballRadius radius of the ball, m
+   * @param ball material of the ball
+   * @param film the film pad, if there is one
+   * @return the seat, unless something is wrong
+   */
+  Optional<PivotDuty> read(
+      Section s, double ballRadius, Material ball, Optional<PivotDuty.Film> film) {
+    Optional<Kind> kind = s.requiredChoice("kind", KINDS);
+    Material material = materials.named(s, "material");
+    SurfaceState surface = s.choice("surface", SURFACES).orElse(SurfaceState.OILED);
+    FrictionPair pair = FrictionCatalog.standard().between(ball, material, surface);
+    boolean told = s.has("friction");
+    double friction = told ? s.ratio("friction", pair.nominal()) : pair.nominal();
+    String basis = told ? "given in the file" : pair.source();
+    Optional<PivotSeat> seat =
+        kind.flatMap(
+            k -> seat(s, k, ballRadius, new ElasticPair(ball.elastic(), material.elastic())));
+    Optional<PivotDuty> duty =
+        seat.flatMap(p -> s.build(() -> new PivotDuty(p, material, friction, basis, film)));
+    s.close();
+    return duty;
+  }
+
+  private static Optional<PivotSeat> seat(Section s, Kind kind, double radius, ElasticPair pair) {
+    return switch (kind) {
+      case TRIHEDRAL -> {
+        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
+        yield s.build(() -> new TrihedralPivot(radius, angle, pair));
+      }
+      case CONE -> {
+        double included = s.positive("cone_angle", QuantityKind.ANGLE, Math.toRadians(90));
+        yield s.build(() -> new ConePivot(radius, (Math.PI - included) / 2, pair));
+      }
+      case SOCKET -> {
+        double inner = s.quantity("inner_angle", QuantityKind.ANGLE, 0);
+        double outer = s.positive("outer_angle", QuantityKind.ANGLE, Math.toRadians(60));
+        yield s.build(() -> new SocketPivot(radius, inner, outer));
+      }
+      case FLAT -> s.build(() -> new FlatPivot(radius, pair));
+    };
+  }
+
+  /** Reads a film pad. */
+  static Optional<PivotDuty.Film> film(Section s) {
+    double stiffness = s.positive("film_stiffness", QuantityKind.STIFFNESS, 25e6);
+    double tilt = s.positive("tilt_stiffness", QuantityKind.TURNING_STIFFNESS, 1500);
+    double radius = s.positive("pad_diameter", QuantityKind.LENGTH, 40e-3) / 2;
+    double thickness = s.positive("film_thickness", QuantityKind.LENGTH, 5e-6);
+    Optional<PivotDuty.Film> film =
+        s.build(() -> new PivotDuty.Film(stiffness, tilt, radius, thickness));
+    s.close();
+    return film;
+  }
+}
