@@ -2,7 +2,6 @@ package reseat.cli.report;
 
 import java.util.List;
 import java.util.Locale;
-import reseat.check.Finding;
 import reseat.contact.ContactLimits;
 import reseat.contact.ContactLimits.Body;
 import reseat.design.MachineAxes;
@@ -75,7 +74,7 @@ public final class CheckJson {
             return null;
           }
         });
-    findings(json, result.findings());
+    FindingsJson.write(json, result.findings());
     return json.end().finish();
   }
 
@@ -265,25 +264,6 @@ public final class CheckJson {
       json.end();
     }
     json.end();
-    json.end();
-  }
-
-  private static void findings(JsonWriter json, List<Finding> findings) {
-    json.key("findings").beginArray();
-    for (Finding f : findings) {
-      json.beginObject();
-      json.key("check").value(f.check());
-      json.key("severity").value(f.severity().name().toLowerCase(Locale.ROOT));
-      json.key("where").value(f.where());
-      json.key("value").value(f.value());
-      json.key("limit").value(f.limit());
-      json.key("unit").value(f.measure().symbol());
-      json.key("sense").value(f.sense() == Finding.Sense.AT_MOST ? "at most" : "at least");
-      json.key("margin").value(f.margin());
-      json.key("message").value(f.message());
-      json.key("advice").value(f.advice());
-      json.end();
-    }
     json.end();
   }
 }

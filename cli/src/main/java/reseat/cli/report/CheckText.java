@@ -1,10 +1,8 @@
 package reseat.cli.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding;
 import reseat.check.Measure;
-import reseat.check.Severity;
 import reseat.study.CheckResult;
 import reseat.study.SeatedCheck;
 import reseat.study.UnconstrainedCheck;
@@ -19,8 +17,6 @@ public final class CheckText {
   /** Most findings told in full; the rest is counted. */
   private static final int FINDINGS_IN_FULL = 8;
 
-  private static final String INDENT = "    ";
-
   private CheckText() {}
 
   /**
@@ -34,9 +30,9 @@ public final class CheckText {
     if (!result.design().title().isEmpty()) {
       out.append(Paragraph.of("", result.design().title()));
     }
-    out.append(verdict(result.findings())).append('\n');
+    out.append(FindingsText.verdict(result.findings())).append('\n');
     figures(result.findings(), out);
-    findings(result.findings(), out);
+    out.append(FindingsText.paragraphs(result.findings(), FINDINGS_IN_FULL));
     result.accept(
         new CheckResult.Visitor<Void>() {
           @Override
@@ -60,25 +56,6 @@ public final class CheckText {
           }
         });
     return out.toString();
-  }
-
-  private static String verdict(List<Finding> findings) {
-    int failures = count(findings, Severity.FAIL);
-    int warnings = count(findings, Severity.WARNING);
-    int judged = failures + warnings + count(findings, Severity.OK);
-    String warned =
-        warnings == 0 ? "" : warnings == 1 ? ", 1 warning" : ", " + warnings + " warnings";
-    return failures == 0
-        ? "HOLDS: all " + judged + " checks" + warned + "."
-        : "FAILS: " + failures + " of " + judged + " checks" + warned + ".";
-  }
-
-  private static int count(List<Finding> findings, Severity severity) {
-    int n = 0;
-    for (Finding f : findings) {
-      n += f.severity() == severity ? 1 : 0;
-    }
-    return n;
   }
 
   /** The three figures most asked for: lift-off, pressure, motion of the tool point. */
@@ -117,46 +94,5 @@ public final class CheckText {
         limit + f.measure().show(f.limit()),
         f.check().equals("preload scatter") ? f.check() + ", " + f.where() : f.where());
     return true;
-  }
-
-  private static void findings(List<Finding> findings, StringBuilder out) {
-    int told = 0;
-    int left = 0;
-    List<String> broken = new ArrayList<>();
-    List<String> kept = new ArrayList<>();
-    for (Finding f : findings) {
-      if (f.severity() == Severity.FAIL || f.severity() == Severity.WARNING) {
-        broken.add(f.check());
-      }
-      if (f.severity() == Severity.OK) {
-        if (!kept.contains(f.check()) && !broken.contains(f.check())) {
-          kept.add(f.check());
-        }
-      } else if (told < FINDINGS_IN_FULL) {
-        told++;
-        out.append(told == 1 ? "\n" : "");
-        out.append(paragraph(f));
-      } else {
-        left++;
-      }
-    }
-    if (left > 0) {
-      out.append("  and ").append(left).append(" more; --json tells all of them.\n");
-    }
-    if (!kept.isEmpty()) {
-      out.append('\n')
-          .append(Paragraph.of("", "Checked and kept: " + String.join(", ", kept) + "."));
-    }
-  }
-
-  private static String paragraph(Finding f) {
-    String text =
-        f.severity().words()
-            + " "
-            + f.check()
-            + ": "
-            + f.message()
-            + (f.advice().isEmpty() ? "" : " " + f.advice());
-    return "  " + Paragraph.of(INDENT, text).stripLeading();
   }
 }

@@ -32,25 +32,41 @@ final class FindingsText {
     return n;
   }
 
-  /** Everything but what holds, a paragraph each; then the names of the checks that hold. */
-  static String paragraphs(List<Finding> findings) {
-    StringBuilder out = new StringBuilder();
+  /**
+   * What does not simply hold, a paragraph each; then the names of the checks that hold.
+   *
+   * @param findings worst first
+   * @param most how many are told in full; the rest is counted
+   * @return lines with their ends, an empty line before each part
+   */
+  static String paragraphs(List<Finding> findings, int most) {
+    StringBuilder out = new StringBuilder(2000);
+    int told = 0;
+    int left = 0;
     List<String> broken = new ArrayList<>();
     List<String> kept = new ArrayList<>();
     for (Finding f : findings) {
+      if (f.severity() == Severity.FAIL || f.severity() == Severity.WARNING) {
+        broken.add(f.check());
+      }
       if (f.severity() == Severity.OK) {
         if (!kept.contains(f.check()) && !broken.contains(f.check())) {
           kept.add(f.check());
         }
-      } else {
-        if (f.severity() != Severity.NOTE) {
-          broken.add(f.check());
-        }
+      } else if (told < most) {
+        told++;
+        out.append(told == 1 ? "\n" : "");
         out.append("  ").append(Paragraph.of(INDENT, words(f)).stripLeading());
+      } else {
+        left++;
       }
     }
+    if (left > 0) {
+      out.append("  and ").append(left).append(" more; --json tells all of them.\n");
+    }
     if (!kept.isEmpty()) {
-      out.append(Paragraph.of("", "Checked and kept: " + String.join(", ", kept) + "."));
+      out.append('\n')
+          .append(Paragraph.of("", "Checked and kept: " + String.join(", ", kept) + "."));
     }
     return out.toString();
   }

@@ -171,7 +171,7 @@ public final class MountJson {
 
   private void matrix(String key, Optional<Matrix6> m) {
     if (m.isEmpty()) {
-      json.key(key).value(Double.POSITIVE_INFINITY);
+      json.key(key).none();
       return;
     }
     json.key(key).beginArray();

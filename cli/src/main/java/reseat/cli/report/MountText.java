@@ -48,8 +48,8 @@ public final class MountText {
     if (!design.title().isEmpty()) {
       out.append(Paragraph.of("", design.title()));
     }
-    out.append(FindingsText.verdict(result.findings())).append("\n\n");
-    out.append(FindingsText.paragraphs(result.findings()));
+    out.append(FindingsText.verdict(result.findings())).append('\n');
+    out.append(FindingsText.paragraphs(result.findings(), Integer.MAX_VALUE));
     stud();
     design.mount().bond().ifPresent(this::bond);
     if (design.mount().thread().isPresent()) {
