@@ -35,6 +35,7 @@ final class BarPanel {
   private static final double UNDER = 18;
   private static final double MOST_FOR_NAMES = 0.42;
   private static final double GAP = 6;
+  private static final double LEAST_TOLD = 1e-3;
   private static final TextStyle NAME = TextStyle.SMALL;
 
   /**
@@ -58,6 +59,27 @@ final class BarPanel {
   }
 
   private BarPanel() {}
+
+  /**
+   * Writes a value with no more digits than its size beside the others deserves.
+   *
+   * @param quantity its quantity
+   * @param si the value, SI
+   * @param largest the largest of all values, SI
+   */
+  static String words(AxisQuantity quantity, double si, double largest) {
+    double least = LEAST_TOLD * largest;
+    return si != 0 && Math.abs(si) < least
+        ? "under " + quantity.text(least, 1)
+        : quantity.text(si, 2);
+  }
+
+  /** Writes a share, 0 to 1, in percent. */
+  static String percent(double share) {
+    return share > 0 && share < LEAST_TOLD
+        ? "under " + NumberText.with(100 * LEAST_TOLD, 1, "%")
+        : NumberText.with(100 * share, 2, "%");
+  }
 
   /**
    * Draws bars.

@@ -60,7 +60,7 @@ public final class BudgetBars {
             new BarPanel.Bar(
                 l.source(),
                 size.of(l.contribution()),
-                size.text(l.contribution(), 2),
+                BarPanel.words(size, l.contribution(), largest(a)),
                 l.systematic() ? Tone.ORANGE : Tone.BLUE));
       }
       bars.add(
@@ -78,6 +78,14 @@ public final class BudgetBars {
         caption(axes),
         altText(axes, size),
         BarPanel.stacked(panels, WIDTH));
+  }
+
+  private static double largest(Axis a) {
+    double most = a.expanded();
+    for (Line l : a.lines()) {
+      most = Math.max(most, l.contribution());
+    }
+    return most;
   }
 
   private static List<Line> sorted(Axis a) {
@@ -109,7 +117,7 @@ public final class BudgetBars {
             .map(Axis::axis)
             .collect(Collectors.joining(" and "));
     return over.isEmpty()
-        ? "The longest bar of an axis is the source to work on first; no axis passes its target."
+        ? "The longest bar of an axis is the source to work on first; every axis keeps its target."
         : "The longest bar of an axis is the source to work on first; "
             + over
             + " would miss its target.";
@@ -123,7 +131,11 @@ public final class BudgetBars {
                     a.axis()
                         + ": "
                         + sorted(a).stream()
-                            .map(l -> l.source() + " " + size.text(l.contribution(), 2))
+                            .map(
+                                l ->
+                                    l.source()
+                                        + " "
+                                        + BarPanel.words(size, l.contribution(), largest(a)))
                             .collect(Collectors.joining(", "))
                         + ", together "
                         + size.text(a.expanded(), 2)

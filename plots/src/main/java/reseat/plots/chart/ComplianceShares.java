@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
@@ -14,6 +13,7 @@ public final class ComplianceShares {
 
   private static final double WIDTH = 600;
   private static final double WORTH_A_BAR = 0.01;
+  private static final double NEGLIGIBLE = 1e-6;
 
   /**
    * One spring.
@@ -55,8 +55,7 @@ public final class ComplianceShares {
       List<BarPanel.Bar> bars = new ArrayList<>();
       for (Part p : sorted(d)) {
         bars.add(
-            new BarPanel.Bar(
-                p.name(), 100 * p.share(), NumberText.with(100 * p.share(), 2, "%"), Tone.BLUE));
+            new BarPanel.Bar(p.name(), 100 * p.share(), BarPanel.percent(p.share()), Tone.BLUE));
       }
       String heading =
           d.axis() + ": " + AxisQuantity.STIFFNESS.text(d.stiffness(), 3) + " at the tool point";
@@ -89,7 +88,7 @@ public final class ComplianceShares {
       }
     }
     shown.sort(Comparator.comparingDouble((Part p) -> -p.share()));
-    if (shown.size() < d.parts().size()) {
+    if (rest > NEGLIGIBLE) {
       shown.add(new Part("all others", rest));
     }
     return shown;
@@ -104,7 +103,7 @@ public final class ComplianceShares {
                         + ": "
                         + sorted(d).stream()
                             .limit(3)
-                            .map(p -> p.name() + " " + NumberText.with(100 * p.share(), 2, "%"))
+                            .map(p -> p.name() + " " + BarPanel.percent(p.share()))
                             .collect(Collectors.joining(", ")))
             .collect(Collectors.joining("; "))
         + ".";

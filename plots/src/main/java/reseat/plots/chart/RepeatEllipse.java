@@ -146,7 +146,9 @@ public final class RepeatEllipse {
         + "\u2013"
         + plane.second()
         + " plane"
-        + (none ? "." : inside ? " and lies within the target." : " and passes the target.");
+        + (none
+            ? "."
+            : inside ? " and lies within the target." : " and reaches beyond the target.");
   }
 
   private static String altText(Plane plane, int n, String what, Ellipse e) {

@@ -40,17 +40,21 @@ public final class SensitivityRanking {
             .sorted(Comparator.comparingDouble((Row r) -> -Math.abs(r.effect())))
             .limit(MOST)
             .toList();
+    boolean oneStep = shown.stream().map(Row::step).distinct().count() == 1;
+    double largest = Math.abs(shown.get(0).effect());
     List<BarPanel.Bar> bars = new ArrayList<>();
     for (Row r : shown) {
-      String sign = r.effect() > 0 ? "+" : "";
+      boolean told = Math.abs(r.effect()) >= 1e-3 * largest;
+      String sign = r.effect() > 0 && told ? "+" : "";
       bars.add(
           new BarPanel.Bar(
-              r.name() + ", " + r.step(),
+              oneStep ? r.name() : r.name() + ", " + r.step(),
               move.of(r.effect()),
-              sign + move.text(r.effect(), 2),
+              sign + BarPanel.words(move, r.effect(), largest),
               r.effect() >= 0 ? Tone.BLUE : Tone.VERMILLION));
     }
-    Scene scene = BarPanel.of("", bars, move.label(), Double.POSITIVE_INFINITY, WIDTH);
+    Scene scene =
+        BarPanel.of(heading(shown, oneStep), bars, move.label(), Double.POSITIVE_INFINITY, WIDTH);
     Row first = shown.get(0);
     String left =
         rows.size() > shown.size()
@@ -75,5 +79,9 @@ public final class SensitivityRanking {
                 .collect(Collectors.joining("; "))
             + ".",
         scene);
+  }
+
+  private static String heading(List<Row> shown, boolean oneStep) {
+    return oneStep ? "each off by " + shown.get(0).step() : "";
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
@@ -52,8 +51,7 @@ public final class VarianceShares {
       List<BarPanel.Bar> bars = new ArrayList<>();
       for (Source s : sorted(a)) {
         bars.add(
-            new BarPanel.Bar(
-                s.name(), 100 * s.share(), NumberText.with(100 * s.share(), 2, "%"), Tone.BLUE));
+            new BarPanel.Bar(s.name(), 100 * s.share(), BarPanel.percent(s.share()), Tone.BLUE));
       }
       panels.add(
           BarPanel.of(
@@ -79,7 +77,7 @@ public final class VarianceShares {
                         a.axis()
                             + ": "
                             + sorted(a).stream()
-                                .map(s -> s.name() + " " + NumberText.with(100 * s.share(), 2, "%"))
+                                .map(s -> s.name() + " " + BarPanel.percent(s.share()))
                                 .collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("; "))
             + ".",

@@ -56,6 +56,36 @@ class UnusualChartsTest {
   }
 
   @Test
+  void whatIsLostInRoundingIsNotToldToTheLastDigit() {
+    Picture p =
+        sound(
+            ComplianceShares.draw(
+                List.of(
+                    new ComplianceShares.Direction(
+                        "X",
+                        3e7,
+                        List.of(
+                            new ComplianceShares.Part("front", 0.9999),
+                            new ComplianceShares.Part("rear", 1e-4),
+                            new ComplianceShares.Part("pad", 2.7e-15))))));
+    assertThat(p.scene().texts().stream().map(Mark.Text::words))
+        .contains("under 0.1\u00a0%")
+        .noneMatch(w -> w.contains("000"));
+    Picture budget =
+        sound(
+            BudgetBars.draw(
+                List.of(
+                    new BudgetBars.Axis(
+                        "X",
+                        List.of(
+                            new BudgetBars.Line("friction", 1e-7, false),
+                            new BudgetBars.Line("dirt", 3e-21, false)),
+                        2e-7,
+                        NONE))));
+    assertThat(budget.scene().texts()).anyMatch(t -> t.words().startsWith("under "));
+  }
+
+  @Test
   void namesUsedTwiceKeepTheirBars() {
     Picture p =
         sound(
