@@ -8,10 +8,7 @@ import reseat.interchange.InterchangeResult;
 import reseat.interchange.InterchangeSimulation;
 import reseat.interchange.LinearStack;
 import reseat.interchange.ToleranceModel;
-import reseat.remount.CauseShares;
-import reseat.remount.FrictionBound;
 import reseat.remount.RemountPlan;
-import reseat.remount.RemountScatter;
 import reseat.remount.RemountSimulation;
 import reseat.space.Vec3;
 
@@ -19,10 +16,8 @@ import reseat.space.Vec3;
  * Everything a report tells of a coupling that stands.
  *
  * @param check the check
- * @param remount simulated mountings
+ * @param remount simulated mountings and what causes their scatter
  * @param positions shifts of the tool point in the first of them along the machine axes, m
- * @param causes what causes their scatter
- * @param bound closed upper scales of friction
  * @param interchange simulated holders; empty if the design has no tolerances
  * @param stack the linear stack of the tolerances; likewise
  * @param budget the error budget
@@ -31,10 +26,8 @@ import reseat.space.Vec3;
  */
 public record ReportStudy(
     SeatedCheck check,
-    RemountScatter remount,
+    RemountStudy remount,
     List<Vec3> positions,
-    CauseShares causes,
-    FrictionBound bound,
     Optional<InterchangeResult> interchange,
     Optional<LinearStack> stack,
     ErrorBudget budget,
@@ -70,15 +63,11 @@ public record ReportStudy(
   public static ReportStudy run(SeatedCheck check, Effort effort) throws InterruptedException {
     var model = check.standing().model();
     var design = check.design();
-    RemountScatter remount =
-        new RemountSimulation(model)
-            .run(RemountPlan.of(effort.mounts(), effort.seed(), effort.threads()));
-    CauseShares causes =
-        CauseShares.of(
-            model,
+    RemountStudy remount =
+        RemountStudy.run(
+            check.standing(),
+            RemountPlan.of(effort.mounts(), effort.seed(), effort.threads()),
             Math.min(CAUSE_MOUNTS, effort.mounts()),
-            effort.seed(),
-            effort.threads(),
             done -> {});
     Optional<InterchangeResult> interchange = Optional.empty();
     Optional<LinearStack> stack = Optional.empty();
@@ -96,11 +85,9 @@ public record ReportStudy(
         remount,
         new RemountSimulation(model)
             .positions(effort.seed(), (int) Math.min(SHOWN_MOUNTS, effort.mounts())),
-        causes,
-        FrictionBound.of(check.standing(), design.friction().nominal()),
         interchange,
         stack,
-        BudgetStudy.of(design, causes, stack),
+        BudgetStudy.of(design, remount.causes().orElseThrow(), stack),
         design.preloads().isEmpty()
             ? new DesignCurve(List.of())
             : DesignCurve.overPreload(design, CURVE_POINTS, effort.mounts()),

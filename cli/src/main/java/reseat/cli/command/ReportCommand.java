@@ -15,7 +15,9 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.cli.page.Page;
 import reseat.cli.page.PageWriter;
+import reseat.cli.report.CheckJson;
 import reseat.cli.report.CheckTables;
+import reseat.cli.report.RemountJson;
 import reseat.cli.report.ReportPage;
 import reseat.cli.report.ReportPictures;
 import reseat.cli.report.Stamp;
@@ -108,14 +110,20 @@ final class ReportCommand implements Subcommand {
       ReportPictures pictures = ReportPictures.of(study);
       page = ReportPage.of(study, pictures, stamp);
       files.putAll(CheckTables.of(study));
+      files.put("remount.json", utf8(RemountJson.of(study.remount())));
     } else {
       page = ReportPage.of(check, stamp);
     }
-    files.put("report.html", PageWriter.html(page).getBytes(StandardCharsets.UTF_8));
+    files.put("check.json", utf8(CheckJson.of(check)));
+    files.put("report.html", utf8(PageWriter.html(page)));
     ReportFolder.write(folder, files);
     out.println("wrote " + folder.resolve("report.html") + ": " + page.verdict());
     out.flush();
     return check.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private static ReportStudy study(SeatedCheck seated, ReportStudy.Effort effort) {

@@ -127,7 +127,7 @@ public final class ReportPage {
     CouplingDesign d = check.design();
     List<Page.KeyFigure> figures = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
-      double band = study.remount().toolPoint().band().component(k);
+      double band = study.remount().scatter().toolPoint().band().component(k);
       double target = d.targets().repeatability().limit(k);
       figures.add(
           new Page.KeyFigure(

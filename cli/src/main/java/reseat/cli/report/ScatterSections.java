@@ -25,7 +25,7 @@ final class ScatterSections {
 
   static Page.Section remount(ReportStudy study, List<Page.Block> pictures) {
     CouplingDesign d = study.check().design();
-    RemountScatter r = study.remount();
+    RemountScatter r = study.remount().scatter();
     List<Page.Block> blocks = new ArrayList<>();
     blocks.add(
         new Page.Paragraph(
@@ -58,7 +58,7 @@ final class ScatterSections {
                 "axis", "95 % of mounts within", "standard deviation, µm", "range, µm", "wanted"),
             rows));
     List<Page.Row> causes = new ArrayList<>();
-    for (CauseShares.Share s : study.causes().causes()) {
+    for (CauseShares.Share s : study.remount().causes().orElseThrow().causes()) {
       causes.add(
           Page.Row.of(
               s.cause().words(),
@@ -82,7 +82,7 @@ final class ScatterSections {
         new Page.Paragraph(
             "Closed upper scale beside the simulation: friction alone could hold the tool point off"
                 + " by "
-                + MechanicsSections.triple(study.bound().toolPoint())
+                + MechanicsSections.triple(study.remount().bound().toolPoint())
                 + " µm along "
                 + names(d)
                 + " (friction force over normal stiffness, root sum square)."));
@@ -131,7 +131,7 @@ final class ScatterSections {
               Shown.small(r.own().deviation().component(k)),
               Shown.micrometres(linear.component(k)),
               Shown.micrometres(worst.component(k)),
-              Shown.micrometres(study.remount().toolPoint().deviation().component(k))));
+              Shown.micrometres(study.remount().scatter().toolPoint().deviation().component(k))));
     }
     blocks.add(
         new Page.Table(

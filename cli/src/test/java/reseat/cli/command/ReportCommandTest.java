@@ -49,7 +49,8 @@ class ReportCommandTest {
     assertThat(html.replaceAll("xmlns(:\\w+)?=\"http[^\"]*\"", "")).doesNotContain("http://");
     assertThat(html).contains("What to change first".substring(0, 4)).contains("Cautions");
     assertThat(html).doesNotContain("NaN");
-    for (String file : new String[] {"contacts.csv", "cases.csv", "budget.csv"}) {
+    for (String file :
+        new String[] {"contacts.csv", "cases.csv", "budget.csv", "check.json", "remount.json"}) {
       assertThat(Files.readString(target.resolve(file))).contains(",").doesNotContain("NaN");
     }
   }
