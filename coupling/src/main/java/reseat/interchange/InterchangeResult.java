@@ -8,11 +8,12 @@ import reseat.numerics.VectorScatter;
 /**
  * What many simulated holders came to.
  *
- * <p>Shifts of the tool point in machine axes, m; rotations of the holder about the base axes, rad.
- * Holders that do not fit have no place in the statistics: they are counted in {@code fits}.
+ * <p>Shifts of the tool point in machine axes, m; rotations of the holder about the machine axes,
+ * rad. Holders that do not fit have no place in the statistics: they are counted in {@code fits}.
  *
  * @param plan what was simulated
  * @param own holders against a perfect holder on the same post: interchangeability
+ * @param ownInCouplingAxes the same shift along x, y, z of the coupling frame
  * @param ownRotation rotation, likewise
  * @param post perfect holders on the posts, against the drawing; one value per post
  * @param total holders against the drawing: accuracy
@@ -23,6 +24,7 @@ import reseat.numerics.VectorScatter;
 public record InterchangeResult(
     InterchangePlan plan,
     VectorScatter own,
+    VectorScatter ownInCouplingAxes,
     VectorScatter ownRotation,
     VectorScatter post,
     VectorScatter total,

@@ -79,6 +79,7 @@ public final class InterchangeSimulation {
     return new InterchangeResult(
         plan,
         own,
+        VectorScatter.of(sum.ownInCouplingAxes, sum.couplingBands),
         VectorScatter.of(sum.ownRotation),
         VectorScatter.of(sum.post),
         VectorScatter.of(sum.total, sum.totalBands),

@@ -13,6 +13,9 @@ final class InterchangeTally {
   /** Against a perfect holder on the same post: what makes holders differ. */
   final RunningCovariance own = new RunningCovariance();
 
+  /** The same along x, y, z of the coupling frame. */
+  final RunningCovariance ownInCouplingAxes = new RunningCovariance();
+
   final RunningCovariance ownRotation = new RunningCovariance();
 
   /** Perfect holders on the posts, against the drawing. */
@@ -28,20 +31,23 @@ final class InterchangeTally {
 
   final RunningHistogram[] ownBands;
   final RunningHistogram[] totalBands;
+  final RunningHistogram[] couplingBands;
   final Map<Fit, Long> fits = new EnumMap<>(Fit.class);
 
   private final MachineAxes axes;
 
   InterchangeTally(SimulatedCoupling coupling) {
     axes = coupling.design.axes();
-    ownBands = bands(coupling.stack.sum(LinearStack.BETWEEN_HOLDERS));
-    totalBands = bands(coupling.stack.sum(LinearStack.EVERYTHING));
+    Vec3 own = coupling.stack.sum(LinearStack.BETWEEN_HOLDERS).deviation();
+    ownBands = bands(own);
+    totalBands = bands(coupling.stack.sum(LinearStack.EVERYTHING).deviation());
+    couplingBands = bands(new Vec3(own.norm(), own.norm(), own.norm()));
   }
 
-  private static RunningHistogram[] bands(LinearStack.Sum expected) {
+  private static RunningHistogram[] bands(Vec3 expected) {
     RunningHistogram[] bands = new RunningHistogram[3];
     for (int k = 0; k < 3; k++) {
-      bands[k] = new RunningHistogram(0, expected.deviation().component(k));
+      bands[k] = new RunningHistogram(0, expected.component(k));
     }
     return bands;
   }
@@ -66,14 +72,17 @@ final class InterchangeTally {
     Vec3 shift = vector(trial.shift);
     Vec3 rotation = vector(trial.rotation);
     Vec3 all = axes.of(shift);
-    Vec3 mine = axes.of(shift.minus(perfect));
+    Vec3 inCoupling = shift.minus(perfect);
+    Vec3 mine = axes.of(inCoupling);
     total.add(all);
-    totalRotation.add(rotation);
+    totalRotation.add(axes.of(rotation));
     own.add(mine);
-    ownRotation.add(rotation.minus(perfectRotation));
+    ownInCouplingAxes.add(inCoupling);
+    ownRotation.add(axes.of(rotation.minus(perfectRotation)));
     beyondLinear.add(mine.minus(vector(trial.linear)));
     for (int k = 0; k < 3; k++) {
       ownBands[k].add(mine.component(k));
+      couplingBands[k].add(inCoupling.component(k));
       totalBands[k].add(all.component(k));
     }
   }
@@ -84,6 +93,7 @@ final class InterchangeTally {
 
   void merge(InterchangeTally next) {
     own.merge(next.own);
+    ownInCouplingAxes.merge(next.ownInCouplingAxes);
     ownRotation.merge(next.ownRotation);
     post.merge(next.post);
     total.merge(next.total);
@@ -91,6 +101,7 @@ final class InterchangeTally {
     beyondLinear.merge(next.beyondLinear);
     for (int k = 0; k < 3; k++) {
       ownBands[k].merge(next.ownBands[k]);
+      couplingBands[k].merge(next.couplingBands[k]);
       totalBands[k].merge(next.totalBands[k]);
     }
     next.fits.forEach((fit, count) -> fits.merge(fit, count, Long::sum));

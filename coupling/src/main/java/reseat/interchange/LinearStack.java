@@ -42,8 +42,8 @@ public final class LinearStack {
    * @param covariances covariances of first with second, second with third, third with first axis,
    *     m²
    * @param kurtosis excess kurtosis of the shift, which is zero for a normal distribution
-   * @param worstRotation largest possible rotation about the base axes, rad
-   * @param rotationDeviation standard deviation of the rotation about the base axes, rad
+   * @param worstRotation largest possible rotation about the machine axes, rad
+   * @param rotationDeviation standard deviation of the rotation about the machine axes, rad
    */
   public record Sum(
       Vec3 worstCase,
@@ -97,12 +97,13 @@ public final class LinearStack {
       double sd = e.contributor().spread().standardDeviation();
       double kurtosis = e.contributor().spread().shape().excessKurtosis();
       Vec3 s = e.shiftInMachineAxes();
+      Vec3 turns = sensitivity.model().design().axes().of(e.rotation());
       for (int k = 0; k < 3; k++) {
         double shift = s.component(k) * sd;
         worst[k] += Math.abs(s.component(k)) * limit;
         variance[k] += shift * shift;
         fourth[k] += kurtosis * shift * shift * shift * shift;
-        double turn = e.rotation().component(k);
+        double turn = turns.component(k);
         worst[k + 3] += Math.abs(turn) * limit;
         variance[k + 3] += turn * turn * sd * sd;
       }

@@ -12,9 +12,7 @@ import reseat.cli.report.RemountJson;
 import reseat.cli.report.RemountText;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
-import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
-import reseat.equilibrium.NoEquilibriumException;
 import reseat.remount.RemountPlan;
 import reseat.study.RemountStudy;
 import reseat.units.NearestWord;
@@ -128,24 +126,8 @@ final class RemountCommand implements FileCommand {
     if (!knowsCase(design.get(), wish.cutCase(), err)) {
       return ExitCode.BAD_INPUT;
     }
-    try {
-      Equilibrium standing = CouplingModel.of(design.get()).standing();
-      for (Equilibrium.Contact c : standing.contacts()) {
-        if (c.lifted()) {
-          err.println(
-              NAME
-                  + file
-                  + ": preload and weight do not seat the holder: "
-                  + c.line().name()
-                  + " is not pressed at rest; 'reseat check' says what to change");
-          return ExitCode.NO_SOLUTION;
-        }
-      }
-      return simulate(standing, wish, out, err);
-    } catch (NoEquilibriumException e) {
-      err.println(NAME + file + ": " + e.getMessage());
-      return ExitCode.NO_SOLUTION;
-    }
+    Optional<Equilibrium> standing = StandingDesign.of(design.get(), NAME + file + ": ", err);
+    return standing.isEmpty() ? ExitCode.NO_SOLUTION : simulate(standing.get(), wish, out, err);
   }
 
   private static boolean knowsCase(CouplingDesign design, String name, PrintWriter err) {

@@ -9,7 +9,16 @@ import java.util.List;
 final class ShippedCommands implements CommandTable {
 
   private static final List<String> NAMES =
-      List.of("starter", "check", "remount", "report", "mount", "readings", "materials", "verify");
+      List.of(
+          "starter",
+          "check",
+          "remount",
+          "interchange",
+          "report",
+          "mount",
+          "readings",
+          "materials",
+          "verify");
 
   @Override
   public List<String> names() {
@@ -22,6 +31,7 @@ final class ShippedCommands implements CommandTable {
       case "starter" -> new StarterCommand();
       case "check" -> new CheckCommand();
       case "remount" -> new RemountCommand(Terminal.showsErrors());
+      case "interchange" -> new InterchangeCommand(Terminal.showsErrors());
       case "readings" -> new ReadingsCommand();
       case "materials" -> new MaterialsCommand();
       case "mount" -> new MountCommand();

@@ -1,0 +1,255 @@
+package reseat.cli.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import reseat.cli.report.InterchangeJson;
+import reseat.cli.report.InterchangeText;
+import reseat.csv.CsvProblem;
+import reseat.csv.UnreadableCsv;
+import reseat.design.CouplingDesign;
+import reseat.design.Support;
+import reseat.equilibrium.NoEquilibriumException;
+import reseat.interchange.InterchangePlan;
+import reseat.interchange.MeasuredParts;
+import reseat.study.InterchangeStudy;
+import reseat.units.Quantity;
+import reseat.units.QuantityKind;
+import reseat.units.QuantityReading;
+import reseat.units.QuantityText;
+import reseat.units.UnitProblem;
+
+/** Draws holders within their tolerances: how alike they are, and which dimension matters. */
+final class InterchangeCommand implements FileCommand {
+
+  private static final String NAME = "reseat interchange: ";
+  private static final long HOLDERS = 100_000;
+  private static final long MOST = 10_000_000_000L;
+  private static final int MOST_THREADS = 1024;
+
+  /** Mountings from which repeatability is taken: its standard deviation is then good to 2 %. */
+  private static final long MOUNTS = 2000;
+
+  private final boolean watched;
+
+  /**
+   * Makes the command.
+   *
+   * @param watched whether the error stream is a terminal, and progress is shown there
+   */
+  InterchangeCommand(boolean watched) {
+    this.watched = watched;
+  }
+
+  @Override
+  public void describe(CommandSpec spec) {
+    spec.usageMessage()
+        .description(
+            "Draws holders on one post within the tolerances of the design file: how alike they"
+                + " are, with and without an offset table, and which dimension matters.");
+    spec.addPositional(Options.file("design file with [tolerances] (see 'reseat starter')"));
+    spec.addOption(
+        Options.value(
+            "--holders", "N", String.class, String.valueOf(HOLDERS), "holders to draw on a post"));
+    spec.addOption(Options.value("--posts", "P", String.class, "1", "posts to draw"));
+    spec.addOption(Options.value("--seed", "S", String.class, "1", "seed of all luck"));
+    spec.addOption(
+        Options.value(
+            "--threads",
+            "T",
+            String.class,
+            String.valueOf(Runtime.getRuntime().availableProcessors()),
+            "threads to work with; the result does not depend on it"));
+    spec.addOption(
+        Options.text(
+            "--within",
+            "LENGTH",
+            "half-width about their mean within which 95 %% of the holders are wanted along every"
+                + " machine axis, such as \"10 um\"; adds the cheapest tolerances for it"));
+    spec.addOption(
+        Options.value(
+            "--cost-exponent",
+            "E",
+            String.class,
+            "1",
+            "with --within: cost of a limit goes with its reciprocal to this power"));
+    spec.addOption(
+        Options.value(
+            "--calibration",
+            "LENGTH",
+            String.class,
+            "0 um",
+            "standard uncertainty of an entry of the offset table"));
+    spec.addOption(
+        Options.text(
+            "--measured",
+            "CSV",
+            "balls and seats as measured: part, feature, x [mm], y [mm], z [mm], diameter [mm],"
+                + " uncertainty [um]; adds the predicted place of each holder"));
+    spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
+  }
+
+  @Override
+  public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
+    int threads = Runtime.getRuntime().availableProcessors();
+    InterchangeStudy.Wish wish =
+        new InterchangeStudy.Wish(
+            InterchangePlan.onePost(HOLDERS, 1, threads),
+            MOUNTS,
+            0,
+            Double.POSITIVE_INFINITY,
+            1,
+            Optional.empty());
+    Optional<CouplingDesign> design = design(file, err);
+    return design.isEmpty() ? ExitCode.BAD_INPUT : run(file, design.get(), wish, false, out, err);
+  }
+
+  @Override
+  public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
+    Path file = given.matchedPositionalValue(0, Path.of(""));
+    Optional<CouplingDesign> design = design(file, err);
+    if (design.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    try {
+      InterchangeStudy.Wish wish = wish(given, design.get());
+      return run(file, design.get(), wish, given.hasMatchedOption("--json"), out, err);
+    } catch (UnusableChoice e) {
+      err.println(NAME + e.getMessage());
+      return ExitCode.BAD_INPUT;
+    } catch (UnreadableCsv e) {
+      e.problems().stream().map(CsvProblem::text).forEach(err::println);
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  private static Optional<CouplingDesign> design(Path file, PrintWriter err) throws IOException {
+    Optional<CouplingDesign> design = DesignInput.read(file, err);
+    if (design.isPresent() && design.get().tolerances().entries().isEmpty()) {
+      err.println(
+          NAME
+              + file
+              + ": the design states no tolerances, so all holders are alike; add [tolerances]"
+              + " ('reseat starter tool-post' shows how)");
+      return Optional.empty();
+    }
+    return design;
+  }
+
+  private static InterchangeStudy.Wish wish(ParseResult given, CouplingDesign design)
+      throws UnusableChoice, UnreadableCsv, IOException {
+    long posts = WholeNumber.of("--posts", value(given, "--posts"), 1, MOST);
+    InterchangePlan plan =
+        new InterchangePlan(
+            posts,
+            WholeNumber.of("--holders", value(given, "--holders"), 2, MOST / posts),
+            WholeNumber.of("--seed", value(given, "--seed"), Long.MIN_VALUE, Long.MAX_VALUE),
+            (int) WholeNumber.of("--threads", value(given, "--threads"), 1, MOST_THREADS));
+    String within = given.matchedOptionValue("--within", "");
+    double calibration = length("--calibration", value(given, "--calibration"));
+    if (calibration < 0) {
+      throw new UnusableChoice("--calibration must not be negative", null);
+    }
+    String measured = given.matchedOptionValue("--measured", "");
+    return new InterchangeStudy.Wish(
+        plan,
+        MOUNTS,
+        calibration,
+        within.isEmpty() ? Double.POSITIVE_INFINITY : positive("--within", within),
+        exponent(value(given, "--cost-exponent")),
+        measured.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                MeasuredParts.read(
+                    Path.of(measured), design.supports().stream().map(Support::name).toList())));
+  }
+
+  private static String value(ParseResult given, String option) {
+    return given.commandSpec().findOption(option).getValue();
+  }
+
+  private static double positive(String option, String text) throws UnusableChoice {
+    double length = length(option, text);
+    if (!(length > 0)) {
+      throw new UnusableChoice(option + " is '" + text + "'; it must be above zero", null);
+    }
+    return length;
+  }
+
+  private static double length(String option, String text) throws UnusableChoice {
+    QuantityReading reading = QuantityText.read(text, QuantityKind.LENGTH);
+    if (reading instanceof Quantity q) {
+      return q.value();
+    }
+    throw new UnusableChoice(option + ": " + ((UnitProblem) reading).message(), null);
+  }
+
+  private static double exponent(String text) throws UnusableChoice {
+    try {
+      double p = Double.parseDouble(text);
+      if (p > 0 && p <= 10) {
+        return p;
+      }
+    } catch (NumberFormatException e) {
+      throw new UnusableChoice(
+          "--cost-exponent is '" + text + "'; a plain number such as 1 or 2 is wanted", e);
+    }
+    throw new UnusableChoice(
+        "--cost-exponent is " + text + "; it must be above 0 and at most 10", null);
+  }
+
+  private int run(
+      Path file,
+      CouplingDesign design,
+      InterchangeStudy.Wish wish,
+      boolean json,
+      PrintWriter out,
+      PrintWriter err) {
+    if (StandingDesign.of(design, NAME + file + ": ", err).isEmpty()) {
+      return ExitCode.NO_SOLUTION;
+    }
+    long work = wish.plan().posts() * wish.plan().holders();
+    ProgressLine progress = new ProgressLine(err, watched, work, System::nanoTime);
+    Interruption interruption =
+        Interruption.expect(
+            err,
+            () -> {
+              progress.wipe();
+              return NAME
+                  + "stopped after "
+                  + progress.done()
+                  + " of "
+                  + work
+                  + " holders; nothing was written";
+            });
+    InterchangeStudy study = null;
+    String refused = "";
+    int code = ExitCode.BAD_INPUT;
+    boolean stopped;
+    try {
+      study = InterchangeStudy.run(design, wish, progress::at);
+    } catch (IllegalArgumentException e) {
+      refused = e.getMessage();
+    } catch (NoEquilibriumException e) {
+      refused = e.getMessage();
+      code = ExitCode.NO_SOLUTION;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } finally {
+      stopped = !interruption.over();
+      progress.wipe();
+    }
+    if (!refused.isEmpty()) {
+      err.println(NAME + file + ": " + refused);
+      return code;
+    }
+    if (study == null || stopped) {
+      return ExitCode.INTERRUPTED;
+    }
+    out.print(json ? InterchangeJson.of(study) : InterchangeText.of(study));
+    return study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+}

@@ -1,0 +1,161 @@
+package reseat.study;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongConsumer;
+import reseat.design.CouplingDesign;
+import reseat.equilibrium.CouplingModel;
+import reseat.interchange.CostLaw;
+import reseat.interchange.InterchangePlan;
+import reseat.interchange.InterchangeResult;
+import reseat.interchange.InterchangeScatter;
+import reseat.interchange.InterchangeSimulation;
+import reseat.interchange.LinearStack;
+import reseat.interchange.MeasuredParts;
+import reseat.interchange.OffsetPrediction;
+import reseat.interchange.ToleranceAdvice;
+import reseat.interchange.ToleranceModel;
+import reseat.remount.RemountPlan;
+import reseat.remount.RemountScatter;
+import reseat.remount.RemountSimulation;
+import reseat.space.Vec3;
+
+/**
+ * All that is asked of several holders on one post.
+ *
+ * @param wish what was asked
+ * @param simulated holders drawn and put on their post
+ * @param stack the linear stack of the tolerances
+ * @param remount one holder that returns to itself, simulated for its repeatability
+ * @param scatter repeatability, interchangeability and accuracy
+ * @param advice the cheapest tolerances that keep the holders within what is wanted; empty if
+ *     nothing is
+ * @param offsets predicted offsets of measured holders; none if none were measured
+ */
+public record InterchangeStudy(
+    Wish wish,
+    InterchangeResult simulated,
+    LinearStack stack,
+    RemountScatter remount,
+    InterchangeScatter scatter,
+    Optional<ToleranceAdvice> advice,
+    List<OffsetPrediction.Offset> offsets) {
+
+  /** Half-width over standard deviation for about 95 % (JCGM 100:2008, 6.3.3). */
+  public static final double COVERAGE = 2;
+
+  /** How many times tighter or looser than now a limit may become. */
+  private static final double RANGE = 10;
+
+  /** Copies the list. */
+  public InterchangeStudy {
+    offsets = List.copyOf(offsets);
+  }
+
+  /**
+   * What is asked.
+   *
+   * @param plan how many posts and holders
+   * @param mounts number of simulated mountings from which repeatability is taken
+   * @param calibration standard uncertainty of an entry of the offset table, m
+   * @param within half-width about their mean within which the holders are wanted, about 95 % of
+   *     them, along every machine axis, m; infinite if nothing is wanted
+   * @param costExponent p of the cost law a/t^p, under which each present limit costs one unit
+   * @param measured what a measuring machine found, if anything
+   */
+  public record Wish(
+      InterchangePlan plan,
+      long mounts,
+      double calibration,
+      double within,
+      double costExponent,
+      Optional<MeasuredParts> measured) {
+
+    /** Refuses wishes that nothing can meet. */
+    public Wish {
+      if (!(within > 0)) {
+        throw new IllegalArgumentException("the wanted half-width must be above zero");
+      }
+      if (!(calibration >= 0) || Double.isInfinite(calibration)) {
+        throw new IllegalArgumentException("the calibration uncertainty must not be negative");
+      }
+    }
+  }
+
+  /**
+   * Runs the study.
+   *
+   * @param design the coupling with its tolerances, all contacts closed at rest
+   * @param wish what is asked
+   * @param progress told the number of holders done so far
+   * @return all results
+   * @throws IllegalArgumentException if a part cannot be made at the limit of its tolerance, or a
+   *     measurement cannot be meant
+   * @throws InterruptedException if the thread is interrupted
+   */
+  public static InterchangeStudy run(CouplingDesign design, Wish wish, LongConsumer progress)
+      throws InterruptedException {
+    ToleranceModel tolerances = ToleranceModel.of(design);
+    List<OffsetPrediction.Offset> offsets =
+        wish.measured().isEmpty()
+            ? List.of()
+            : new OffsetPrediction(tolerances)
+                .of(wish.measured().get().post(), wish.measured().get().holders());
+    InterchangeSimulation simulation = new InterchangeSimulation(tolerances);
+    InterchangeResult simulated = simulation.run(wish.plan(), progress);
+    RemountScatter remount =
+        new RemountSimulation(CouplingModel.of(design))
+            .run(RemountPlan.of(wish.mounts(), wish.plan().seed(), wish.plan().threads()));
+    Vec3 calibration = new Vec3(wish.calibration(), wish.calibration(), wish.calibration());
+    LinearStack stack = simulation.stack();
+    return new InterchangeStudy(
+        wish,
+        simulated,
+        stack,
+        remount,
+        InterchangeScatter.of(stack, remount.toolPoint().deviation(), calibration),
+        advice(stack, wish),
+        offsets);
+  }
+
+  private static Optional<ToleranceAdvice> advice(LinearStack stack, Wish wish) {
+    if (Double.isInfinite(wish.within())) {
+      return Optional.empty();
+    }
+    double deviation = wish.within() / COVERAGE;
+    return Optional.of(
+        ToleranceAdvice.cheapest(
+            stack,
+            LinearStack.BETWEEN_HOLDERS,
+            new ToleranceAdvice.Limits(deviation, deviation, deviation),
+            c -> CostLaw.unitAt(c.spread().limit(), wish.costExponent(), RANGE)));
+  }
+
+  /**
+   * Returns the design.
+   *
+   * @return the coupling that was studied
+   */
+  public CouplingDesign design() {
+    return stack.sensitivity().model().design();
+  }
+
+  /**
+   * Says whether the holders keep within what is wanted along one axis.
+   *
+   * @param axis machine axis, 0, 1 or 2
+   * @return true if 95 % of those that fit stand within the wanted half-width about their mean
+   */
+  public boolean holds(int axis) {
+    return simulated.own().band().component(axis) <= wish.within();
+  }
+
+  /**
+   * Says whether every holder fits and they keep within what is wanted.
+   *
+   * @return true if so
+   */
+  public boolean holds() {
+    return simulated.misfits() == 0 && holds(0) && holds(1) && holds(2);
+  }
+}
