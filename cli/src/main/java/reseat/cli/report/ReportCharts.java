@@ -31,6 +31,9 @@ final class ReportCharts {
 
   private static final int LEAST_CLOUD = 30;
 
+  /** Contributions below this are rounding, m. */
+  private static final double LEAST_SHOWN = 1e-11;
+
   private ReportCharts() {}
 
   static List<Picture> of(ReportStudy study) {
@@ -40,7 +43,7 @@ final class ReportCharts {
     frequencies(check).ifPresent(charts::add);
     clouds(study).forEach(charts::add);
     study.stack().ifPresent(stack -> ranking(check.design(), stack).forEach(charts::add));
-    charts.add(budget(study));
+    budget(study).ifPresent(charts::add);
     preloadCurves(study).ifPresent(charts::add);
     ballCurves(study).ifPresent(charts::add);
     return charts;
@@ -119,17 +122,20 @@ final class ReportCharts {
     return charts;
   }
 
-  private static Picture budget(ReportStudy study) {
+  private static Optional<Picture> budget(ReportStudy study) {
     CouplingDesign d = study.check().design();
     List<BudgetBars.Axis> axes = new ArrayList<>();
     for (int axis = 0; axis < 3; axis++) {
       List<BudgetBars.Line> lines = new ArrayList<>();
       for (BudgetLine l : study.budget().lines()) {
-        lines.add(
-            new BudgetBars.Line(
-                l.source(),
-                l.contribution().component(axis),
-                l.nature() == BudgetLine.Nature.SYSTEMATIC));
+        double contribution = l.contribution().component(axis);
+        // what stays with a holder goes into its offset, and would dwarf what an offset cannot hold
+        if (l.nature() == BudgetLine.Nature.RANDOM && contribution > LEAST_SHOWN) {
+          lines.add(new BudgetBars.Line(l.source(), contribution, false));
+        }
+      }
+      if (lines.isEmpty()) {
+        continue;
       }
       axes.add(
           new BudgetBars.Axis(
@@ -138,7 +144,7 @@ final class ReportCharts {
               study.budget().expanded(BudgetLine.Nature.RANDOM).component(axis),
               d.targets().repeatability().limit(axis)));
     }
-    return BudgetBars.draw(axes);
+    return axes.isEmpty() ? Optional.empty() : Optional.of(BudgetBars.draw(axes));
   }
 
   private static Optional<Picture> preloadCurves(ReportStudy study) {

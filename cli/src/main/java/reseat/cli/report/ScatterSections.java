@@ -195,6 +195,12 @@ final class ScatterSections {
             "Form of JCGM 100 (GUM); contribution along " + names(d),
             List.of("source", "nature", "standard uncertainty", "shape", "contribution, µm"),
             rows));
+    if (!pictures.isEmpty()) {
+      blocks.add(
+          new Page.Paragraph(
+              "The bars show what differs from mount to mount. Tolerances stay with a holder and go"
+                  + " into its offset."));
+    }
     blocks.addAll(pictures);
     blocks.addAll(turned(d, budget.expanded(BudgetLine.Nature.RANDOM)));
     return new Page.Section("budget", "Error budget", blocks);
