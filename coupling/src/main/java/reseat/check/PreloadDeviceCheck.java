@@ -7,6 +7,8 @@ import java.util.Optional;
 import reseat.check.Finding.Sense;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
+import reseat.equilibrium.PreloadBand;
+import reseat.preload.BenchBand;
 import reseat.preload.BenchSetting;
 import reseat.preload.DeviceCaution;
 import reseat.preload.PreloadDevice;
@@ -24,17 +26,18 @@ public final class PreloadDeviceCheck {
    * Looks at the devices that are described.
    *
    * @param design the coupling
+   * @param band how far all preloads together may be scaled
    * @return a note for each device with its setting, and a finding for each of its cautions;
    *     devices that are equal are told once
    */
-  public static List<Finding> of(CouplingDesign design) {
+  public static List<Finding> of(CouplingDesign design, PreloadBand band) {
     List<Finding> found = new ArrayList<>();
     List<PreloadDevice> seen = new ArrayList<>();
     for (Preload p : design.preloads()) {
       Optional<PreloadDevice> device = p.modelled();
       if (device.isPresent() && !seen.contains(device.get())) {
         seen.add(device.get());
-        found.add(setting(p, device.get()));
+        found.add(setting(p, device.get(), band));
         for (DeviceCaution c : device.get().cautions()) {
           found.add(caution(p, device.get(), c));
         }
@@ -43,13 +46,14 @@ public final class PreloadDeviceCheck {
     return found;
   }
 
-  private static Finding setting(Preload p, PreloadDevice device) {
-    Optional<BenchSetting> set = device.settingFor(device.nominalForce());
+  private static Finding setting(Preload p, PreloadDevice device, PreloadBand allowed) {
+    Optional<BenchBand> band = band(p, device, allowed);
     String words =
         p.name()
             + ": for "
             + Measure.FORCE.show(device.nominalForce())
-            + set.map(b -> " set " + b.told()).orElse("")
+            + device.settingFor(device.nominalForce()).map(b -> " set " + b.told()).orElse("")
+            + band.map(b -> aim(b)).orElse("")
             + String.format(
                 Locale.ROOT,
                 "; from mount to mount ±%s (%s), from device to device ±%s, %s for each kelvin",
@@ -58,7 +62,47 @@ public final class PreloadDeviceCheck {
                 Measure.SHARE.show(device.accuracy().halfRange()),
                 QuantityFormat.metric(device.relativeChangePerKelvin(), QuantityKind.RATIO))
             + ".";
-    return note(p, device.nominalForce(), words, "");
+    if (band.isEmpty() || band.get().feasible()) {
+      return note(p, device.nominalForce(), words);
+    }
+    double scatter = device.scatter().halfRange() + device.accuracy().halfRange();
+    return new Finding(
+        CHECK,
+        Severity.WARNING,
+        p.name(),
+        scatter,
+        band.get().scatterAllowed(),
+        Sense.AT_MOST,
+        Measure.SHARE,
+        words,
+        "Whatever is set, the force may leave what the coupling allows: measure the force, or take a"
+            + " device that keeps it within ±"
+            + Measure.SHARE.show(band.get().scatterAllowed())
+            + ".");
+  }
+
+  /** What the device may be set to; nothing if the coupling sets no upper or lower end. */
+  private static Optional<BenchBand> band(Preload p, PreloadDevice device, PreloadBand allowed) {
+    boolean closed = allowed.isOpen() && allowed.least() > 0 && allowed.least() < allowed.most();
+    return closed && Double.isFinite(allowed.most())
+        ? Optional.of(device.band(allowed.least() * p.force(), allowed.most() * p.force()))
+        : Optional.empty();
+  }
+
+  private static String aim(BenchBand b) {
+    String allowed =
+        " (allowed "
+            + Measure.FORCE.show(b.allowedLow())
+            + " to "
+            + Measure.FORCE.show(b.allowedHigh());
+    if (!b.feasible()) {
+      return allowed + ", too narrow for its scatter)";
+    }
+    String low = b.settingAtLow().map(BenchSetting::told).orElse("");
+    String high = b.settingAtHigh().map(BenchSetting::told).orElse("as much as it gives");
+    return low.isEmpty()
+        ? allowed + ", beyond what this device can be set to)"
+        : allowed + "; aim from " + low + " to " + high + ")";
   }
 
   private static Finding caution(Preload p, PreloadDevice device, DeviceCaution c) {
@@ -75,10 +119,10 @@ public final class PreloadDeviceCheck {
               false;
         };
     String energy =
-        device.storedEnergy() > 0
-            ? String.format(Locale.ROOT, " (%.2g J are stored)", device.storedEnergy())
+        hurts(c) && device.storedEnergy() > 0
+            ? String.format(Locale.ROOT, " Stored: %.2g J.", device.storedEnergy())
             : "";
-    String words = p.name() + ": " + c.text() + (hurts(c) ? energy : "");
+    String words = p.name() + ": " + c.text() + energy;
     return design
         ? new Finding(
             CHECK,
@@ -90,7 +134,7 @@ public final class PreloadDeviceCheck {
             Measure.FORCE,
             words,
             "")
-        : note(p, device.nominalForce(), words, "");
+        : note(p, device.nominalForce(), words);
   }
 
   private static boolean hurts(DeviceCaution c) {
@@ -100,8 +144,8 @@ public final class PreloadDeviceCheck {
         || c == DeviceCaution.PRESSURE_LOSS;
   }
 
-  private static Finding note(Preload p, double force, String words, String advice) {
+  private static Finding note(Preload p, double force, String words) {
     return new Finding(
-        CHECK, Severity.NOTE, p.name(), force, 0, Sense.AT_LEAST, Measure.FORCE, words, advice);
+        CHECK, Severity.NOTE, p.name(), force, 0, Sense.AT_LEAST, Measure.FORCE, words, "");
   }
 }

@@ -32,6 +32,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
+import reseat.equilibrium.PreloadBand;
 import reseat.equilibrium.PreloadScatter;
 import reseat.equilibrium.PreloadZone;
 import reseat.remount.SelfSeating;
@@ -99,7 +100,7 @@ public final class CheckStudy {
     findings.addAll(ErrorMotionCheck.of(design, cases));
     findings.addAll(SelfSeatingCheck.of(design.friction(), waysHome));
     findings.addAll(BallMountChecks.of(standing, cases));
-    findings.addAll(PreloadDeviceCheck.of(design));
+    findings.addAll(PreloadDeviceCheck.of(design, PreloadBand.of(standing, cases, limits)));
     findings.addAll(StiffnessNote.of(design, frictionless.stiffness()));
     return new SeatedCheck(
         design,

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
 import reseat.designfile.DesignFile;
@@ -15,6 +16,7 @@ import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.PreloadBand;
 
 /** Studs, bonds, threads and preload devices of the tool post, as a check judges them. */
 class BallMountChecksTest {
@@ -37,7 +39,8 @@ class BallMountChecksTest {
     List<CaseResponse> cases =
         CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
     List<Finding> all = new ArrayList<>(BallMountChecks.of(standing, cases));
-    all.addAll(PreloadDeviceCheck.of(d));
+    List<ContactLimits> limits = new Looked(standing, cases).limits();
+    all.addAll(PreloadDeviceCheck.of(d, PreloadBand.of(standing, cases, limits)));
     return all;
   }
 
@@ -68,8 +71,9 @@ class BallMountChecksTest {
       assertThat(all.stream().filter(g -> g.check().equals(check))).hasSize(1);
     }
     assertThat(one(all, "height setting").severity()).isEqualTo(Severity.NOTE);
-    assertThat(one(all, "preload device").message()).contains("set deflection");
-    assertThat(all).anySatisfy(f -> assertThat(f.message()).contains("J are stored"));
+    assertThat(one(all, "preload device").message())
+        .contains("set deflection", "allowed", "aim from deflection");
+    assertThat(all).anySatisfy(f -> assertThat(f.message()).contains("Stored: 0.37 J."));
   }
 
   @Test
@@ -132,6 +136,56 @@ class BallMountChecksTest {
   void anUnknownStrengthIsSaidSo() {
     List<Finding> all = findings(design("body_material = \"1045\"", "body_material = \"A2\""));
     assertThat(one(all, "stud thread").severity()).isEqualTo(Severity.NOTE);
+  }
+
+  @Test
+  void theBandOfThePreloadIsWhereItsOwnEndsHold() {
+    CouplingDesign d = design();
+    Equilibrium standing = CouplingModel.of(d).standing();
+    List<CaseResponse> cases =
+        CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
+    PreloadBand band = PreloadBand.of(standing, cases, new Looked(standing, cases).limits());
+    assertThat(band.least()).isBetween(0.0, 1.0);
+    assertThat(band.most()).isGreaterThan(1);
+    // at the lower end one load case has just its factor, at the upper one contact just its limit
+    CouplingDesign low = Looked.withPreload(d, band.least() * 600);
+    Equilibrium atLow = CouplingModel.of(low).standing();
+    List<CaseResponse> casesAtLow =
+        CaseResponse.all(atLow, CouplingStiffness.of(atLow, Bound.STICKING));
+    double tightest =
+        casesAtLow.stream()
+            .mapToDouble(c -> c.liftOff().factor() / c.wantedFactor(d.targets().liftOffFactor()))
+            .min()
+            .orElseThrow();
+    assertThat(tightest).isCloseTo(1, within(0.01));
+  }
+
+  @Test
+  void aScrewIsTooLooseForANarrowBand() {
+    int from = POST.indexOf("[preload.device]");
+    String device = POST.substring(from, POST.indexOf("[holder]"));
+    List<Finding> all =
+        findings(
+            design(
+                device,
+                """
+                [preload.device]
+                kind = "screw"
+                thread = "5/16-24"
+                nut_factor = 0.2
+                grip_length = "40 mm"
+                material = "screw 8.8"
+                method = "by feel"
+
+                """,
+                "scatter = \"2 %\"",
+                "",
+                "force = { height = \"-400 N\" }",
+                "force = { height = \"-600 N\" }"));
+    Finding f = one(all, "preload device");
+    assertThat(f.severity()).isEqualTo(Severity.WARNING);
+    assertThat(f.message()).contains("too narrow for its scatter");
+    assertThat(all).anySatisfy(g -> assertThat(g.message()).contains("Torque sets the force only"));
   }
 
   @Test

@@ -7,11 +7,9 @@ import reseat.budget.BudgetLine;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
-import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.CouplingStiffness;
-import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NaturalFrequencies;
-import reseat.equilibrium.PreloadRange;
+import reseat.equilibrium.PreloadBand;
 import reseat.interchange.LinearStack;
 import reseat.plots.Picture;
 import reseat.plots.chart.BallSizeCurves;
@@ -178,30 +176,10 @@ final class ReportCharts {
 
   /** From the lift-off factor of the worst case up to the pressure that a contact may bear. */
   private static PreloadCurves.Band band(SeatedCheck check) {
-    CouplingDesign d = check.design();
-    PreloadRange range = PreloadRange.of(check.standing());
-    double from = 0;
-    for (CaseResponse c : check.cases()) {
-      from =
-          Math.max(
-              from,
-              range.leastPreload(c.loadCase().load(), c.wantedFactor(d.targets().liftOffFactor())));
-    }
-    double to = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < check.standing().contacts().size(); i++) {
-      Equilibrium.Contact c = check.standing().contacts().get(i);
-      Optional<ContactLimits.Limit> limit = check.limits().get(i).governing();
-      if (limit.isPresent()) {
-        double pressure = d.targets().pressureShare() * limit.get().peakPressure();
-        double force = c.hertz().forceAtPeakPressure(pressure);
-        to = Math.min(to, range.mostPreload(i, force));
-        for (CaseResponse response : check.cases()) {
-          to = Math.min(to, range.mostPreload(i, force, response.loadCase().load()));
-        }
-      }
-    }
-    double nominal = d.preloads().stream().mapToDouble(Preload::force).sum();
-    return new PreloadCurves.Band(from * nominal, Math.max(to, 0) * nominal, nominal);
+    PreloadBand band = PreloadBand.of(check.standing(), check.cases(), check.limits());
+    double nominal = check.design().preloads().stream().mapToDouble(Preload::force).sum();
+    return new PreloadCurves.Band(
+        band.least() * nominal, Math.max(band.most(), 0) * nominal, nominal);
   }
 
   private static PreloadCurves.Limits limits(SeatedCheck check) {
