@@ -47,66 +47,85 @@ public final class PressureCheck {
   public static List<Finding> of(
       Equilibrium standing, List<CaseResponse> cases, List<ContactLimits> limits, double share) {
     List<Finding> found = new ArrayList<>();
-    Finding rest = worst(standing, null, limits, share);
+    Pressed rest = worst(standing, null, limits, share);
     if (rest != null) {
-      found.add(rest);
+      found.add(finding(standing, rest, share));
     }
-    Finding loaded = null;
+    Pressed loaded = null;
     for (CaseResponse r : cases) {
-      Finding finding = worst(standing, r, limits, share);
-      if (finding != null
-          && (loaded == null
-              || finding.severity().compareTo(loaded.severity()) < 0
-              || (finding.severity() == loaded.severity() && finding.margin() < loaded.margin()))) {
-        loaded = finding;
+      Pressed pressed = worst(standing, r, limits, share);
+      if (pressed != null && (loaded == null || pressed.worseThan(loaded))) {
+        loaded = pressed;
       }
     }
     if (loaded != null) {
-      found.add(loaded);
+      found.add(finding(standing, loaded, share));
     }
     unrated(limits).ifPresent(found::add);
     return found;
   }
 
+  /**
+   * The contact that is nearest to its limit in one state.
+   *
+   * @param loaded the load case; null at rest
+   * @param contact index of the contact
+   * @param pressure its peak pressure, Pa
+   * @param limit the limit that governs it
+   * @param severity how that is judged
+   */
+  private record Pressed(
+      CaseResponse loaded, int contact, double pressure, Limit limit, Severity severity) {
+
+    boolean worseThan(Pressed other) {
+      int bySeverity = severity.compareTo(other.severity);
+      return bySeverity != 0
+          ? bySeverity < 0
+          : pressure / limit.peakPressure() > other.pressure / other.limit.peakPressure();
+    }
+
+    String when() {
+      return loaded == null ? "at rest" : "under " + loaded.loadCase().name();
+    }
+  }
+
   /** The worst contact at rest, or under a case. */
-  private static Finding worst(
+  private static Pressed worst(
       Equilibrium standing, CaseResponse loaded, List<ContactLimits> limits, double share) {
     Equilibrium state = loaded == null ? standing : loaded.state();
-    int worst = -1;
+    Pressed worst = null;
     double worstRatio = 0;
     for (int i = 0; i < limits.size(); i++) {
       Optional<Limit> governing = limits.get(i).governing();
       Equilibrium.Contact c = state.contacts().get(i);
       if (governing.isPresent() && !c.lifted()) {
-        double ratio = c.hertz().peakPressure(c.force()) / governing.get().peakPressure();
+        Limit limit = governing.get();
+        double pressure = c.hertz().peakPressure(c.force());
+        double ratio = pressure / limit.peakPressure();
         if (ratio > worstRatio * (1 + 1e-9)) {
           worstRatio = ratio;
-          worst = i;
+          Severity severity = severity(pressure, share * limit.peakPressure(), limit, loaded);
+          worst = new Pressed(loaded, i, pressure, limit, severity);
         }
       }
     }
-    return worst < 0 ? null : finding(standing, loaded, worst, limits.get(worst), share);
+    return worst;
   }
 
-  private static Finding finding(
-      Equilibrium standing, CaseResponse loaded, int index, ContactLimits limits, double share) {
-    Equilibrium state = loaded == null ? standing : loaded.state();
-    Equilibrium.Contact c = state.contacts().get(index);
-    Limit limit = limits.governing().orElseThrow();
-    double pressure = c.hertz().peakPressure(c.force());
+  private static Finding finding(Equilibrium standing, Pressed p, double share) {
+    Equilibrium.Contact c = standing.contacts().get(p.contact());
+    Limit limit = p.limit();
     double allowed = share * limit.peakPressure();
-    Severity severity = severity(pressure, allowed, limit, loaded);
     String name = c.line().name();
-    String when = loaded == null ? "at rest" : "under " + loaded.loadCase().name();
     StringBuilder message = new StringBuilder(300);
     message
         .append(name)
         .append(' ')
-        .append(when)
+        .append(p.when())
         .append(": peak pressure ")
-        .append(Measure.PRESSURE.show(pressure))
+        .append(Measure.PRESSURE.show(p.pressure()))
         .append(" is ")
-        .append(Measure.SHARE.show(pressure / limit.peakPressure()))
+        .append(Measure.SHARE.show(p.pressure() / limit.peakPressure()))
         .append(" of ")
         .append(Measure.PRESSURE.show(limit.peakPressure()))
         .append(", where the ")
@@ -122,7 +141,7 @@ public final class PressureCheck {
       message.append("; wanted is ").append(Measure.SHARE.show(share)).append(" of it");
     }
     message.append('.');
-    if (pressure > ContactLimits.STATIC_BRINELLING_PRESSURE
+    if (p.pressure() > ContactLimits.STATIC_BRINELLING_PRESSURE
         && limit.kind() != Kind.STATIC_BRINELLING) {
       message
           .append(" Beyond the static limit of ISO 76, ")
@@ -131,14 +150,14 @@ public final class PressureCheck {
     }
     return new Finding(
         CHECK,
-        severity,
-        loaded == null ? name : loaded.loadCase().name(),
-        pressure,
+        p.severity(),
+        p.loaded() == null ? name : p.loaded().loadCase().name(),
+        p.pressure(),
         allowed,
         Sense.AT_MOST,
         Measure.PRESSURE,
         message.toString(),
-        severity == Severity.OK ? "" : advice(standing, loaded, index, limit, allowed));
+        p.severity() == Severity.OK ? "" : advice(standing, p, allowed));
   }
 
   private static Severity severity(
@@ -166,14 +185,14 @@ public final class PressureCheck {
     };
   }
 
-  private static String advice(
-      Equilibrium standing, CaseResponse loaded, int index, Limit limit, double allowed) {
+  private static String advice(Equilibrium standing, Pressed p, double allowed) {
     PreloadRange range = PreloadRange.of(standing);
-    double force = standing.contacts().get(index).hertz().forceAtPeakPressure(allowed);
+    Limit limit = p.limit();
+    double force = standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(allowed);
     double most =
-        loaded == null
-            ? range.mostPreload(index, force)
-            : range.mostPreload(index, force, loaded.loadCase().load());
+        p.loaded() == null
+            ? range.mostPreload(p.contact(), force)
+            : range.mostPreload(p.contact(), force, p.loaded().loadCase().load());
     String preload =
         most > LEAST_ADVISED
             ? " or keep the preload under " + Measure.FORCE.show(most * range.preload())

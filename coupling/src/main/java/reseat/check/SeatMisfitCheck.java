@@ -7,6 +7,7 @@ import reseat.contact.EllipticContact;
 import reseat.design.Half;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.Equilibrium;
 import reseat.seat.Ball;
 import reseat.seat.SeatClearance;
@@ -46,23 +47,18 @@ public final class SeatMisfitCheck {
     List<Support> supports = standing.model().design().supports();
     for (int b = 0; b < supports.size(); b++) {
       Support s = supports.get(b);
-      Finding worst = null;
+      Place worst = null;
       boolean edgeKnown = false;
       for (SeatClearance c : s.seat().clearances(ballInSeatHalf(standing, first, s))) {
         edgeKnown |= c.feature() == Feature.MOUTH_EDGE || c.feature() == Feature.END;
-        Finding finding =
-            c.feature() == Feature.FLOOR
-                ? floor(s, c)
-                : edge(s, c, standing, cases, contact(standing, first, s, c.flank()));
-        if (worst == null
-            || finding.severity().compareTo(worst.severity()) < 0
-            || (finding.severity() == worst.severity()
-                && finding.margin() < worst.margin() - 1e-9)) {
-          worst = finding;
+        Place place = place(s, c, standing, cases, first);
+        if (worst == null || place.tighterThan(worst)) {
+          worst = place;
         }
       }
       if (worst != null) {
-        found.add(worst);
+        found.add(
+            worst.clearance().feature() == Feature.FLOOR ? floor(worst) : edge(worst, standing));
       }
       if (!edgeKnown) {
         unstated.add(s.name());
@@ -73,6 +69,44 @@ public final class SeatMisfitCheck {
       found.add(notStated(unstated));
     }
     return found;
+  }
+
+  /**
+   * A place where ball or patch comes near to what it must not reach.
+   *
+   * @param support whose seat
+   * @param clearance how near it comes
+   * @param contact index of the contact; that of the seat's first one for the floor
+   * @param least distance below which it fails, m
+   * @param wanted distance wanted, m
+   */
+  private record Place(
+      Support support, SeatClearance clearance, int contact, double least, double wanted) {
+
+    double room() {
+      return clearance.distance();
+    }
+
+    Severity severity() {
+      return room() < least ? Severity.FAIL : room() < wanted ? Severity.WARNING : Severity.OK;
+    }
+
+    boolean tighterThan(Place other) {
+      int bySeverity = severity().compareTo(other.severity());
+      return bySeverity != 0
+          ? bySeverity < 0
+          : room() / wanted < other.room() / other.wanted - 1e-9;
+    }
+  }
+
+  private static Place place(
+      Support s, SeatClearance c, Equilibrium standing, List<CaseResponse> cases, int first) {
+    if (c.feature() == Feature.FLOOR) {
+      return new Place(s, c, first, Double.MIN_NORMAL, FLOOR_ROOM);
+    }
+    int contact = contact(standing, first, s, c.flank());
+    double reach = reach(s, c.feature(), standing, cases, contact);
+    return new Place(s, c, contact, reach, 2 * reach);
   }
 
   /** The ball where it stands at rest, its mounting given way, in the axes of the seat's half. */
@@ -110,13 +144,13 @@ public final class SeatMisfitCheck {
     return longWay ? hertz.semiMajor(force) : hertz.semiMinor(force);
   }
 
-  private static Finding edge(
-      Support s, SeatClearance c, Equilibrium standing, List<CaseResponse> cases, int contact) {
-    double reach = reach(s, c.feature(), standing, cases, contact);
-    String name = standing.contacts().get(contact).line().name();
-    double room = c.distance();
-    Severity severity =
-        room < reach ? Severity.FAIL : room < 2 * reach ? Severity.WARNING : Severity.OK;
+  private static Finding edge(Place p, Equilibrium standing) {
+    SeatClearance c = p.clearance();
+    double reach = p.least();
+    ContactLines.Line line = standing.contacts().get(p.contact()).line();
+    String name = line.name();
+    double room = p.room();
+    Severity severity = p.severity();
     String state =
         room < 0
             ? name + " would touch " + Measure.LENGTH.show(-room) + " beyond the "
@@ -128,7 +162,7 @@ public final class SeatMisfitCheck {
             + " and wants as much again: "
             + Measure.LENGTH.show(2 * reach)
             + ".";
-    double cosine = standing.contacts().get(contact).line().normal().dot(opening(standing, s));
+    double cosine = line.normal().dot(opening(standing, p.support()));
     return new Finding(
         CHECK,
         severity,
@@ -165,11 +199,11 @@ public final class SeatMisfitCheck {
     };
   }
 
-  private static Finding floor(Support s, SeatClearance c) {
-    double room = c.distance();
-    boolean bottoms = room <= 0;
-    Severity severity =
-        bottoms ? Severity.FAIL : room < FLOOR_ROOM ? Severity.WARNING : Severity.OK;
+  private static Finding floor(Place p) {
+    Support s = p.support();
+    double room = p.room();
+    Severity severity = p.severity();
+    boolean bottoms = severity == Severity.FAIL;
     return new Finding(
         CHECK,
         severity,

@@ -33,7 +33,12 @@ public final class SelfSeating {
   public static final double GREATEST = 3;
 
   private static final int N = 6;
-  private static final int SCAN = 300;
+
+  /** Friction up to which surfaces in use may go, looked at in fine steps; beyond it in coarse. */
+  private static final double COMMON = 1;
+
+  private static final double FINE_STEP = 0.01;
+  private static final double COARSE_STEP = 0.05;
 
   private final ContactLines lines;
   private final double[] load;
@@ -191,11 +196,10 @@ public final class SelfSeating {
     if (!holds.test(0)) {
       return 0;
     }
-    double step = GREATEST / SCAN;
-    for (int s = 1; s <= SCAN; s++) {
-      if (!holds.test(s * step)) {
-        double good = (s - 1) * step;
-        double bad = s * step;
+    double good = 0;
+    while (good < GREATEST) {
+      double bad = Math.min(GREATEST, good + (good < COMMON ? FINE_STEP : COARSE_STEP));
+      if (!holds.test(bad)) {
         for (int k = 0; k < 60; k++) {
           double middle = (good + bad) / 2;
           if (holds.test(middle)) {
@@ -206,6 +210,7 @@ public final class SelfSeating {
         }
         return good;
       }
+      good = bad;
     }
     return GREATEST;
   }
