@@ -30,11 +30,11 @@ import reseat.space.Wrench;
  * size and material. The load is found from six contact forces between 30 and 200 N, so it is sure
  * to press. Layouts with a condition number of 50 or more are drawn again.
  */
-record RandomCoupling(CouplingDesign design, Wrench load) {
+public record RandomCoupling(CouplingDesign design, Wrench load) {
 
   static final double WORST_CONDITION = 50;
 
-  static RandomCoupling draw(RandomStream draw) {
+  public static RandomCoupling draw(RandomStream draw) {
     return draw(draw, draw.uniform() < 0.4);
   }
 

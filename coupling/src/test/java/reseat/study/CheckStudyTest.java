@@ -9,9 +9,14 @@ import org.junit.jupiter.api.Test;
 import reseat.check.Finding;
 import reseat.check.Severity;
 import reseat.design.CouplingDesign;
+import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.equilibrium.PointStiffness;
+import reseat.equilibrium.RandomCoupling;
 import reseat.equilibrium.WorkedExamples;
+import reseat.numerics.RandomStream;
+import reseat.numerics.Shape;
+import reseat.numerics.Spread;
 import reseat.space.Vec3;
 
 class CheckStudyTest {
@@ -103,5 +108,30 @@ class CheckStudyTest {
             .isCloseTo(axis.stiffness(), within(1e-6 * axis.stiffness()));
       }
     }
+  }
+
+  @Test
+  void anyLayoutGetsAnAnswer() {
+    long seed = 20260301;
+    int seated = 0;
+    for (int i = 0; i < 100; i++) {
+      RandomStream draw = RandomStream.of(seed, i);
+      CouplingDesign layout = RandomCoupling.draw(draw).design();
+      Vec3 down = Vec3.Z.negated().plus(draw.unitVector().times(0.3));
+      Vec3 at = draw.unitVector().times(0.01);
+      Spread tenth = new Spread(0.1, Shape.UNIFORM);
+      CouplingDesign design =
+          layout.toBuilder()
+              .preloads(List.of(new Preload("pull", 300, down, at, tenth, tenth, Spread.NONE, "")))
+              .cases(
+                  List.of(
+                      WorkedExamples.load("push", draw.unitVector().times(20), at),
+                      WorkedExamples.load("hit", draw.unitVector().times(2000), at)))
+              .build();
+      CheckResult result = CheckStudy.run(design);
+      assertThat(result.findings()).as("seed %d, layout %d", seed, i).isNotEmpty();
+      seated += result instanceof SeatedCheck ? 1 : 0;
+    }
+    assertThat(seated).as("seed %d: layouts that the pull seats", seed).isBetween(20, 99);
   }
 }
