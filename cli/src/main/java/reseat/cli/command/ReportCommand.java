@@ -20,17 +20,22 @@ import reseat.cli.report.CheckTables;
 import reseat.cli.report.RemountJson;
 import reseat.cli.report.ReportPage;
 import reseat.cli.report.ReportPictures;
+import reseat.cli.report.ResponsePicture;
 import reseat.cli.report.Stamp;
 import reseat.design.CouplingDesign;
 import reseat.plots.Picture;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
 import reseat.study.ReportStudy;
+import reseat.study.ResponseStudy;
 import reseat.study.SeatedCheck;
 import reseat.units.NearestWord;
 
 /** Writes the report of a design: one page with pictures, tables beside it. */
 final class ReportCommand implements Subcommand {
+
+  /** Begins the name of a picture that shows the answer to one dimension. */
+  private static final String RESPONSE = "response:";
 
   @Override
   public void describe(CommandSpec spec) {
@@ -62,7 +67,9 @@ final class ReportCommand implements Subcommand {
         OptionSpec.builder("--picture")
             .paramLabel("NAME")
             .type(String.class)
-            .description("write this picture alone, as SVG or with --png as PNG")
+            .description(
+                "write this picture alone, as SVG or with --png as PNG; response:DIMENSION shows how"
+                    + " the tool point answers to one toleranced dimension")
             .build());
     spec.addOption(Options.flag("--svg", "with --picture: SVG (the default)"));
     spec.addOption(Options.flag("--png", "with --picture: PNG"));
@@ -153,6 +160,9 @@ final class ReportCommand implements Subcommand {
       return ExitCode.NO_SOLUTION;
     }
     String name = given.matchedOptionValue("--picture", "");
+    if (name.startsWith(RESPONSE)) {
+      return response(given, design.get(), name.substring(RESPONSE.length()), target, out, err);
+    }
     ReportPictures pictures = ReportPictures.of(seated);
     if (!pictures.names().contains(name)) {
       pictures = ReportPictures.of(study(seated, effort));
@@ -169,6 +179,33 @@ final class ReportCommand implements Subcommand {
       err.println("Pictures of this design: " + String.join(", ", pictures.names()));
       return ExitCode.BAD_INPUT;
     }
+    return write(given, picture, target, out);
+  }
+
+  private static int response(
+      ParseResult given,
+      CouplingDesign design,
+      String dimension,
+      Path target,
+      PrintWriter out,
+      PrintWriter err)
+      throws IOException {
+    Optional<ResponseStudy> study = ResponseStudy.of(design, dimension);
+    if (study.isEmpty()) {
+      List<String> names = ResponseStudy.names(design);
+      err.println(
+          "reseat report: no dimension '"
+              + dimension
+              + "' with a tolerance"
+              + NearestWord.to(dimension, names).map(n -> "; did you mean " + n + "?").orElse(""));
+      err.println("Dimensions of this design: " + String.join(", ", names));
+      return ExitCode.BAD_INPUT;
+    }
+    return write(given, ResponsePicture.of(study.get(), design), target, out);
+  }
+
+  private static int write(ParseResult given, Picture picture, Path target, PrintWriter out)
+      throws IOException {
     byte[] content = given.hasMatchedOption("--png") ? picture.png(2) : picture.svg();
     WholeFile.write(target, content, given.hasMatchedOption("--force"));
     out.println("wrote " + target + ": " + picture.caption());

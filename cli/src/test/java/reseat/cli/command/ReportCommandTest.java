@@ -138,6 +138,21 @@ class ReportCommandTest {
     assertThat(run("report", design.toString(), "-o", svg.toString(), "--picture", "plan"))
         .isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("--force");
+    Path curve = folder.resolve("curve.svg");
+    assertThat(
+            run(
+                "report",
+                design.toString(),
+                "-o",
+                curve.toString(),
+                "--picture",
+                "response:front ball height"))
+        .as(err.toString())
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(Files.readString(curve)).contains("front ball height");
+    assertThat(run("report", design.toString(), "-o", "x.svg", "--picture", "response:front bal"))
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("Dimensions of this design:");
     assertThat(run("report", design.toString(), "-o", "x.svg", "--picture", "paln"))
         .isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("did you mean plan?");
