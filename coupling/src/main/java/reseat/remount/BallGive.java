@@ -3,7 +3,6 @@ package reseat.remount;
 import java.util.Arrays;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
-import reseat.space.Vec3;
 
 /**
  * All balls of a coupling on their mountings, where these are not rigid.
@@ -38,9 +37,7 @@ final class BallGive {
       for (int i = 0; i < contacts.length; i++) {
         contacts[i] = contact++;
       }
-      balls[b] =
-          new MountedBall(
-              s.mounting().compliance().toMatrix(s.mounting().axis(), Vec3.ZERO), contacts);
+      balls[b] = new MountedBall(s.mounting(), contacts);
     }
     return new BallGive(balls);
   }
@@ -78,7 +75,14 @@ final class BallGive {
     }
   }
 
-  /** Displacement of a contact against the ball half since the last accepted state, seat axes. */
+  /** Takes all motions since the last accepted state into the seat half's axes. */
+  void takeMotions(MountState s) {
+    for (MountedBall ball : balls) {
+      ball.takeMotion(s);
+    }
+  }
+
+  /** Displacement of a contact by the motions last taken, seat half's axes. */
   void copyDisplacement(int contact, MountState s, double[] out) {
     balls[s.geometry.ballOf(contact)].copyDisplacement(contact, s, out);
   }
@@ -125,20 +129,28 @@ final class BallGive {
     return most;
   }
 
-  /** Eliminates all motions from the equations of the pose; false if that cannot be done. */
-  boolean eliminate(MountState s, ContactTangent tangent, double[] residual) {
+  /** Adds all contacts to the equations of the half; false if a mounting has no answer. */
+  boolean assemble(MountState s, double[] perPoint, double[] half) {
+    Arrays.fill(half, 0);
     for (MountedBall ball : balls) {
-      if (!ball.eliminate(s, tangent, residual)) {
+      if (!ball.assemble(s, perPoint, half)) {
         return false;
       }
     }
     return true;
   }
 
-  /** Moves all balls along with part of a step of the pose. */
-  void advance(double[] step, double part) {
+  /** Adds what the missing motions make of the load on the half. */
+  void addMisfit(MountState s, double[] residual) {
     for (MountedBall ball : balls) {
-      ball.advance(step, part);
+      ball.addMisfit(s, residual);
+    }
+  }
+
+  /** Moves all balls along with part of a step of the half. */
+  void advance(MountState s, double[] step, double part) {
+    for (MountedBall ball : balls) {
+      ball.advance(s, step, part);
     }
   }
 }

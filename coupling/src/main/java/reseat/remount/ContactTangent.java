@@ -20,32 +20,45 @@ final class ContactTangent {
   /** Derivative of each contact's force over the displacement of its point, 9 values each, N/m. */
   final double[] perPoint = new double[9 * N];
 
-  /** Tangent of the contact forces over a twist of the ball half, with the sign for Newton. */
-  void assemble(Placement at, double[] force, double[] stiffness, FrictionState friction) {
-    Arrays.fill(matrix, 0);
+  /** Takes the derivative of each contact's force over the displacement of its point. */
+  void takePoints(MountState s) {
+    FrictionState friction = s.friction;
+    Placement at = s.at;
     for (int i = 0; i < N; i++) {
       int v = 3 * i;
       int m = 9 * i;
-      if (!(force[i] > 0)) {
+      if (!(s.force[i] > 0)) {
         Arrays.fill(perPoint, m, m + 9, 0);
         continue;
       }
       double nx = at.normal[v];
       double ny = at.normal[v + 1];
       double nz = at.normal[v + 2];
+      double kn = s.stiffness[i];
+      friction.takeTangent(i, nx, ny, nz, s.force[i], kn, s.approach[i]);
+      // force = T u with u the point's displacement: T = -(kn n + s) nT + friction tangent
+      for (int row = 0; row < 3; row++) {
+        double c = kn * at.normal[v + row] + friction.perApproach[v + row];
+        perPoint[m + 3 * row] = friction.tangent[m + 3 * row] - c * nx;
+        perPoint[m + 3 * row + 1] = friction.tangent[m + 3 * row + 1] - c * ny;
+        perPoint[m + 3 * row + 2] = friction.tangent[m + 3 * row + 2] - c * nz;
+      }
+    }
+  }
+
+  /** Puts the contacts of balls on rigid mountings together over a twist of their half. */
+  void assemble(Placement at) {
+    Arrays.fill(matrix, 0);
+    for (int i = 0; i < N; i++) {
+      int v = 3 * i;
+      int m = 9 * i;
       double lx = at.lever[v];
       double ly = at.lever[v + 1];
       double lz = at.lever[v + 2];
-      double kn = stiffness[i];
-      // force = G u with u the point's displacement: G = -(kn n + s) nT + friction tangent
       for (int row = 0; row < 3; row++) {
-        double c = kn * at.normal[v + row] + friction.perApproach[v + row];
-        double gx = friction.tangent[m + 3 * row] - c * nx;
-        double gy = friction.tangent[m + 3 * row + 1] - c * ny;
-        double gz = friction.tangent[m + 3 * row + 2] - c * nz;
-        perPoint[m + 3 * row] = gx;
-        perPoint[m + 3 * row + 1] = gy;
-        perPoint[m + 3 * row + 2] = gz;
+        double gx = perPoint[m + 3 * row];
+        double gy = perPoint[m + 3 * row + 1];
+        double gz = perPoint[m + 3 * row + 2];
         double rx = ly * gz - lz * gy;
         double ry = lz * gx - lx * gz;
         double rz = lx * gy - ly * gx;

@@ -1,5 +1,7 @@
 package reseat.remount;
 
+import java.util.Arrays;
+
 /**
  * The six contacts' friction: what each holds now, and what a trial motion would make of it.
  *
@@ -49,10 +51,39 @@ final class FrictionState {
   /** Whether the trial slips. */
   final boolean[] slips = new boolean[N];
 
+  /** Displacement that was tried, m. */
+  private final double[] moved = new double[3 * N];
+
+  // of the contact last looked at: held force on its plane, patch axes, spring forces along them
+  private double hx;
+  private double hy;
+  private double hz;
+  private boolean softens;
+  private double ax;
+  private double ay;
+  private double az;
+  private double bx;
+  private double by;
+  private double bz;
+  private double pullA;
+  private double pullB;
+  private double tx;
+  private double ty;
+  private double tz;
+
   /** Forgets all friction. */
   void clear() {
-    java.util.Arrays.fill(held, 0);
-    java.util.Arrays.fill(heldStiffness, 0);
+    Arrays.fill(held, 0);
+    Arrays.fill(heldStiffness, 0);
+  }
+
+  /** Which contacts of the trial slip or are open: one bit each. */
+  int slipMask() {
+    int mask = 0;
+    for (int i = 0; i < N; i++) {
+      mask |= slips[i] ? 1 << i : 0;
+    }
+    return mask;
   }
 
   /** Makes the last trial the state to go on from. */
@@ -70,7 +101,6 @@ final class FrictionState {
    * @param nz its z
    * @param force normal force, N; not negative
    * @param kn normal stiffness at that force, N/m
-   * @param approach approach, m
    * @param ux displacement of the ball's material at the contact since the last accepted state, m
    * @param uy its y
    * @param uz its z
@@ -82,65 +112,99 @@ final class FrictionState {
       double nz,
       double force,
       double kn,
-      double approach,
       double ux,
       double uy,
       double uz) {
     int v = 3 * i;
-    int m = 9 * i;
     if (!(force > 0) || mu[i] == 0) {
-      for (int k = 0; k < 3; k++) {
-        trial[v + k] = 0;
-        perApproach[v + k] = 0;
-      }
-      for (int k = 0; k < 9; k++) {
-        tangent[m + k] = 0;
-      }
+      trial[v] = 0;
+      trial[v + 1] = 0;
+      trial[v + 2] = 0;
       slips[i] = true;
       return;
     }
-    double scale = heldStiffness[i] > kn ? kn / heldStiffness[i] : 1;
-    double hx = held[v];
-    double hy = held[v + 1];
-    double hz = held[v + 2];
-    double hn = hx * nx + hy * ny + hz * nz;
-    hx = scale * (hx - hn * nx);
-    hy = scale * (hy - hn * ny);
-    hz = scale * (hz - hn * nz);
-    // patch axes: a the long axis made exactly tangent, b = n x a
-    double ax = longAxis[v];
-    double ay = longAxis[v + 1];
-    double az = longAxis[v + 2];
-    double an = ax * nx + ay * ny + az * nz;
-    ax -= an * nx;
-    ay -= an * ny;
-    az -= an * nz;
-    double inverse = 1 / Math.sqrt(ax * ax + ay * ay + az * az);
-    ax *= inverse;
-    ay *= inverse;
-    az *= inverse;
-    double bx = ny * az - nz * ay;
-    double by = nz * ax - nx * az;
-    double bz = nx * ay - ny * ax;
-    double ua = ux * ax + uy * ay + uz * az;
-    double ub = ux * bx + uy * by + uz * bz;
-    double ka = ratioLong[i] * kn;
-    double kb = ratioShort[i] * kn;
-    double tx = hx - ka * ua * ax - kb * ub * bx;
-    double ty = hy - ka * ua * ay - kb * ub * by;
-    double tz = hz - ka * ua * az - kb * ub * bz;
+    moved[v] = ux;
+    moved[v + 1] = uy;
+    moved[v + 2] = uz;
+    spring(i, nx, ny, nz, kn);
     double size = Math.sqrt(tx * tx + ty * ty + tz * tz);
     double limit = mu[i] * force;
+    slips[i] = size > limit;
+    double f = slips[i] ? limit / size : 1;
+    trial[v] = f * tx;
+    trial[v + 1] = f * ty;
+    trial[v + 2] = f * tz;
+  }
+
+  /** Force of the spring for the motion that was tried, before any slip; and the patch's axes. */
+  private void spring(int i, double nx, double ny, double nz, double kn) {
+    int v = 3 * i;
+    double scale = heldStiffness[i] > kn ? kn / heldStiffness[i] : 1;
+    double x = held[v];
+    double y = held[v + 1];
+    double z = held[v + 2];
+    double hn = x * nx + y * ny + z * nz;
+    hx = scale * (x - hn * nx);
+    hy = scale * (y - hn * ny);
+    hz = scale * (z - hn * nz);
+    softens = scale < 1;
+    // patch axes: a the long axis made exactly tangent, b = n x a
+    ax = longAxis[v];
+    ay = longAxis[v + 1];
+    az = longAxis[v + 2];
+    double an = ax * nx + ay * ny + az * nz;
+    if (an != 0) {
+      ax -= an * nx;
+      ay -= an * ny;
+      az -= an * nz;
+      double inverse = 1 / Math.sqrt(ax * ax + ay * ay + az * az);
+      ax *= inverse;
+      ay *= inverse;
+      az *= inverse;
+    }
+    bx = ny * az - nz * ay;
+    by = nz * ax - nx * az;
+    bz = nx * ay - ny * ax;
+    pullA = ratioLong[i] * kn * (moved[v] * ax + moved[v + 1] * ay + moved[v + 2] * az);
+    pullB = ratioShort[i] * kn * (moved[v] * bx + moved[v + 1] * by + moved[v + 2] * bz);
+    tx = hx - pullA * ax - pullB * bx;
+    ty = hy - pullA * ay - pullB * by;
+    tz = hz - pullA * az - pullB * bz;
+  }
+
+  /**
+   * Finds the derivatives of the trial force of a contact that is closed.
+   *
+   * @param i contact
+   * @param nx unit normal out of the seat
+   * @param ny its y
+   * @param nz its z
+   * @param force normal force, N; positive
+   * @param kn normal stiffness at that force, N/m
+   * @param approach approach, m
+   */
+  void takeTangent(
+      int i, double nx, double ny, double nz, double force, double kn, double approach) {
+    int v = 3 * i;
+    int m = 9 * i;
+    if (mu[i] == 0) {
+      Arrays.fill(tangent, m, m + 9, 0);
+      Arrays.fill(perApproach, v, v + 3, 0);
+      return;
+    }
+    spring(i, nx, ny, nz, kn);
     // kn goes with the square root of the approach, so d(ka)/d(approach) = ka / (2 approach)
     double half = 0.5 / approach;
-    double sx = -half * (ka * ua * ax + kb * ub * bx);
-    double sy = -half * (ka * ua * ay + kb * ub * by);
-    double sz = -half * (ka * ua * az + kb * ub * bz);
-    if (scale < 1) {
+    double sx = -half * (pullA * ax + pullB * bx);
+    double sy = -half * (pullA * ay + pullB * by);
+    double sz = -half * (pullA * az + pullB * bz);
+    if (softens) {
       sx += half * hx;
       sy += half * hy;
       sz += half * hz;
     }
+    double ka = ratioLong[i] * kn;
+    double kb = ratioShort[i] * kn;
     tangent[m] = -ka * ax * ax - kb * bx * bx;
     tangent[m + 1] = -ka * ax * ay - kb * bx * by;
     tangent[m + 2] = -ka * ax * az - kb * bx * bz;
@@ -150,9 +214,9 @@ final class FrictionState {
     tangent[m + 6] = tangent[m + 2];
     tangent[m + 7] = tangent[m + 5];
     tangent[m + 8] = -ka * az * az - kb * bz * bz;
-    slips[i] = size > limit;
     if (slips[i]) {
-      double f = limit / size;
+      double size = Math.sqrt(tx * tx + ty * ty + tz * tz);
+      double f = mu[i] * force / size;
       double ex = tx / size;
       double ey = ty / size;
       double ez = tz / size;
@@ -162,13 +226,7 @@ final class FrictionState {
       sx = f * (sx - es * ex) + grow * ex;
       sy = f * (sy - es * ey) + grow * ey;
       sz = f * (sz - es * ez) + grow * ez;
-      tx = limit * ex;
-      ty = limit * ey;
-      tz = limit * ez;
     }
-    trial[v] = tx;
-    trial[v + 1] = ty;
-    trial[v + 2] = tz;
     perApproach[v] = sx;
     perApproach[v + 1] = sy;
     perApproach[v + 2] = sz;

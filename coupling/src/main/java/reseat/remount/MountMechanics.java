@@ -28,6 +28,12 @@ final class MountMechanics {
   /** Most Newton rounds at one load. */
   static final int ROUNDS = 60;
 
+  /**
+   * The tangent is kept from round to round as long as the residual falls to this part in each and
+   * no contact changes between sticking, slipping and lifting.
+   */
+  private static final double FALL = 0.02;
+
   /** Largest step believed, m: contacts that gave way so far have lost each other. */
   private static final double LONGEST_STEP = 1e-3;
 
@@ -114,6 +120,7 @@ final class MountMechanics {
   Outcome follow(double[] holderLoad, double[] guess) {
     begin(guess);
     double last = Double.POSITIVE_INFINITY;
+    int slipped = 0;
     for (int round = 0; round < ROUNDS; round++) {
       state.place();
       state.turnLoad(holderLoad);
@@ -122,6 +129,13 @@ final class MountMechanics {
       if (out <= RESIDUAL) {
         accept();
         return Outcome.HELD;
+      }
+      int slips = state.friction.slipMask();
+      if (round == 0 || slips != slipped || out > FALL * last) {
+        if (!renewTangent()) {
+          break;
+        }
+        slipped = slips;
       }
       // a slip that switches on and off can make full steps cycle; shorter ones settle it
       double part = round > 12 && out > 0.5 * last ? 0.5 : 1;
@@ -159,21 +173,28 @@ final class MountMechanics {
     }
   }
 
-  private boolean newtonStep(double part) {
-    tangent.assemble(state.at, state.force, state.stiffness, state.friction);
+  private boolean renewTangent() {
     BallGive give = state.give;
-    if (give != null && !give.eliminate(state, tangent, residual)) {
+    tangent.takePoints(state);
+    if (give == null) {
+      tangent.assemble(state.at);
+    } else if (!give.assemble(state, tangent.perPoint, tangent.matrix)) {
       return false;
     }
-    if (!lu.factor(tangent.matrix)) {
-      return false;
+    return lu.factor(tangent.matrix);
+  }
+
+  private boolean newtonStep(double part) {
+    BallGive give = state.give;
+    if (give != null) {
+      give.addMisfit(state, residual);
     }
     lu.solve(residual, step);
     if (!(state.at.largest(step) < LONGEST_STEP)) {
       return false;
     }
     if (give != null) {
-      give.advance(step, part);
+      give.advance(state, step, part);
     }
     if (part < 1) {
       for (int i = 0; i < N; i++) {
@@ -201,6 +222,9 @@ final class MountMechanics {
 
   private void contactForces() {
     MountState s = state;
+    if (s.give != null) {
+      s.give.takeMotions(s);
+    }
     for (int i = 0; i < N; i++) {
       int v = 3 * i;
       double d = s.film[i] - s.at.gap[i];
@@ -232,7 +256,6 @@ final class MountMechanics {
           s.at.normal[v + 2],
           s.force[i],
           s.stiffness[i],
-          d,
           ux,
           uy,
           uz);

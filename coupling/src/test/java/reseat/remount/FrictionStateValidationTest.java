@@ -46,7 +46,7 @@ class FrictionStateValidationTest {
       double kn = CONTACT.normalStiffness(force);
       double beforeX = state.held[0];
       double beforeY = state.held[1];
-      state.attempt(0, 0, 0, 1, force, kn, CONTACT.approach(force), dx, dy, 0);
+      state.attempt(0, 0, 0, 1, force, kn, dx, dy, 0);
       // trapezoid: work done on the contact by whoever moves it
       energy -= (beforeX + state.trial[0]) / 2 * dx + (beforeY + state.trial[1]) / 2 * dy;
       double[] k = new double[6];
@@ -160,7 +160,7 @@ class FrictionStateValidationTest {
   void theTangentIsTheDerivativeOfTheTrialForce() {
     FrictionState s = new OneContact(0.1).state;
     double kn = CONTACT.normalStiffness(FORCE);
-    s.attempt(0, 0, 0, 1, FORCE, kn, CONTACT.approach(FORCE), 2e-7, 1e-7, 0);
+    s.attempt(0, 0, 0, 1, FORCE, kn, 2e-7, 1e-7, 0);
     s.accept(new double[] {kn, 0, 0, 0, 0, 0});
     // sticking and sliding, with more and with less normal force than before
     for (double dx : new double[] {1e-8, 6e-7}) {
@@ -182,12 +182,14 @@ class FrictionStateValidationTest {
 
   private static double[] trial(FrictionState s, double dx, double approach) {
     double force = CONTACT.force(approach);
-    s.attempt(0, 0, 0, 1, force, CONTACT.normalStiffness(force), approach, dx, 0, 0);
+    s.attempt(0, 0, 0, 1, force, CONTACT.normalStiffness(force), dx, 0, 0);
     return new double[] {s.trial[0], s.trial[1], s.trial[2]};
   }
 
   private static double[] tangent(FrictionState s, double dx, double approach) {
     trial(s, dx, approach);
+    double force = CONTACT.force(approach);
+    s.takeTangent(0, 0, 0, 1, force, CONTACT.normalStiffness(force), approach);
     return new double[] {
       s.tangent[0], s.tangent[3], s.tangent[6], s.perApproach[0], s.perApproach[1], s.perApproach[2]
     };
