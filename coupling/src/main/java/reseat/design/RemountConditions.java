@@ -27,7 +27,7 @@ public record RemountConditions(
    *
    * <p>Hand force 10 N, friction within 20 % from contact to contact, holder within 0.2 K of the
    * post, film within 10 nm, a steel holder: common practice, no source. Twelve steps differ from
-   * 192 by under 0.2 nm at μ = 0.1 and by a few nanometres at μ = 0.2 (see the theory page).
+   * 1536 by 0.5 nm at most at μ = 0.1 and by 8 nm at μ = 0.2 (see the theory page).
    */
   public static final RemountConditions DEFAULT =
       new RemountConditions(
