@@ -1,6 +1,7 @@
 package reseat.cli.report;
 
 import java.io.PrintWriter;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import reseat.verification.PublishedValue;
@@ -9,10 +10,12 @@ import reseat.verification.Topic;
 /** The table of published values and what the program makes of them. */
 public final class VerifyText {
 
+  private static final String ROW = "    %-9s %14s %14s %9s  %s%s";
+
   private VerifyText() {}
 
   /**
-   * Prints the table.
+   * Prints the table: topic by topic, within it source by source, a line for each value.
    *
    * @param topics topics with their values
    * @param out where to
@@ -22,30 +25,22 @@ public final class VerifyText {
     int all = 0;
     for (Topic topic : topics) {
       out.println(topic.title());
-      out.println(
-          String.format(
-              Locale.ROOT,
-              "  %-7s %15s %15s %10s  %s",
-              "case",
-              "printed",
-              "computed",
-              "differs",
-              "quantity; source"));
+      out.println(row("case", "printed", "computed", "differs", "quantity", ""));
+      String source = "";
       for (PublishedValue v : topic.values()) {
-        double computed = v.computed();
+        String from = v.source() + " (" + v.standing().words() + ")";
+        if (!from.equals(source)) {
+          source = from;
+          out.println("  " + source + ":");
+        }
         boolean holds = v.holds();
         out.println(
-            String.format(
-                Locale.ROOT,
-                "  %-7s %15.9g %15.9g %10s  %s%s; %s (%s)%s",
+            row(
                 v.id(),
-                v.printed(),
-                computed,
+                printed(v.printed()),
+                String.format(Locale.ROOT, "%.9g", v.computed()),
                 String.format(Locale.ROOT, "%.1e", v.difference()),
-                v.quantity(),
-                v.unit().isEmpty() ? "" : ", " + v.unit(),
-                v.source(),
-                v.standing().words(),
+                v.quantity() + (v.unit().isEmpty() ? "" : ", " + v.unit()),
                 holds ? "" : "  <-- OUT OF TOLERANCE"));
         all++;
         held += holds ? 1 : 0;
@@ -58,5 +53,16 @@ public final class VerifyText {
             + all
             + " values are reproduced to the accuracy of their source, computed now on this"
             + " machine.");
+  }
+
+  /** The digits that the source has: no zeros that it did not print, no more than ten. */
+  private static String printed(double value) {
+    String shortest = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return shortest.length() <= 12 ? shortest : String.format(Locale.ROOT, "%.9g", value);
+  }
+
+  private static String row(
+      String id, String printed, String computed, String differs, String quantity, String remark) {
+    return String.format(Locale.ROOT, ROW, id, printed, computed, differs, quantity, remark);
   }
 }
