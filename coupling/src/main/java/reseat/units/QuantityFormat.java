@@ -17,6 +17,12 @@ public final class QuantityFormat {
   /** Below this a length is written in µm and µin, m. */
   private static final double SMALL_LENGTH = 0.1e-3;
 
+  /** Below this a length in µm has two figures in place of two decimals, m. */
+  private static final double TINY_LENGTH = 0.095e-6;
+
+  /** Below this a length is written as nothing, m. */
+  private static final double NOTHING = 1e-9;
+
   private QuantityFormat() {}
 
   /**
@@ -112,7 +118,10 @@ public final class QuantityFormat {
    */
   public static String metric(double si, QuantityKind kind) {
     return switch (kind) {
-      case LENGTH -> small(si) ? fixed(si, UnitCatalog.UM, 2) : fixed(si, UnitCatalog.MM, 3);
+      case LENGTH ->
+          tiny(si)
+              ? significant(si, UnitCatalog.UM, 2)
+              : small(si) ? fixed(si, UnitCatalog.UM, 2) : fixed(si, UnitCatalog.MM, 3);
       case ANGLE ->
           Math.abs(si) < UnitCatalog.ARC_MINUTE.toSi(1)
               ? significant(si, UnitCatalog.URAD, 3)
@@ -135,11 +144,14 @@ public final class QuantityFormat {
    */
   public static String inch(double si, QuantityKind kind) {
     return switch (kind) {
-      case LENGTH -> small(si) ? fixed(si, UnitCatalog.UIN, 0) : fixed(si, UnitCatalog.INCH, 4);
+      case LENGTH ->
+          tiny(si)
+              ? significant(si, UnitCatalog.UIN, 2)
+              : small(si) ? fixed(si, UnitCatalog.UIN, 0) : fixed(si, UnitCatalog.INCH, 4);
       case FORCE ->
-          Math.abs(si) < 10 * UnitCatalog.LBF.toSi(1)
-              ? significant(si, UnitCatalog.LBF, 3)
-              : fixed(si, UnitCatalog.LBF, 0);
+          betweenTenAndThousand(si / UnitCatalog.LBF.toSi(1))
+              ? fixed(si, UnitCatalog.LBF, 0)
+              : significant(si, UnitCatalog.LBF, 3);
       case ANGLE ->
           Math.abs(si) < UnitCatalog.ARC_MINUTE.toSi(1)
               ? significant(si, UnitCatalog.ARC_SECOND, 3)
@@ -165,6 +177,15 @@ public final class QuantityFormat {
     String sign = minutes.signum() < 0 ? "-" : "";
     String rest = parts[1].toPlainString();
     return sign + parts[0].toPlainString() + '°' + (rest.length() == 1 ? "0" : "") + rest + '\'';
+  }
+
+  private static boolean betweenTenAndThousand(double number) {
+    return Math.abs(number) >= 10 && Math.abs(number) < 1000;
+  }
+
+  /** A length of which two decimals of a micrometre would leave one figure or none. */
+  private static boolean tiny(double metres) {
+    return Math.abs(metres) >= NOTHING && Math.abs(metres) < TINY_LENGTH;
   }
 
   private static boolean small(double metres) {
