@@ -33,7 +33,7 @@ final class ReportFolder {
     check(folder);
     Path target = folder.toAbsolutePath();
     Files.createDirectories(target.getParent());
-    Path made = Files.createTempDirectory(target.getParent(), "." + target.getFileName());
+    Path made = Beside.newFolder(target);
     Path old = made.resolveSibling(made.getFileName() + ".old");
     try {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {

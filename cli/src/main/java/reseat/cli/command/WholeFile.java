@@ -24,8 +24,7 @@ final class WholeFile {
     if (!force && Files.exists(file)) {
       throw new FileAlreadyExistsException(file.toString());
     }
-    Path folder = file.toAbsolutePath().getParent();
-    Path beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
+    Path beside = Beside.newFile(file);
     try {
       Files.write(beside, content);
       if (force) {
