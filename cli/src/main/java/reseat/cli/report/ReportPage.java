@@ -1,7 +1,9 @@
 package reseat.cli.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import reseat.check.Finding;
 import reseat.check.Severity;
 import reseat.cli.page.Page;
@@ -139,25 +141,27 @@ public final class ReportPage {
                   : band > target ? Page.Tone.BAD : Page.Tone.GOOD));
     }
     figures.add(pressure(check));
-    double least = Double.POSITIVE_INFINITY;
-    String worst = "";
-    for (CaseResponse c : check.cases()) {
-      if (c.liftOff().factor() < least) {
-        least = c.liftOff().factor();
-        worst = c.loadCase().name();
-      }
-    }
-    if (!worst.isEmpty()) {
-      figures.add(
-          new Page.KeyFigure(
-              "Smallest lift-off factor",
-              Shown.factor(least),
-              "case " + worst + ", wanted " + Shown.factor(d.targets().liftOffFactor()),
-              least < 1
-                  ? Page.Tone.BAD
-                  : least < d.targets().liftOffFactor() ? Page.Tone.CAREFUL : Page.Tone.GOOD));
-    }
+    liftOff(check).ifPresent(figures::add);
     return figures;
+  }
+
+  /** The load case that is nearest to the lift-off factor wanted of it. */
+  private static Optional<Page.KeyFigure> liftOff(SeatedCheck check) {
+    double asked = check.design().targets().liftOffFactor();
+    Optional<CaseResponse> worst =
+        check.cases().stream()
+            .filter(c -> c.liftOff().index() >= 0)
+            .min(Comparator.comparingDouble(c -> c.liftOff().factor() / c.wantedFactor(asked)));
+    return worst.map(
+        c -> {
+          double factor = c.liftOff().factor();
+          double wanted = c.wantedFactor(asked);
+          return new Page.KeyFigure(
+              "Lift-off factor nearest to its limit",
+              Shown.factor(factor),
+              "case " + c.loadCase().name() + ", wanted " + Shown.factor(wanted),
+              factor < 1 ? Page.Tone.BAD : factor < wanted ? Page.Tone.CAREFUL : Page.Tone.GOOD);
+        });
   }
 
   private static Page.KeyFigure pressure(SeatedCheck check) {
