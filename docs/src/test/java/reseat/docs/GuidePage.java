@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  * right after it is what they print. A remark {@code <!-- exit 1 -->} before the commands says how
  * the last one ends, if not with 0. A block marked {@code diff} changes the file in its first line,
  * {@code --- my-post.toml}. A remark {@code <!-- file x.toml -->} before any other block says that
- * its text is that file. A line of three points in what is printed stands for any number of lines.
+ * its text is that file, {@code <!-- printed by COMMAND -->} that a command printed it which the
+ * page shows elsewhere. A line of three points in what is printed stands for any number of lines.
  *
  * @param file the page
  * @param lines all its lines
@@ -25,7 +26,7 @@ import java.util.regex.Pattern;
 record GuidePage(Path file, List<String> lines, List<Step> steps) {
 
   private static final Pattern FENCE = Pattern.compile("```(\\w*)");
-  private static final Pattern REMARK = Pattern.compile("<!-- (exit|file) (\\S+) -->");
+  private static final Pattern REMARK = Pattern.compile("<!-- (exit|file|printed by) (.+) -->");
 
   /** One thing to do. */
   sealed interface Step permits Commands, Edit, Save {
@@ -76,6 +77,9 @@ record GuidePage(Path file, List<String> lines, List<Step> steps) {
     int line = block.from + 1;
     if (remark.equals("file")) {
       return Optional.of(new Save(line, told, block.lines));
+    }
+    if (remark.equals("printed by")) {
+      return Optional.of(new Commands(line, List.of(told), 0, Optional.of(block)));
     }
     return switch (block.language) {
       case "sh" -> {

@@ -15,18 +15,24 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Follows every page that shows commands, step by step, and compares what it shows with what they
- * print. With {@code -Dguide.write=true} the pages are renewed instead.
+ * print. With {@code -Dguide.write=true} the pages are renewed instead; {@code
+ * -Dguide.only=remount} takes the pages with that in their name.
  */
 class GuideTest {
 
   private static final boolean WRITE = Boolean.getBoolean("guide.write");
+  private static final String ONLY = System.getProperty("guide.only", "");
 
   static Stream<Path> pages() throws IOException {
     List<Path> pages =
         new ArrayList<>(ProjectFolder.files(ProjectFolder.docs().resolve("guide"), ".md"));
     pages.addAll(ProjectFolder.files(ProjectFolder.docs(), ".md"));
     pages.add(ProjectFolder.examples().resolve("README.md"));
-    return pages.stream().filter(Files::exists).map(p -> ProjectFolder.root().relativize(p));
+    pages.add(ProjectFolder.root().resolve("README.md"));
+    return pages.stream()
+        .filter(Files::exists)
+        .map(p -> ProjectFolder.root().relativize(p))
+        .filter(p -> p.toString().contains(ONLY));
   }
 
   @ParameterizedTest

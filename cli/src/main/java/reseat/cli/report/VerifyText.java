@@ -10,8 +10,6 @@ import reseat.verification.Topic;
 /** The table of published values and what the program makes of them. */
 public final class VerifyText {
 
-  private static final String ROW = "    %-9s %14s %14s %9s  %s%s";
-
   private VerifyText() {}
 
   /**
@@ -63,6 +61,14 @@ public final class VerifyText {
 
   private static String row(
       String id, String printed, String computed, String differs, String quantity, String remark) {
-    return String.format(Locale.ROOT, ROW, id, printed, computed, differs, quantity, remark);
+    return String.format(
+        Locale.ROOT,
+        "    %-9s %14s %14s %9s  %s%s",
+        id,
+        printed,
+        computed,
+        differs,
+        quantity,
+        remark);
   }
 }
