@@ -23,7 +23,10 @@ final class HolderTrial {
   private final boolean[] onPost;
   private final Spread[] spread;
   private final double[] effect;
+  private final double[] movementBound;
 
+  private double postMovement;
+  private double movement;
   private final double[] postState;
   private final double[] state;
   private final double[] hertz = new double[6];
@@ -48,6 +51,7 @@ final class HolderTrial {
     onPost = new boolean[n];
     spread = new Spread[n];
     effect = new double[3 * n];
+    movementBound = coupling.movementBounds();
     for (int k = 0; k < n; k++) {
       onPost[k] = contributors.get(k).owner() == Owner.POST;
       spread[k] = contributors.get(k).spread();
@@ -63,9 +67,12 @@ final class HolderTrial {
   /** Makes a post. */
   void drawPost(RandomStream stream) {
     Arrays.fill(postState, 0);
+    postMovement = 0;
     for (int k = 0; k < spread.length; k++) {
       if (onPost[k]) {
-        contributors.get(k).add(spread[k].draw(stream), postState);
+        double deviation = spread[k].draw(stream);
+        contributors.get(k).add(deviation, postState);
+        postMovement += movementBound[k] * Math.abs(deviation);
       }
     }
   }
@@ -74,6 +81,7 @@ final class HolderTrial {
   Fit perfectHolder() {
     System.arraycopy(postState, 0, state, 0, state.length);
     Arrays.fill(linear, 0);
+    movement = postMovement;
     road.writeBalls(state, geometry);
     road.writeSeats(state, geometry);
     return stand();
@@ -83,10 +91,12 @@ final class HolderTrial {
   Fit drawHolder(RandomStream stream) {
     System.arraycopy(postState, 0, state, 0, state.length);
     Arrays.fill(linear, 0);
+    movement = postMovement;
     for (int k = 0; k < spread.length; k++) {
       if (!onPost[k]) {
         double deviation = spread[k].draw(stream);
         contributors.get(k).add(deviation, state);
+        movement += movementBound[k] * Math.abs(deviation);
         for (int axis = 0; axis < 3; axis++) {
           linear[axis] += effect[3 * k + axis] * deviation;
         }
@@ -115,7 +125,7 @@ final class HolderTrial {
     if (solver.lifted()) {
       return Fit.LIFTS_OFF;
     }
-    return coupling.tight
+    return movement > coupling.looselyWithin
         ? SimulatedCoupling.look(
             DeviatedDesign.of(coupling.design, coupling.tolerances.layout(), state),
             solver.holderInBase())

@@ -4,6 +4,7 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
+import reseat.design.ToleranceKind;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.seat.Ball;
@@ -16,8 +17,8 @@ import reseat.space.Wrench;
 final class SimulatedCoupling {
 
   /**
-   * How many times the largest movement of a contact a clearance must be before it is taken as safe
-   * without looking: on a steep or hollow flank a clearance may shrink faster than the ball moves.
+   * How many times the movement of a ball a clearance must be before it is taken as safe without
+   * looking: on a steep or hollow flank a clearance may shrink faster than the ball moves.
    */
   private static final double SAFE = 5;
 
@@ -31,9 +32,10 @@ final class SimulatedCoupling {
   final Vec3 nominalRotation;
 
   /**
-   * Whether any contact can come so near an edge or a floor that every holder must be looked at.
+   * How far balls may move against their seats before a holder must be looked at for contacts that
+   * run off their flanks and balls that bottom, m.
    */
-  final boolean tight;
+  final double looselyWithin;
 
   /**
    * Prepares a coupling.
@@ -62,7 +64,7 @@ final class SimulatedCoupling {
     nominalShift = standing.displacementOf(design.toolPoint());
     nominalRotation = standing.holderInBase().rotationVector();
     checkLimits();
-    tight = leastClearance(design, standing.holderInBase()) < SAFE * largestMovement();
+    looselyWithin = leastClearance(design, standing.holderInBase()) / SAFE;
   }
 
   private void checkLimits() {
@@ -82,28 +84,38 @@ final class SimulatedCoupling {
     }
   }
 
-  /** Largest movement of any ball against its seat, all tolerances at their limits, m. */
-  private double largestMovement() {
-    double reach = 0;
+  /**
+   * Bounds how far any ball moves against its seat for one unit of each deviation: by the changed
+   * part itself and by the holder's new pose.
+   *
+   * @return m per m, rad or K; one for each contributor
+   */
+  double[] movementBounds() {
+    double fromCentre = 0;
+    double fromSeat = 0;
     for (Support s : design.supports()) {
-      reach =
-          Math.max(
-              reach,
-              s.ball().centre().norm() + s.ball().centre().distanceTo(s.seat().frame().origin()));
+      Vec3 ball = s.ball().centre();
+      fromCentre = Math.max(fromCentre, ball.norm());
+      fromSeat = Math.max(fromSeat, ball.distanceTo(s.seat().frame().origin()));
+      fromSeat = Math.max(fromSeat, s.ball().radius());
     }
-    double sum = 0;
-    for (Sensitivity.Effect e : stack.sensitivity().effects()) {
-      double limit = e.contributor().spread().limit();
+    List<Sensitivity.Effect> effects = stack.sensitivity().effects();
+    double[] bounds = new double[effects.size()];
+    for (int k = 0; k < bounds.length; k++) {
+      Sensitivity.Effect e = effects.get(k);
+      if (e.contributor().kind().carrier() == ToleranceKind.Carrier.TOOL) {
+        continue; // moves the tool point in its holder, no ball
+      }
       Vec3 atOrigin = e.shift().minus(e.rotation().cross(design.toolPoint()));
       double own =
           switch (e.contributor().kind().measure()) {
             case LENGTH -> 1;
-            case ANGLE -> reach;
-            case TEMPERATURE -> design.remount().holderExpansion() * reach;
+            case ANGLE -> 2 * fromSeat;
+            case TEMPERATURE -> design.remount().holderExpansion() * fromCentre;
           };
-      sum += limit * (own + atOrigin.norm() + e.rotation().norm() * reach);
+      bounds[k] = own + atOrigin.norm() + e.rotation().norm() * fromCentre;
     }
-    return sum + nominalShift.norm() + nominalRotation.norm() * reach;
+    return bounds;
   }
 
   /** Least distance of any contact or ball from what it must not reach, m. */
