@@ -47,6 +47,7 @@ class ArchitectureTest {
           "budget",
           "check",
           "sizing",
+          "making",
           "study",
           "verification");
 

@@ -81,8 +81,15 @@ public final class PreloadDeviceCheck {
             + ".");
   }
 
-  /** What the device may be set to; nothing if the coupling sets no upper or lower end. */
-  private static Optional<BenchBand> band(Preload p, PreloadDevice device, PreloadBand allowed) {
+  /**
+   * Finds what a device may be set to.
+   *
+   * @param p the preload that it makes
+   * @param device the device
+   * @param allowed how far all preloads together may be scaled
+   * @return the band; empty if the coupling sets no upper or lower end
+   */
+  public static Optional<BenchBand> band(Preload p, PreloadDevice device, PreloadBand allowed) {
     boolean closed = allowed.isOpen() && allowed.least() > 0 && allowed.least() < allowed.most();
     return closed && Double.isFinite(allowed.most())
         ? Optional.of(device.band(allowed.least() * p.force(), allowed.most() * p.force()))

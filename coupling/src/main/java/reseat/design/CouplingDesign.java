@@ -32,6 +32,7 @@ public final class CouplingDesign {
   private final TurningRoles turning;
   private final RemountConditions remount;
   private final Tolerances tolerances;
+  private final ShopFloor shop;
 
   CouplingDesign(DesignBuilder b) {
     title = b.title;
@@ -48,6 +49,7 @@ public final class CouplingDesign {
     turning = b.turning.orElse(null);
     remount = b.remount;
     tolerances = b.tolerances;
+    shop = b.shop;
     if (supports.isEmpty()) {
       throw new IllegalArgumentException("a coupling needs supports, found none");
     }
@@ -193,6 +195,15 @@ public final class CouplingDesign {
   }
 
   /**
+   * Returns what the shop has to do with.
+   *
+   * @return gauges, and what must not touch
+   */
+  public ShopFloor shop() {
+    return shop;
+  }
+
+  /**
    * Returns the weight of the holder as a load.
    *
    * @return wrench at the centre of mass
@@ -278,6 +289,7 @@ public final class CouplingDesign {
         .targets(targets)
         .turning(turning())
         .remount(remount)
-        .tolerances(tolerances);
+        .tolerances(tolerances)
+        .shop(shop);
   }
 }

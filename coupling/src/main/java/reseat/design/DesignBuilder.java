@@ -22,6 +22,7 @@ public final class DesignBuilder {
   Optional<TurningRoles> turning = Optional.empty();
   RemountConditions remount = RemountConditions.DEFAULT;
   Tolerances tolerances = Tolerances.NONE;
+  ShopFloor shop = ShopFloor.UNKNOWN;
 
   /** Starts with no supports, no load and no mass. */
   DesignBuilder() {}
@@ -177,6 +178,17 @@ public final class DesignBuilder {
    */
   public DesignBuilder tolerances(Tolerances value) {
     tolerances = value;
+    return this;
+  }
+
+  /**
+   * Says what the shop has to do with.
+   *
+   * @param value gauges, and what must not touch
+   * @return this builder
+   */
+  public DesignBuilder shop(ShopFloor value) {
+    shop = value;
     return this;
   }
 

@@ -104,6 +104,7 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
     root.child("targets").ifPresent(s -> b.targets(WishReader.targets(s, told)));
     root.child("remount").ifPresent(s -> b.remount(WishReader.remount(s)));
     root.child("tolerances").ifPresent(s -> b.tolerances(ToleranceReader.read(s, supports, told)));
+    b.shop(ShopReader.read(root));
     root.close();
     if (problems.hasErrors()) {
       return Optional.empty();

@@ -164,6 +164,28 @@ final class Section extends TableView {
     return n.whole() ? Long.toString((long) n.value()) : Double.toString(n.value());
   }
 
+  /** A list of lengths above zero that may be missing. */
+  List<Double> sizes(String name) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return List.of();
+    }
+    List<Double> sizes = new ArrayList<>();
+    if (value.get() instanceof TomlValue.Array array) {
+      for (TomlValue one : array.values()) {
+        double size = quantityOf(name, one, QuantityKind.LENGTH).orElse(1);
+        if (!(size > 0)) {
+          error(name, "found a length that is not above zero");
+          return List.of();
+        }
+        sizes.add(size);
+      }
+      return sizes;
+    }
+    wrongSort(name, value.get(), "a list of lengths, such as [\"6 mm\", \"1/2 in\"]");
+    return List.of();
+  }
+
   /** A point or another vector: a list of three quantities along x, y and z. */
   Optional<Vec3> vector(String name, QuantityKind kind) {
     Optional<TomlValue> value = find(name);

@@ -1,0 +1,26 @@
+package reseat.design;
+
+import java.util.OptionalDouble;
+import reseat.numerics.Bounds;
+import reseat.space.Vec3;
+
+/**
+ * Something on one half that must not touch the other: a bolt shank in its hole, a seal, a dowel, a
+ * cable, the faces of magnets.
+ *
+ * @param name what the user calls it
+ * @param at where the two come closest, coupling frame, m
+ * @param gap distance drawn between them, m; empty if it is not stated
+ */
+public record KeepClear(String name, Vec3 at, OptionalDouble gap) {
+
+  /** Refuses the nameless and a gap below zero. */
+  public KeepClear {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("what is to be kept clear needs a name");
+    }
+    if (gap.isPresent()) {
+      Bounds.notNegative("gap of " + name, gap.getAsDouble(), "m");
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import reseat.design.KeepClear;
+import reseat.design.ShopFloor;
+import reseat.space.Vec3;
+import reseat.units.QuantityKind;
+
+/** Reads [gauge], what the shop measures with, and [[keep_clear]], what must not touch. */
+final class ShopReader {
+
+  private ShopReader() {}
+
+  static ShopFloor read(Section root) {
+    List<Double> balls = new ArrayList<>();
+    List<Double> pins = new ArrayList<>();
+    root.child("gauge")
+        .ifPresent(
+            s -> {
+              balls.addAll(s.sizes("balls"));
+              pins.addAll(s.sizes("pins"));
+              s.close();
+            });
+    List<KeepClear> clear = new ArrayList<>();
+    for (Section s : root.children("keep_clear")) {
+      String name = s.requiredText("name", "unnamed " + (clear.size() + 1));
+      if (!s.has("at")) {
+        s.error("at", "is missing; write [\"x\", \"y\", \"z\"]");
+      }
+      Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
+      OptionalDouble gap = s.quantity("gap", QuantityKind.LENGTH);
+      s.build(() -> new KeepClear(name, at, gap)).ifPresent(clear::add);
+      s.close();
+    }
+    return new ShopFloor(balls, pins, clear);
+  }
+}

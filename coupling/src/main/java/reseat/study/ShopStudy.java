@@ -1,0 +1,150 @@
+package reseat.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.check.PreloadDeviceCheck;
+import reseat.check.StudLoads;
+import reseat.design.BallMounting;
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
+import reseat.design.StudMount;
+import reseat.design.StudThread;
+import reseat.design.Support;
+import reseat.design.Tolerance;
+import reseat.design.ToleranceKind;
+import reseat.design.Tolerances;
+import reseat.equilibrium.PreloadBand;
+import reseat.interchange.Sensitivity;
+import reseat.interchange.ToleranceModel;
+import reseat.making.CatchRange;
+import reseat.making.Clearance;
+import reseat.making.GaugeReading;
+import reseat.making.GaugeStock;
+import reseat.making.HeightSetting;
+import reseat.making.PinSpacing;
+import reseat.making.TwoGaugeAngle;
+import reseat.numerics.Shape;
+import reseat.preload.BenchBand;
+import reseat.space.Vec3;
+
+/**
+ * Everything that the papers for the shop floor tell, of a coupling that stands.
+ *
+ * @param check the check; its design is the one that is made
+ * @param readings heights over gauges, support by support, only gauges that go in
+ * @param angles angles from two gauges, where a seat has plane flanks
+ * @param spacings spacing of pins, where there are any
+ * @param settings how balls are set to height, where they stand on threads
+ * @param allowed how far all preloads together may be scaled
+ * @param clearances room of what must not touch
+ * @param catchRange how far off sideways the seats catch the holder, m; infinite if nothing says
+ */
+public record ShopStudy(
+    SeatedCheck check,
+    List<GaugeReading> readings,
+    List<TwoGaugeAngle> angles,
+    List<PinSpacing> spacings,
+    List<HeightSetting> settings,
+    PreloadBand allowed,
+    List<Clearance> clearances,
+    double catchRange) {
+
+  /** Copies the lists. */
+  public ShopStudy {
+    readings = List.copyOf(readings);
+    angles = List.copyOf(angles);
+    spacings = List.copyOf(spacings);
+    settings = List.copyOf(settings);
+    clearances = List.copyOf(clearances);
+  }
+
+  /**
+   * Runs the study.
+   *
+   * @param check the check of a coupling that stands
+   * @param inchSizes whether gauges that nobody named are proposed in inch sizes
+   * @return all results
+   */
+  public static ShopStudy run(SeatedCheck check, boolean inchSizes) {
+    CouplingDesign design = check.design();
+    List<GaugeReading> readings = new ArrayList<>();
+    List<TwoGaugeAngle> angles = new ArrayList<>();
+    List<PinSpacing> spacings = new ArrayList<>();
+    for (Support s : design.supports()) {
+      GaugeStock stock = GaugeStock.of(s, design.shop(), inchSizes);
+      for (double diameter : stock.heightGauges()) {
+        GaugeReading.of(s, design.tolerances(), diameter).ifPresent(readings::add);
+      }
+      stock
+          .anglePair()
+          .flatMap(p -> TwoGaugeAngle.of(s, design.tolerances(), p.small(), p.large()))
+          .ifPresent(angles::add);
+      PinSpacing.of(s, design.tolerances()).ifPresent(spacings::add);
+    }
+    return new ShopStudy(
+        check,
+        readings,
+        angles,
+        spacings,
+        settings(check),
+        PreloadBand.of(check.standing(), check.cases(), check.limits()),
+        Clearance.all(check.standing(), check.cases(), check.preloadScatter()),
+        CatchRange.of(design));
+  }
+
+  private static List<HeightSetting> settings(SeatedCheck check) {
+    CouplingDesign design = check.design();
+    Tolerance unit = Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 1e-6, Shape.UNIFORM);
+    Sensitivity heights =
+        Sensitivity.of(
+            ToleranceModel.of(design.toBuilder().tolerances(Tolerances.of(unit)).build()));
+    List<HeightSetting> settings = new ArrayList<>();
+    for (int b = 0; b < design.supports().size(); b++) {
+      Support s = design.supports().get(b);
+      BallMounting mounting = s.mounting();
+      Optional<StudThread> thread = mounting.stud().flatMap(StudMount::thread);
+      if (thread.isPresent()) {
+        double push = -StudLoads.of(check.standing(), check.cases(), b).sustained().pull();
+        // the height of a ball counts away from its seat, its rise along the stud toward it
+        double outward = mounting.axis().dot(s.seat().frame().up());
+        Vec3 perRise = heights.effects().get(b).shiftInMachineAxes().times(outward);
+        settings.add(
+            new HeightSetting(
+                s.name(),
+                thread.get(),
+                thread.get().lockNut().map(n -> n.withPush(push)),
+                perRise));
+      }
+    }
+    return settings;
+  }
+
+  /**
+   * Returns the band to set a preload's device to.
+   *
+   * @param preload one of the design's preloads
+   * @return the band; empty if no device is described or nothing limits it
+   */
+  public Optional<BenchBand> band(Preload preload) {
+    return preload.modelled().flatMap(d -> PreloadDeviceCheck.band(preload, d, allowed));
+  }
+
+  /**
+   * Returns the design.
+   *
+   * @return the coupling that is to be made
+   */
+  public CouplingDesign design() {
+    return check.design();
+  }
+
+  /**
+   * Says whether the coupling may be made so.
+   *
+   * @return true if no check fails and no gap that is stated is too small
+   */
+  public boolean holds() {
+    return check.holds() && clearances.stream().allMatch(Clearance::holds);
+  }
+}
