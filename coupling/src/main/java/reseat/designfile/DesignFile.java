@@ -52,8 +52,17 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
    * @return the design with its warnings, or every error that was found
    */
   public static DesignFile read(String text) {
-    Problems problems = new Problems();
-    TomlDocument document = TomlReader.read(text);
+    return of(TomlReader.read(text), new Problems());
+  }
+
+  /**
+   * Reads a design from a document.
+   *
+   * @param document what was read from the text of a file
+   * @param problems takes the problems, and the keys if it keeps them
+   * @return the design with its warnings, or every error that was found
+   */
+  static DesignFile of(TomlDocument document, Problems problems) {
     for (TomlDocument.SyntaxError e : document.errors()) {
       problems.error(e.line(), e.column(), "", e.message());
     }

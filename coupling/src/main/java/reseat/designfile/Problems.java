@@ -1,12 +1,45 @@
 package reseat.designfile;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import reseat.units.QuantityKind;
 
-/** Gathers the problems of one file. */
+/** Gathers the problems of one file and, if wanted, the keys that its readers ask for. */
 final class Problems {
 
   private final List<DesignProblem> found = new ArrayList<>();
+  private final Map<String, Optional<QuantityKind>> keys = new LinkedHashMap<>();
+  private final boolean keepsKeys;
+
+  Problems() {
+    this(false);
+  }
+
+  Problems(boolean keepsKeys) {
+    this.keepsKeys = keepsKeys;
+  }
+
+  boolean keepsKeys() {
+    return keepsKeys;
+  }
+
+  /** Notes a key, by its full path, that may stand in the file. */
+  void asked(String key) {
+    keys.putIfAbsent(key, Optional.empty());
+  }
+
+  /** Notes what kind of quantity a key takes. */
+  void asked(String key, QuantityKind kind) {
+    keys.put(key, Optional.of(kind));
+  }
+
+  /** Keys asked for, with the kind of quantity where one was read. */
+  Map<String, Optional<QuantityKind>> keys() {
+    return keys;
+  }
 
   void error(int line, int column, String key, String message) {
     add(new DesignProblem(DesignProblem.Severity.ERROR, line, column, key, message));

@@ -41,6 +41,9 @@ final class Section extends TableView {
   }
 
   private OptionalDouble quantityOf(String name, TomlValue value, QuantityKind kind) {
+    if (problems().keepsKeys()) {
+      problems().asked(key(name), kind);
+    }
     if (value instanceof TomlValue.Text text) {
       QuantityReading reading = QuantityText.read(text.text(), kind);
       if (reading instanceof Quantity q) {

@@ -36,13 +36,20 @@ class TableView {
     return path.isEmpty() ? name : path + "." + name;
   }
 
-  boolean has(String name) {
+  private void ask(String name) {
     known.add(name);
+    if (problems.keepsKeys()) {
+      problems.asked(key(name));
+    }
+  }
+
+  boolean has(String name) {
+    ask(name);
     return table.entries().containsKey(name);
   }
 
   Optional<TomlValue> find(String name) {
-    known.add(name);
+    ask(name);
     return Optional.ofNullable(table.entries().get(name)).map(TomlValue.Entry::value);
   }
 
@@ -83,14 +90,14 @@ class TableView {
 
   /** Whether the value is a table. */
   boolean isTable(String name) {
-    known.add(name);
+    ask(name);
     TomlValue.Entry e = table.entries().get(name);
     return e != null && e.value() instanceof TomlValue.Table;
   }
 
   /** Whether the value is a list. */
   boolean isList(String name) {
-    known.add(name);
+    ask(name);
     TomlValue.Entry e = table.entries().get(name);
     return e != null && e.value() instanceof TomlValue.Array;
   }

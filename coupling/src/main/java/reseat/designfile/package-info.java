@@ -7,6 +7,9 @@
  * problems with line and column, knows which keys were asked for, and reports the others. {@link
  * reseat.designfile.Plausibility} looks at the finished design for slips of unit.
  *
+ * <p>{@link reseat.designfile.AlterableDesign} reads a file with other values for any of its keys,
+ * again and again, and writes the user's text with them.
+ *
  * <p>Nothing above this package ever sees a file, a unit text or a key.
  */
 package reseat.designfile;

@@ -73,7 +73,7 @@ final class TomlValues {
     return cursor.since(start);
   }
 
-  private static boolean isBareKey(int c) {
+  static boolean isBareKey(int c) {
     return (c >= 'a' && c <= 'z')
         || (c >= 'A' && c <= 'Z')
         || (c >= '0' && c <= '9')

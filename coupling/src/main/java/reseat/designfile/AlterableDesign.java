@@ -1,0 +1,174 @@
+package reseat.designfile;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import reseat.toml.TomlDocument;
+import reseat.toml.TomlReader;
+import reseat.toml.TomlText;
+import reseat.toml.TomlValue;
+import reseat.units.QuantityKind;
+
+/**
+ * A design file whose keys can be given other values, again and again.
+ *
+ * <p>A key is written as the file words it: names with dots between them. One of several tables
+ * under a name is chosen in brackets by its name or by its number from 1, {@code
+ * load_case[rough].force.X} or {@code preload[2].force}; where there is only one the brackets may
+ * be left out. One of a list of three goes by {@code [x]}, {@code [y]} or {@code [z]}. A key that
+ * may stand in the file but does not is added.
+ *
+ * <p>The text is parsed once. An altered document is read by the reader of every design file, which
+ * gives the same messages; a problem has the place in the file of the value that was replaced, or
+ * of the table that was added to. Immutable.
+ */
+public final class AlterableDesign {
+
+  private final String text;
+  private final TomlDocument document;
+  private final DesignFile unaltered;
+
+  private AlterableDesign(String text, TomlDocument document, DesignFile unaltered) {
+    this.text = text;
+    this.document = document;
+    this.unaltered = unaltered;
+  }
+
+  /**
+   * Reads a design file.
+   *
+   * @param file the file, UTF-8 text
+   * @return the file; {@link #unaltered()} says whether it can be used
+   * @throws IOException if the file cannot be read
+   */
+  public static AlterableDesign read(Path file) throws IOException {
+    Problems problems = new Problems();
+    String text = SourceText.of(file, problems);
+    return problems.hasErrors()
+        ? new AlterableDesign(
+            text, TomlReader.read(""), new DesignFile(Optional.empty(), problems.sorted()))
+        : of(text);
+  }
+
+  /**
+   * Reads the text of a design file.
+   *
+   * @param text the whole text, lines ended by a line feed
+   * @return the file; {@link #unaltered()} says whether it can be used
+   */
+  public static AlterableDesign of(String text) {
+    TomlDocument document = TomlReader.read(text);
+    return new AlterableDesign(text, document, DesignFile.of(document, new Problems()));
+  }
+
+  /**
+   * Returns the file as it stands.
+   *
+   * @return its design with warnings, or its errors
+   */
+  public DesignFile unaltered() {
+    return unaltered;
+  }
+
+  /**
+   * Looks a key up.
+   *
+   * @param path as the user writes it
+   * @return the key, with the kind of quantity that it takes
+   * @throws IllegalArgumentException if no such key may stand in this file; the message names what
+   *     may have been meant
+   */
+  public DesignKey key(String path) {
+    KeyPath steps = KeyPath.of(path);
+    TomlValue.Table probe = steps.with(document.root(), new TomlValue.Text("", 1, 1));
+    String inFile = steps.inFile(probe);
+    Problems problems = new Problems(true);
+    DesignFile.of(new TomlDocument(probe, List.of()), problems);
+    Optional<QuantityKind> kind = problems.keys().get(inFile);
+    if (kind == null) {
+      throw new IllegalArgumentException(
+          new KnownKeys(problems.keys().keySet()).unknown(path, inFile));
+    }
+    return new DesignKey(path, inFile, kind);
+  }
+
+  /**
+   * Returns the value of a key in the file as it stands.
+   *
+   * @param key a key of this file
+   * @return the value as it would be typed; empty if the key is absent or holds a list or a table
+   */
+  public Optional<String> typed(DesignKey key) {
+    TomlValue value = KeyPath.of(key.path()).find(document.root());
+    if (value instanceof TomlValue.Text t) {
+      return Optional.of(t.text());
+    } else if (value instanceof TomlValue.Numeral n) {
+      return Optional.of(n.whole() ? Long.toString((long) n.value()) : Double.toString(n.value()));
+    } else if (value instanceof TomlValue.Flag f) {
+      return Optional.of(Boolean.toString(f.value()));
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Reads the design with other values.
+   *
+   * @param alterations keys of this file and their values, the last one counts
+   * @return the design with its warnings, or every error that was found
+   */
+  public DesignFile with(List<Alteration> alterations) {
+    return DesignFile.of(altered(alterations), new Problems());
+  }
+
+  private TomlDocument altered(List<Alteration> alterations) {
+    TomlValue.Table root = document.root();
+    for (Alteration a : alterations) {
+      KeyPath path = KeyPath.of(a.key().path());
+      root = path.with(root, value(a, path.find(root)));
+    }
+    return new TomlDocument(root, document.errors());
+  }
+
+  /**
+   * Writes the file with other values: the user's text with only these values replaced, or lines
+   * added.
+   *
+   * @param alterations keys of this file and their values
+   * @return the whole text; reading it gives the design of {@link #with}
+   */
+  public String textWith(List<Alteration> alterations) {
+    String altered = text;
+    for (Alteration a : alterations) {
+      altered = textWith(altered, a);
+    }
+    return altered;
+  }
+
+  private static String textWith(String text, Alteration a) {
+    TomlValue.Table root = TomlReader.read(text).root();
+    KeyPath path = KeyPath.of(a.key().path());
+    TomlValue old = path.find(root);
+    TomlValue value = value(a, old);
+    String written = value instanceof TomlValue.Text t ? TomlText.quoted(t.text()) : a.value();
+    if (old == null) {
+      return path.addedTo(text, root, written);
+    }
+    if (old instanceof TomlValue.Table t && !TomlText.isBraced(text, t)) {
+      throw new IllegalArgumentException(
+          a.key().path() + " is a table with a header of its own; alter its keys one by one");
+    }
+    return TomlText.replaced(text, old, written);
+  }
+
+  /** The value in the sort that the key takes: text with a unit, or TOML's own writing. */
+  private static TomlValue value(Alteration a, TomlValue old) {
+    String typed = a.value().strip();
+    boolean nested = typed.startsWith("[") || typed.startsWith("{");
+    boolean quantity = a.key().kind().map(k -> k != QuantityKind.RATIO).orElse(false);
+    boolean word = a.key().kind().isEmpty() && old instanceof TomlValue.Text;
+    Optional<TomlValue> plain =
+        nested || !(quantity || word) ? TomlText.value(typed) : Optional.empty();
+    return plain.orElse(new TomlValue.Text(a.value(), 1, 1));
+  }
+}
