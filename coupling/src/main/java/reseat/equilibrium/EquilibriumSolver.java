@@ -1,7 +1,7 @@
 package reseat.equilibrium;
 
 import java.util.Arrays;
-import reseat.numerics.Lu6;
+import reseat.numerics.Inverse6;
 import reseat.space.Pose;
 import reseat.space.WorkingPose;
 
@@ -19,8 +19,9 @@ import reseat.space.WorkingPose;
  * {@link #lifted()}.
  *
  * <p>Convergence: the largest change of the pose in a round (rotation times the size of the
- * coupling) is at or under {@value #STILL} m, at most {@value #ROUNDS} rounds. Allocates nothing in
- * {@link #solve}. Not for use by several threads.
+ * coupling), or the next one to be expected by the rate at which changes fall, is at or under
+ * {@value #STILL} m, at most {@value #ROUNDS} rounds. Allocates nothing in {@link #solve}. Not for
+ * use by several threads.
  */
 public final class EquilibriumSolver {
 
@@ -29,6 +30,9 @@ public final class EquilibriumSolver {
 
   /** Most rounds of force and pose. */
   public static final int ROUNDS = 40;
+
+  /** Rate of change from round to round that counts as quick. */
+  private static final double QUICK = 1e-2;
 
   private static final int N = 6;
 
@@ -45,7 +49,7 @@ public final class EquilibriumSolver {
   }
 
   private ContactGeometry geometry;
-  private final Lu6 lu = new Lu6();
+  private final Inverse6 inverse = new Inverse6();
   private final WorkingPose pose = new WorkingPose();
   private final double[] normals = new double[3 * N];
   private final SeatSide side = new SeatSide();
@@ -53,8 +57,11 @@ public final class EquilibriumSolver {
   private final double[] wrenchColumns = new double[N * N];
   private final double[] gaps = new double[N];
   private final double[] forces = new double[N];
+  private final double[] roots = new double[N];
   private final double[] approaches = new double[N];
   private final double[] load = new double[N];
+  private final double[] missing = new double[N];
+  private final double[] correction = new double[N];
   private final double[] step = new double[N];
   private final double[] ballAxes = new double[3];
   private final double[] ballShift;
@@ -100,32 +107,30 @@ public final class EquilibriumSolver {
     pose.reset();
     Arrays.fill(approaches, 0);
     Arrays.fill(forces, 0);
+    Arrays.fill(roots, 0);
     Arrays.fill(ballShift, 0);
+    double previous = 0; // no rate before the second round
+    boolean inverted = false;
     for (int round = 0; round < ROUNDS; round++) {
       double size = place();
       if (round == 0) {
         side.remember(normals);
       }
-      if (!lu.factor(wrenchColumns)) {
+      if (!inverted && !inverse.invert(wrenchColumns)) {
         return Outcome.NOT_CONSTRAINED;
       }
       if (wrench != null) {
         loadOnBallHalf(wrench);
-        lu.solve(load, forces);
-        for (int i = 0; i < N; i++) {
-          double ratio = forces[i] / hertz[i];
-          double root = ratio > 0 ? Math.cbrt(ratio) : 0;
-          approaches[i] = root * root;
-        }
+        carry(hertz);
         if (mounting != null) {
           shiftBalls(mounting);
           place();
         }
       }
       for (int i = 0; i < N; i++) {
-        step[i] = -approaches[i] - gaps[i];
+        missing[i] = -approaches[i] - gaps[i];
       }
-      lu.solveTransposed(step, step);
+      inverse.solveTransposed(missing, step);
       pose.move(step);
       double change = 0;
       for (int i = 0; i < 3; i++) {
@@ -135,12 +140,47 @@ public final class EquilibriumSolver {
       if (!(change < 1e3)) {
         return Outcome.NOT_FOUND;
       }
-      if (change <= STILL) {
+      double rate = change / previous;
+      if (change <= STILL || (rate < QUICK && change * rate <= STILL)) {
         place();
+        if (wrench != null) {
+          loadOnBallHalf(wrench);
+          carry(hertz);
+        }
         return side.left(geometry, normals) ? Outcome.PRESSED_THROUGH : Outcome.SOLVED;
       }
+      // the inverse of a pose near by serves as well: what it misses, the next round corrects
+      inverted = round == 0 ? change < QUICK * size : rate < QUICK;
+      previous = change;
     }
     return Outcome.NOT_FOUND;
+  }
+
+  /** Corrects the forces until they carry the load on W as it is now; then finds approaches. */
+  private void carry(double[] hertz) {
+    for (int i = 0; i < N; i++) {
+      double left = load[i];
+      for (int j = 0; j < N; j++) {
+        left -= wrenchColumns[N * i + j] * forces[j];
+      }
+      missing[i] = left;
+    }
+    inverse.solve(missing, correction);
+    for (int i = 0; i < N; i++) {
+      forces[i] += correction[i];
+      double ratio = forces[i] / hertz[i];
+      roots[i] = ratio > 0 ? cubeRoot(ratio, roots[i]) : 0;
+      approaches[i] = roots[i] * roots[i];
+    }
+  }
+
+  /** Cube root of a positive number; a near guess takes one step of Halley's method. */
+  private static double cubeRoot(double x, double guess) {
+    double cube = guess * guess * guess;
+    if (Math.abs(cube - x) > 1e-3 * x) {
+      return Math.cbrt(x);
+    }
+    return guess * (cube + 2 * x) / (2 * cube + x);
   }
 
   /** Puts the balls where the pose has them; fills centres, gaps, normals and W; gives the size. */
@@ -149,12 +189,18 @@ public final class EquilibriumSolver {
     double largest = 0;
     for (int i = 0; i < N; i++) {
       int k = 3 * geometry.ballOf[i];
-      pose.apply(
-          b[k] + ballShift[k],
-          b[k + 1] + ballShift[k + 1],
-          b[k + 2] + ballShift[k + 2],
-          centres,
-          3 * i);
+      if (i > 0 && geometry.ballOf[i - 1] == geometry.ballOf[i]) {
+        centres[3 * i] = centres[3 * i - 3];
+        centres[3 * i + 1] = centres[3 * i - 2];
+        centres[3 * i + 2] = centres[3 * i - 1];
+      } else {
+        pose.apply(
+            b[k] + ballShift[k],
+            b[k + 1] + ballShift[k + 1],
+            b[k + 2] + ballShift[k + 2],
+            centres,
+            3 * i);
+      }
       double x = centres[3 * i];
       double y = centres[3 * i + 1];
       double z = centres[3 * i + 2];

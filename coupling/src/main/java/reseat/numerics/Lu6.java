@@ -17,6 +17,7 @@ public final class Lu6 {
   private final double[] lu = new double[N * N];
   private final int[] row = new int[N];
   private final double[] work = new double[N];
+  private final double[] inversePivot = new double[N];
 
   /** Makes storage for one matrix. */
   public Lu6() {}
@@ -60,6 +61,7 @@ public final class Lu6 {
         }
       }
       double inverse = 1 / lu[N * k + k];
+      inversePivot[k] = inverse;
       for (int i = k + 1; i < N; i++) {
         double f = lu[N * i + k] * inverse;
         lu[N * i + k] = f;
@@ -99,7 +101,7 @@ public final class Lu6 {
       for (int j = k + 1; j < N; j++) {
         s -= lu[N * k + j] * work[j];
       }
-      work[k] = s / lu[N * k + k];
+      work[k] = s * inversePivot[k];
     }
     System.arraycopy(work, 0, x, 0, N);
   }
@@ -116,7 +118,7 @@ public final class Lu6 {
       for (int j = 0; j < k; j++) {
         s -= lu[N * j + k] * work[j];
       }
-      work[k] = s / lu[N * k + k];
+      work[k] = s * inversePivot[k];
     }
     for (int k = N - 1; k >= 0; k--) {
       double s = work[k];
