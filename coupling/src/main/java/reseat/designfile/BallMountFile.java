@@ -14,6 +14,7 @@ import reseat.mount.ScrewThread;
 import reseat.space.Vec3;
 import reseat.toml.TomlDocument;
 import reseat.toml.TomlReader;
+import reseat.toml.TomlValue;
 import reseat.units.QuantityKind;
 
 /**
@@ -68,6 +69,19 @@ public record BallMountFile(Optional<BallMountDesign> design, List<DesignProblem
     }
     Optional<BallMountDesign> design = read(root);
     return new BallMountFile(problems.hasErrors() ? Optional.empty() : design, problems.sorted());
+  }
+
+  /**
+   * Says whether a file is on one ball mount rather than a whole coupling.
+   *
+   * @param file the file
+   * @return true if it says so by its kind
+   * @throws IOException if the file cannot be read
+   */
+  public static boolean isOne(Path file) throws IOException {
+    TomlDocument document = TomlReader.read(SourceText.of(file, new Problems()));
+    TomlValue.Entry kind = document.root().entries().get("kind");
+    return kind != null && kind.value() instanceof TomlValue.Text t && t.text().equals(KIND);
   }
 
   private static Optional<BallMountDesign> read(Section root) {

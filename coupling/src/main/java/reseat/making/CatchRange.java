@@ -2,6 +2,7 @@ package reseat.making;
 
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.design.Tolerances;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -44,6 +45,27 @@ public final class CatchRange {
       least = Math.min(least, of(s));
     }
     return least;
+  }
+
+  /**
+   * Finds how far the holder must be lifted before it may move sideways.
+   *
+   * @param design the coupling
+   * @return the greatest depth of a ball's underside below the face of its seat, or the tops of its
+   *     pins, m; zero if no seat says where its face is
+   */
+  public static double liftOut(CouplingDesign design) {
+    double most = 0;
+    for (Support s : design.supports()) {
+      double diameter = s.ball().diameter();
+      GaugeReading ball = GaugeReading.of(s, Tolerances.NONE, diameter).orElse(null);
+      if (ball != null
+          && (ball.datum() == GaugeReading.Datum.FACE
+              || ball.datum() == GaugeReading.Datum.PIN_TOPS)) {
+        most = Math.max(most, diameter - ball.overDatum());
+      }
+    }
+    return most;
   }
 
   private record Kinds(double radius) implements Seat.Visitor<Double> {

@@ -9,6 +9,7 @@ import reseat.design.ShopFloor;
 import reseat.design.Support;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
+import reseat.seat.SeatClearance;
 
 /**
  * Which gauges a seat is measured with: those the shop owns, else the design's own ball and two
@@ -17,8 +18,13 @@ import reseat.design.Tolerances;
  * @param heightGauges diameters for the height, m, the smallest first
  * @param anglePair two gauges for the angle; empty where there is no angle or no two gauges fit
  * @param proposed whether the pair for the angle is proposed, not the shop's
+ * @param unusable gauges of the shop that do not rest on the flanks alone, with the reason
  */
-public record GaugeStock(List<Double> heightGauges, Optional<Pair> anglePair, boolean proposed) {
+public record GaugeStock(
+    List<Double> heightGauges,
+    Optional<Pair> anglePair,
+    boolean proposed,
+    List<Unusable> unusable) {
 
   /** Steps of proposed sizes, m. */
   private static final double METRIC_STEP = 0.5e-3;
@@ -39,9 +45,25 @@ public record GaugeStock(List<Double> heightGauges, Optional<Pair> anglePair, bo
    */
   public record Pair(double small, double large) {}
 
-  /** Copies the list. */
+  /**
+   * A gauge that must not be used in a seat.
+   *
+   * @param support name of the support
+   * @param diameter its diameter, m
+   * @param features what it reaches over; none if it falls through or does not go in
+   */
+  public record Unusable(String support, double diameter, List<SeatClearance.Feature> features) {
+
+    /** Copies the list. */
+    public Unusable {
+      features = List.copyOf(features);
+    }
+  }
+
+  /** Copies the lists. */
   public GaugeStock {
     heightGauges = List.copyOf(heightGauges);
+    unusable = List.copyOf(unusable);
   }
 
   /**
@@ -57,25 +79,30 @@ public record GaugeStock(List<Double> heightGauges, Optional<Pair> anglePair, bo
     if (support.seat().isGroove()) {
       owned.addAll(shop.gaugePins());
     }
-    List<Double> fitting = new ArrayList<>();
+    List<Double> heights = new ArrayList<>();
+    List<Unusable> unusable = new ArrayList<>();
     for (double d : owned) {
-      if (fits(support, d)) {
-        fitting.add(d);
+      Optional<GaugeReading> reading = GaugeReading.of(support, Tolerances.NONE, d);
+      if (reading.isPresent() && reading.get().fits()) {
+        heights.add(d);
+      } else {
+        unusable.add(
+            new Unusable(support.name(), d, reading.map(GaugeReading::misfits).orElse(List.of())));
       }
     }
-    List<Double> heights = fitting.isEmpty() ? new ArrayList<>() : fitting;
     if (heights.isEmpty()) {
       heights.add(support.ball().diameter());
     }
     if (ToleranceKind.FLANK_ANGLE.partsOf(support.seat()).isEmpty()) {
-      return new GaugeStock(heights, Optional.empty(), false);
+      return new GaugeStock(heights, Optional.empty(), false, unusable);
     }
     double small = Collections.min(heights);
     double large = Collections.max(heights);
     if (large >= SPREAD * small) {
-      return new GaugeStock(heights, Optional.of(new Pair(small, large)), false);
+      return new GaugeStock(heights, Optional.of(new Pair(small, large)), false, unusable);
     }
-    return new GaugeStock(heights, proposal(support, inchSizes ? INCH_STEP : METRIC_STEP), true);
+    return new GaugeStock(
+        heights, proposal(support, inchSizes ? INCH_STEP : METRIC_STEP), true, unusable);
   }
 
   private static boolean fits(Support support, double diameter) {

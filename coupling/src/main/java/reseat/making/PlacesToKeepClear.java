@@ -2,6 +2,7 @@ package reseat.making;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import reseat.design.CouplingDesign;
 import reseat.design.KeepClear;
@@ -22,10 +23,16 @@ final class PlacesToKeepClear {
 
   private PlacesToKeepClear() {}
 
-  /** What the user names, then what every design has: its pulls, its faces, its floors. */
+  /**
+   * What the user names, then what every design has: its pulls, its faces, its floors. A place that
+   * the user names after a preload takes the place of that preload's.
+   */
   static List<KeepClear> of(CouplingDesign design) {
     List<KeepClear> places = new ArrayList<>(design.shop().keepClear());
     for (Preload p : design.preloads()) {
+      if (named(p, design.shop().keepClear())) {
+        continue;
+      }
       String what =
           p.modelled().map(d -> d.accept(new What())).orElse("bolt shank or magnet faces");
       OptionalDouble gap =
@@ -51,6 +58,11 @@ final class PlacesToKeepClear {
       }
     }
     return places;
+  }
+
+  private static boolean named(Preload p, List<KeepClear> places) {
+    String name = p.name().toLowerCase(Locale.ROOT);
+    return places.stream().anyMatch(k -> k.name().toLowerCase(Locale.ROOT).contains(name));
   }
 
   private record What() implements PreloadDevice.Visitor<String> {

@@ -46,6 +46,15 @@ public record BenchSetting(Kind kind, double value) {
     }
 
     /**
+     * What kind of quantity it is.
+     *
+     * @return the kind, by which it is written
+     */
+    public QuantityKind quantity() {
+      return quantity;
+    }
+
+    /**
      * SI unit of the value.
      *
      * @return for instance {@code N m}

@@ -38,6 +38,14 @@ public record AcceptancePlan(
   /** Share of the target that the gauge noise may reach: common practice, no source. */
   public static final double GAUGE_SHARE = 1.0 / 3;
 
+  /** Expected over allowed scatter unless told; with it about 30 mounts are planned. */
+  public static final double USUAL_SHARE = 0.75;
+
+  /** Wanted chance of proof unless told. */
+  public static final double USUAL_CHANCE = 0.8;
+
+  private static final double USUAL_CONFIDENCE = 0.95;
+
   /** What a test made to the plan says. */
   public enum Verdict {
     /** The bound on the true scatter is within the target. */
@@ -113,6 +121,17 @@ public record AcceptancePlan(
       }
     }
     return shortest.withMounts(hi);
+  }
+
+  /**
+   * Lays out the usual test of a target, before anything is known of the scatter.
+   *
+   * @param axis name of the axis
+   * @param target largest true standard deviation allowed, m
+   * @return a plan of about 30 mounts, at 95 % confidence
+   */
+  public static AcceptancePlan usual(String axis, double target) {
+    return of(axis, target, USUAL_SHARE * target, USUAL_CONFIDENCE, USUAL_CHANCE, List.of());
   }
 
   /**

@@ -15,6 +15,7 @@ import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.equilibrium.PreloadBand;
+import reseat.interchange.LinearStack;
 import reseat.interchange.Sensitivity;
 import reseat.interchange.ToleranceModel;
 import reseat.making.CatchRange;
@@ -26,6 +27,7 @@ import reseat.making.PinSpacing;
 import reseat.making.TwoGaugeAngle;
 import reseat.numerics.Shape;
 import reseat.preload.BenchBand;
+import reseat.readings.AcceptancePlan;
 import reseat.space.Vec3;
 
 /**
@@ -33,30 +35,46 @@ import reseat.space.Vec3;
  *
  * @param check the check; its design is the one that is made
  * @param readings heights over gauges, support by support, only gauges that go in
+ * @param unusable gauges of the shop that must not be used in a seat
  * @param angles angles from two gauges, where a seat has plane flanks
  * @param spacings spacing of pins, where there are any
  * @param settings how balls are set to height, where they stand on threads
  * @param allowed how far all preloads together may be scaled
  * @param clearances room of what must not touch
  * @param catchRange how far off sideways the seats catch the holder, m; infinite if nothing says
+ * @param liftOut how far the holder is lifted before it may move sideways, m
+ * @param perParticle shift of the tool point along each machine axis over the size of a particle
+ *     under the ball of the flank that is worst for that axis
+ * @param betweenHolders how the tool points of holders on one post differ; empty without tolerances
+ * @param acceptance the test that proves each wanted repeatability
  */
 public record ShopStudy(
     SeatedCheck check,
     List<GaugeReading> readings,
+    List<GaugeStock.Unusable> unusable,
     List<TwoGaugeAngle> angles,
     List<PinSpacing> spacings,
     List<HeightSetting> settings,
     PreloadBand allowed,
     List<Clearance> clearances,
-    double catchRange) {
+    double catchRange,
+    double liftOut,
+    Vec3 perParticle,
+    Optional<LinearStack.Sum> betweenHolders,
+    List<AcceptancePlan> acceptance) {
+
+  /** Standard deviations within which 95 % of a normal scatter lie; a target is such a width. */
+  private static final double WITHIN_95 = 1.96;
 
   /** Copies the lists. */
   public ShopStudy {
     readings = List.copyOf(readings);
+    unusable = List.copyOf(unusable);
     angles = List.copyOf(angles);
     spacings = List.copyOf(spacings);
     settings = List.copyOf(settings);
     clearances = List.copyOf(clearances);
+    acceptance = List.copyOf(acceptance);
   }
 
   /**
@@ -69,10 +87,12 @@ public record ShopStudy(
   public static ShopStudy run(SeatedCheck check, boolean inchSizes) {
     CouplingDesign design = check.design();
     List<GaugeReading> readings = new ArrayList<>();
+    List<GaugeStock.Unusable> unusable = new ArrayList<>();
     List<TwoGaugeAngle> angles = new ArrayList<>();
     List<PinSpacing> spacings = new ArrayList<>();
     for (Support s : design.supports()) {
       GaugeStock stock = GaugeStock.of(s, design.shop(), inchSizes);
+      unusable.addAll(stock.unusable());
       for (double diameter : stock.heightGauges()) {
         GaugeReading.of(s, design.tolerances(), diameter).ifPresent(readings::add);
       }
@@ -85,20 +105,22 @@ public record ShopStudy(
     return new ShopStudy(
         check,
         readings,
+        unusable,
         angles,
         spacings,
         settings(check),
         PreloadBand.of(check.standing(), check.cases(), check.limits()),
         Clearance.all(check.standing(), check.cases(), check.preloadScatter()),
-        CatchRange.of(design));
+        CatchRange.of(design),
+        CatchRange.liftOut(design),
+        perParticle(design),
+        betweenHolders(design),
+        acceptance(design));
   }
 
   private static List<HeightSetting> settings(SeatedCheck check) {
     CouplingDesign design = check.design();
-    Tolerance unit = Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 1e-6, Shape.UNIFORM);
-    Sensitivity heights =
-        Sensitivity.of(
-            ToleranceModel.of(design.toBuilder().tolerances(Tolerances.of(unit)).build()));
+    List<Sensitivity.Effect> heights = effects(design, ToleranceKind.BALL_HEIGHT);
     List<HeightSetting> settings = new ArrayList<>();
     for (int b = 0; b < design.supports().size(); b++) {
       Support s = design.supports().get(b);
@@ -108,7 +130,7 @@ public record ShopStudy(
         double push = -StudLoads.of(check.standing(), check.cases(), b).sustained().pull();
         // the height of a ball counts away from its seat, its rise along the stud toward it
         double outward = mounting.axis().dot(s.seat().frame().up());
-        Vec3 perRise = heights.effects().get(b).shiftInMachineAxes().times(outward);
+        Vec3 perRise = heights.get(b).shiftInMachineAxes().times(outward);
         settings.add(
             new HeightSetting(
                 s.name(),
@@ -118,6 +140,45 @@ public record ShopStudy(
       }
     }
     return settings;
+  }
+
+  /** What each dimension of a kind does to the tool point, all of them counted. */
+  private static List<Sensitivity.Effect> effects(CouplingDesign design, ToleranceKind kind) {
+    Tolerance unit = Tolerance.ofEach(kind, 1e-6, Shape.UNIFORM);
+    CouplingDesign counted = design.toBuilder().tolerances(Tolerances.of(unit)).build();
+    return Sensitivity.of(ToleranceModel.of(counted)).effects();
+  }
+
+  /** A particle at a contact lifts the ball there as a proud spot of the ball would. */
+  private static Vec3 perParticle(CouplingDesign design) {
+    Vec3 worst = Vec3.ZERO;
+    for (Sensitivity.Effect e : effects(design, ToleranceKind.BALL_FORM)) {
+      Vec3 s = e.shiftInMachineAxes();
+      worst =
+          new Vec3(
+              Math.max(worst.x(), Math.abs(s.x())),
+              Math.max(worst.y(), Math.abs(s.y())),
+              Math.max(worst.z(), Math.abs(s.z())));
+    }
+    return worst;
+  }
+
+  private static Optional<LinearStack.Sum> betweenHolders(CouplingDesign design) {
+    ToleranceModel tolerances = ToleranceModel.of(design);
+    return tolerances.contributors().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new LinearStack(Sensitivity.of(tolerances)).sum(LinearStack.BETWEEN_HOLDERS));
+  }
+
+  private static List<AcceptancePlan> acceptance(CouplingDesign design) {
+    List<AcceptancePlan> plans = new ArrayList<>();
+    for (int axis = 0; axis < 3; axis++) {
+      double limit = design.targets().repeatability().limit(axis);
+      if (Double.isFinite(limit)) {
+        plans.add(AcceptancePlan.usual(design.axes().axis(axis).name(), limit / WITHIN_95));
+      }
+    }
+    return plans;
   }
 
   /**

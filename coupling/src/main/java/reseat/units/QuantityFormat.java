@@ -38,6 +38,22 @@ public final class QuantityFormat {
   }
 
   /**
+   * Writes a value with a fixed number of decimals that must not be more, or not be less.
+   *
+   * @param si SI value, finite
+   * @param unit unit to write
+   * @param decimals digits after the point
+   * @param upward true to round up, false to round down; what is a whole digit but for the error of
+   *     a double, to six further digits, stays that digit
+   * @return for instance {@code 12.700 mm}
+   */
+  public static String bounded(double si, Unit unit, int decimals, boolean upward) {
+    BigDecimal exact = unit.decimalFromSi(si).setScale(decimals + 6, RoundingMode.HALF_UP);
+    RoundingMode mode = upward ? RoundingMode.CEILING : RoundingMode.FLOOR;
+    return joined(exact.setScale(decimals, mode).toPlainString(), unit);
+  }
+
+  /**
    * Writes the number of {@link #fixed} without its unit, for tables.
    *
    * @param si SI value; infinite gives {@code ∞}

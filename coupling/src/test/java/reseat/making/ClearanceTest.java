@@ -32,7 +32,8 @@ class ClearanceTest {
   private static final Vec3 PLACE = new Vec3(-18e-3, 25e-3, -9e-3);
 
   private static CouplingDesign toolPost() {
-    return DesignFile.read(Starter.TOOL_POST.text()).design().orElseThrow();
+    CouplingDesign design = DesignFile.read(Starter.TOOL_POST.text()).design().orElseThrow();
+    return design.toBuilder().shop(ShopFloor.UNKNOWN).build();
   }
 
   private static List<Clearance> all(CouplingDesign design) {
@@ -98,6 +99,16 @@ class ClearanceTest {
       assertThat(c.holds()).isEqualTo(factor > 1);
     }
     assertThat(all(design)).allMatch(Clearance::holds).hasSize(7);
+  }
+
+  @Test
+  void aPlaceNamedAfterAPreloadTakesThePlaceOfThatPreload() {
+    CouplingDesign asRead = DesignFile.read(Starter.TOOL_POST.text()).design().orElseThrow();
+    assertThat(asRead.preloads().get(0).name()).isEqualTo("drawbolt");
+    assertThat(all(asRead))
+        .extracting(c -> c.place().name())
+        .filteredOn(name -> name.contains("drawbolt"))
+        .containsExactly("drawbolt shank in its hole");
   }
 
   @Test

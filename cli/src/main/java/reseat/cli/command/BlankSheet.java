@@ -15,11 +15,6 @@ import reseat.units.Unit;
 /** Lays out a remount test from targets alone, before there is anything to read. */
 final class BlankSheet {
 
-  /** Expected over allowed scatter unless told; with it about 30 mounts are planned. */
-  private static final double EXPECTED = 0.75;
-
-  private static final double CHANCE = 0.8;
-
   private BlankSheet() {}
 
   /**
@@ -60,8 +55,10 @@ final class BlankSheet {
       double target = length("--target", word).value() / multiplier;
       double hope =
           hopes.getOrDefault(
-              name.toLowerCase(Locale.ROOT), hopes.getOrDefault("", EXPECTED * target));
-      AcceptancePlan plan = AcceptancePlan.of(name, target, hope, confidence, CHANCE, List.of());
+              name.toLowerCase(Locale.ROOT),
+              hopes.getOrDefault("", AcceptancePlan.USUAL_SHARE * target));
+      AcceptancePlan plan =
+          AcceptancePlan.of(name, target, hope, confidence, AcceptancePlan.USUAL_CHANCE, List.of());
       plans.add(wearIn < 0 ? plan : plan.withWearIn(wearIn));
     }
     return AcceptanceSheet.blank(plans, unit);

@@ -34,6 +34,8 @@ import reseat.units.NearestWord;
 /** Writes the report of a design: one page with pictures, tables beside it. */
 final class ReportCommand implements Subcommand {
 
+  private static final String NAME = "report";
+
   /** Begins the name of a picture that shows the answer to one dimension. */
   private static final String RESPONSE = "response:";
 
@@ -94,7 +96,7 @@ final class ReportCommand implements Subcommand {
     if (given.hasMatchedOption("--picture")) {
       return picture(given, file, folder, effort, out, err);
     }
-    ReportFolder.check(folder);
+    WholeFolder.check(folder, NAME);
     if (!given.hasMatchedOption("--watch")) {
       return write(file, folder, effort, out, err);
     }
@@ -123,7 +125,7 @@ final class ReportCommand implements Subcommand {
     }
     files.put("check.json", utf8(CheckJson.of(check)));
     files.put("report.html", utf8(PageWriter.html(page)));
-    ReportFolder.write(folder, files);
+    WholeFolder.write(folder, NAME, files);
     out.println("wrote " + folder.resolve("report.html") + ": " + page.verdict());
     out.flush();
     return check.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;

@@ -15,6 +15,7 @@ final class ShippedCommands implements CommandTable {
           "remount",
           "interchange",
           "report",
+          "shopsheet",
           "mount",
           "readings",
           "materials",
@@ -36,6 +37,7 @@ final class ShippedCommands implements CommandTable {
       case "materials" -> new MaterialsCommand();
       case "mount" -> new MountCommand();
       case "report" -> new ReportCommand();
+      case "shopsheet" -> new ShopsheetCommand();
       case "verify" -> new VerifyCommand();
       default -> throw new IllegalArgumentException("no command is named " + name);
     };

@@ -127,6 +127,19 @@ public record Page(
   }
 
   /**
+   * A list in an order.
+   *
+   * @param items what to do, first to last
+   */
+  public record Steps(List<String> items) implements Block {
+
+    /** Copies the list. */
+    public Steps {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
    * A picture in the text.
    *
    * @param figure the picture

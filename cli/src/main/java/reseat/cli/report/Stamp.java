@@ -28,17 +28,31 @@ public final class Stamp {
    * @throws IOException if the file cannot be read
    */
   public static List<String> of(Path file, String version, long seed) throws IOException {
+    return List.of(origin(file), "Made by reseat " + version + ", seed " + seed + ".");
+  }
+
+  /**
+   * Makes the lines of a stamp of what depends on no luck.
+   *
+   * @param file the design file
+   * @param version version of the program
+   * @return lines of text
+   * @throws IOException if the file cannot be read
+   */
+  public static List<String> of(Path file, String version) throws IOException {
+    return List.of(origin(file), "Made by reseat " + version + ".");
+  }
+
+  private static String origin(Path file) throws IOException {
     byte[] content = Files.readAllBytes(file);
     String saved = Files.getLastModifiedTime(file).toInstant().toString().substring(0, 10);
-    return List.of(
-        "Design file "
-            + file.getFileName()
-            + ", saved "
-            + saved
-            + " (UTC), digest "
-            + digest(content).substring(0, 16)
-            + " (SHA-256, first 16 digits).",
-        "Made by reseat " + version + ", seed " + seed + ".");
+    return "Design file "
+        + file.getFileName()
+        + ", saved "
+        + saved
+        + " (UTC), digest "
+        + digest(content).substring(0, 16)
+        + " (SHA-256, first 16 digits).";
   }
 
   private static String digest(byte[] content) {

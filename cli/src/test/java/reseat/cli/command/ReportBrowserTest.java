@@ -1,7 +1,6 @@
 package reseat.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -9,9 +8,6 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,14 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.designfile.Starter;
 
-/**
- * Opens the report in a real browser, headless Chromium; skipped where there is none (.ci/run
- * installs it).
- */
+/** Opens the report in a real browser. */
 class ReportBrowserTest {
-
-  private static final List<Path> BROWSERS =
-      List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"));
 
   /** Measures the page from inside: what sticks out, what overlaps, what it asked for. */
   private static final String PROBE =
@@ -51,12 +41,11 @@ class ReportBrowserTest {
 
   @TempDir static Path folder;
   private static Path page;
-  private static Path browser;
+  private static HeadlessBrowser browser;
 
   @BeforeAll
   static void write() throws IOException {
-    browser = BROWSERS.stream().filter(Files::isExecutable).findFirst().orElse(null);
-    assumeTrue(browser != null, "no Chromium on this machine");
+    browser = HeadlessBrowser.in(folder);
     Path design = folder.resolve("post.toml");
     Files.writeString(design, Starter.TOOL_POST.text());
     Path target = folder.resolve("out");
@@ -107,28 +96,6 @@ class ReportBrowserTest {
   }
 
   private static String chromium(String... args) throws Exception {
-    List<String> command = new ArrayList<>();
-    command.add(browser.toString());
-    command.addAll(
-        List.of(
-            "--headless",
-            "--no-sandbox",
-            "--disable-gpu",
-            "--disable-quic",
-            "--no-first-run",
-            "--disable-background-networking",
-            "--disable-component-update",
-            "--disable-sync",
-            "--virtual-time-budget=3000",
-            "--user-data-dir=" + Files.createTempDirectory(folder, "browser")));
-    command.addAll(List.of(args));
-    Path out = Files.createTempFile(folder, "out", ".txt");
-    Process process =
-        new ProcessBuilder(command)
-            .redirectOutput(out.toFile())
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
-    assertThat(process.waitFor(120, TimeUnit.SECONDS)).as("the browser ended").isTrue();
-    return Files.readString(out);
+    return browser.run(args);
   }
 }

@@ -11,26 +11,27 @@ import java.util.stream.Stream;
  * Writes a folder of files whole or not at all.
  *
  * <p>The files go to a new folder beside the wanted one, which then takes its place by renaming. A
- * folder that is there already is replaced only if this program wrote it, which a marker file in it
- * tells.
+ * folder that is there already is replaced only if the same command wrote it, which a marker file
+ * in it tells.
  */
-final class ReportFolder {
+final class WholeFolder {
 
-  /** Name of the marker file. */
-  static final String MARKER = ".reseat-report";
+  /** Begins the name of the marker file; the command's name ends it. */
+  private static final String MARKER = ".reseat-";
 
-  private ReportFolder() {}
+  private WholeFolder() {}
 
   /**
    * Writes the folder.
    *
    * @param folder where to
+   * @param command name of the command that writes it
    * @param files content by file name
    * @throws FileAlreadyExistsException if something else stands there
    * @throws IOException if it cannot be written; what was there is left as it was
    */
-  static void write(Path folder, Map<String, byte[]> files) throws IOException {
-    check(folder);
+  static void write(Path folder, String command, Map<String, byte[]> files) throws IOException {
+    check(folder, command);
     Path target = folder.toAbsolutePath();
     Files.createDirectories(target.getParent());
     Path made = Beside.newFolder(target);
@@ -39,7 +40,8 @@ final class ReportFolder {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Files.write(made.resolve(file.getKey()), file.getValue());
       }
-      Files.writeString(made.resolve(MARKER), "written by reseat; safe to replace\n");
+      Files.writeString(
+          made.resolve(MARKER + command), "written by reseat " + command + "; safe to replace\n");
       if (Files.exists(target)) {
         Files.move(target, old);
       }
@@ -57,9 +59,10 @@ final class ReportFolder {
    * Says whether the folder may be written.
    *
    * @param folder the folder
-   * @throws FileAlreadyExistsException if something stands there that this program did not write
+   * @param command name of the command that is to write it
+   * @throws FileAlreadyExistsException if something stands there that this command did not write
    */
-  static void check(Path folder) throws IOException {
+  static void check(Path folder, String command) throws IOException {
     if (!Files.exists(folder)) {
       return;
     }
@@ -68,7 +71,7 @@ final class ReportFolder {
     }
     try (Stream<Path> inside = Files.list(folder)) {
       boolean empty = inside.findAny().isEmpty();
-      if (!empty && !Files.exists(folder.resolve(MARKER))) {
+      if (!empty && !Files.exists(folder.resolve(MARKER + command))) {
         throw new ForeignFolderException(folder);
       }
     }
@@ -93,7 +96,7 @@ final class ReportFolder {
 
     ForeignFolderException(Path folder) {
       super(
-          folder + ": holds files that this program did not write; name a new or an empty folder");
+          folder + ": holds files that this command did not write; name a new or an empty folder");
     }
   }
 }

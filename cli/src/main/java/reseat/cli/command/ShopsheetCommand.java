@@ -1,0 +1,245 @@
+package reseat.cli.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+import reseat.cli.report.MountJson;
+import reseat.cli.report.MountPapers;
+import reseat.cli.report.ShopJson;
+import reseat.cli.report.ShopPapers;
+import reseat.cli.report.ShopUnits;
+import reseat.cli.report.Stamp;
+import reseat.design.CouplingDesign;
+import reseat.design.ShopFloor;
+import reseat.design.Support;
+import reseat.designfile.BallMountFile;
+import reseat.designfile.DesignProblem;
+import reseat.designfile.PrevailingUnits;
+import reseat.equilibrium.NoEquilibriumException;
+import reseat.study.CheckResult;
+import reseat.study.CheckStudy;
+import reseat.study.MountResult;
+import reseat.study.MountStudy;
+import reseat.study.SeatedCheck;
+import reseat.study.ShopStudy;
+import reseat.units.NearestWord;
+import reseat.units.QuantityKind;
+import reseat.units.QuantityText;
+
+/** Writes the papers with which a coupling is made, measured and set. */
+final class ShopsheetCommand implements Subcommand {
+
+  private static final String NAME = "shopsheet";
+  private static final String OUTPUT = "--output";
+  private static final String JSON = "--json";
+  private static final String UNITS = "--units";
+  private static final String BALL = "--gauge-ball";
+  private static final String PIN = "--gauge-pin";
+  private static final String RAISE = "--raise";
+
+  @Override
+  public void describe(CommandSpec spec) {
+    spec.usageMessage()
+        .description(
+            "Writes a folder of papers for the shop floor, one page each: drawings and coordinates,"
+                + " gauge heights, bonding, setting, clearances, acceptance test, offsets, upkeep,"
+                + " cautions.");
+    spec.addPositional(Options.file("design file, or ball mount file"));
+    spec.addOption(
+        OptionSpec.builder("-o", OUTPUT)
+            .paramLabel("DIR")
+            .type(Path.class)
+            .description("folder to write; needed unless --json is given")
+            .build());
+    spec.addOption(
+        Options.text(UNITS, "mm|inch", "units that come first; those that the file uses more"));
+    spec.addOption(
+        Options.several(BALL, "SIZE", "diameter of a gauge ball you own; takes the file's place"));
+    spec.addOption(
+        Options.several(PIN, "SIZE", "diameter of a gauge pin you own; takes the file's place"));
+    spec.addOption(
+        Options.several(
+            RAISE, "BALL=HEIGHT", "by how much to raise a ball, such as \"front=12 um\""));
+    spec.addOption(Options.flag(JSON, "print the numbers of the papers as JSON, SI units"));
+  }
+
+  @Override
+  public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
+    Path file = given.matchedPositionalValue(0, null);
+    Path folder = given.matchedOptionValue(OUTPUT, null);
+    if (folder == null && !given.hasMatchedOption(JSON)) {
+      err.println("reseat shopsheet: name the folder to write, such as -o sheets");
+      return ExitCode.BAD_INPUT;
+    }
+    if (folder != null) {
+      WholeFolder.check(folder, NAME);
+    }
+    try {
+      ShopUnits units = units(given, file);
+      return BallMountFile.isOne(file)
+          ? mount(given, file, folder, units, out, err)
+          : coupling(given, file, folder, units, out, err);
+    } catch (UnusableChoice e) {
+      err.println("reseat shopsheet: " + e.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  private static ShopUnits units(ParseResult given, Path file) throws IOException, UnusableChoice {
+    String word = given.matchedOptionValue(UNITS, "");
+    return switch (word) {
+      case "" -> new ShopUnits(PrevailingUnits.inch(file));
+      case "mm" -> new ShopUnits(false);
+      case "inch" -> new ShopUnits(true);
+      default ->
+          throw new UnusableChoice(UNITS + ": found '" + word + "'; allowed is mm or inch", null);
+    };
+  }
+
+  private static int coupling(
+      ParseResult given, Path file, Path folder, ShopUnits units, PrintWriter out, PrintWriter err)
+      throws IOException, UnusableChoice {
+    Optional<CouplingDesign> read = DesignInput.read(file, err);
+    if (read.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    CouplingDesign design = withGauges(read.get(), given);
+    Map<String, Double> rises = rises(design, given);
+    CheckResult check;
+    try {
+      check = CheckStudy.run(design);
+    } catch (NoEquilibriumException e) {
+      err.println("reseat shopsheet: " + file + ": " + e.getMessage());
+      return ExitCode.NO_SOLUTION;
+    }
+    if (!(check instanceof SeatedCheck seated)) {
+      err.println(
+          "reseat shopsheet: "
+              + file
+              + ": the coupling does not stand, so there is nothing to make; 'reseat check' says"
+              + " what to change");
+      return ExitCode.NO_SOLUTION;
+    }
+    ShopStudy study = ShopStudy.run(seated, units.inchFirst());
+    if (folder != null) {
+      write(folder, ShopPapers.of(study, stamp(file), units, rises), given, out);
+    }
+    if (given.hasMatchedOption(JSON)) {
+      out.print(ShopJson.of(study, rises));
+    }
+    return study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  private static int mount(
+      ParseResult given, Path file, Path folder, ShopUnits units, PrintWriter out, PrintWriter err)
+      throws IOException, UnusableChoice {
+    for (String option : List.of(BALL, PIN, RAISE)) {
+      if (given.hasMatchedOption(option)) {
+        throw new UnusableChoice(option + ": is for a whole coupling; leave it out here", null);
+      }
+    }
+    BallMountFile read = BallMountFile.read(file);
+    for (DesignProblem problem : read.problems()) {
+      err.println(problem.oneLine(file.toString()));
+    }
+    if (read.design().isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    MountResult result = MountStudy.run(read.design().get());
+    if (folder != null) {
+      write(folder, MountPapers.of(result, stamp(file), units), given, out);
+    }
+    if (given.hasMatchedOption(JSON)) {
+      out.print(MountJson.of(result));
+    }
+    return result.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  private static List<String> stamp(Path file) throws IOException {
+    return Stamp.of(file, ReseatCommand.version());
+  }
+
+  private static void write(
+      Path folder, Map<String, byte[]> files, ParseResult given, PrintWriter out)
+      throws IOException {
+    WholeFolder.write(folder, NAME, files);
+    if (!given.hasMatchedOption(JSON)) {
+      out.println("wrote " + files.size() + " papers to " + folder + ":");
+      for (String name : files.keySet()) {
+        out.println("  " + name);
+      }
+      out.flush();
+    }
+  }
+
+  private static CouplingDesign withGauges(CouplingDesign design, ParseResult given)
+      throws UnusableChoice {
+    ShopFloor shop = design.shop();
+    if (!given.hasMatchedOption(BALL) && !given.hasMatchedOption(PIN)) {
+      return design;
+    }
+    List<Double> balls = given.hasMatchedOption(BALL) ? sizes(given, BALL) : shop.gaugeBalls();
+    List<Double> pins = given.hasMatchedOption(PIN) ? sizes(given, PIN) : shop.gaugePins();
+    return design.toBuilder().shop(shop.withGauges(balls, pins)).build();
+  }
+
+  private static List<Double> sizes(ParseResult given, String option) throws UnusableChoice {
+    List<String> words = given.matchedOptionValue(option, List.of());
+    List<Double> sizes = new ArrayList<>();
+    for (String word : words) {
+      double size = length(option, word);
+      if (!(size > 0)) {
+        throw new UnusableChoice(option + ": \"" + word + "\" must be above 0", null);
+      }
+      sizes.add(size);
+    }
+    return sizes;
+  }
+
+  private static Map<String, Double> rises(CouplingDesign design, ParseResult given)
+      throws UnusableChoice {
+    List<String> names = new ArrayList<>();
+    for (Support s : design.supports()) {
+      if (s.mounting().stud().flatMap(m -> m.thread()).isPresent()) {
+        names.add(s.name());
+      }
+    }
+    List<String> words = given.matchedOptionValue(RAISE, List.of());
+    Map<String, Double> rises = new LinkedHashMap<>();
+    for (String word : words) {
+      int equals = word.indexOf('=');
+      String name = equals < 0 ? word : word.substring(0, equals).strip();
+      if (!names.contains(name)) {
+        throw new UnusableChoice(
+            RAISE
+                + ": no ball '"
+                + name
+                + "' stands on a thread"
+                + NearestWord.to(name, names).map(n -> "; did you mean " + n + "?").orElse("")
+                + (names.isEmpty() ? "" : "; there are " + String.join(", ", names)),
+            null);
+      }
+      if (equals < 0) {
+        throw new UnusableChoice(RAISE + ": write " + name + "=12 um, or another height", null);
+      }
+      rises.put(name, length(RAISE, word.substring(equals + 1).strip()));
+    }
+    return rises;
+  }
+
+  private static double length(String option, String word) throws UnusableChoice {
+    try {
+      return QuantityText.require(word, QuantityKind.LENGTH).value();
+    } catch (IllegalArgumentException e) {
+      throw new UnusableChoice(option + ": " + e.getMessage(), e);
+    }
+  }
+}

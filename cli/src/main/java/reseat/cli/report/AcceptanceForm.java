@@ -1,0 +1,98 @@
+package reseat.cli.report;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import reseat.cli.page.Page;
+import reseat.readings.AcceptancePlan;
+import reseat.study.ShopStudy;
+
+/** The acceptance test as a form to print and fill in. */
+final class AcceptanceForm {
+
+  /** Rows of readings side by side on one page; the file beside it has every mount. */
+  private static final int MOST = 60;
+
+  private AcceptanceForm() {}
+
+  static List<Page.Section> of(ShopStudy study, ShopUnits units) {
+    List<AcceptancePlan> plans = study.acceptance();
+    if (plans.isEmpty()) {
+      return List.of();
+    }
+    int mounts = plans.stream().mapToInt(AcceptancePlan::mounts).max().orElseThrow();
+    int wearIn = plans.stream().mapToInt(AcceptancePlan::wearIn).max().orElseThrow();
+    List<Page.Row> limits = new ArrayList<>();
+    for (int k = 0; k < plans.size(); k++) {
+      AcceptancePlan p = plans.get(k).withMounts(mounts);
+      limits.add(
+          Page.Row.of(
+              p.axis(),
+              units.small(p.target()),
+              units.small(p.passLimit()),
+              ReadingsRemarks.percent(Math.floor(100 * p.chanceOfPass()) / 100),
+              units.small(p.expected()),
+              units.small(p.gaugeLimit()),
+              ""));
+    }
+    List<Page.Section> sections = new ArrayList<>();
+    sections.add(
+        new Page.Section(
+            "how",
+            "",
+            List.of(
+                new Page.Steps(
+                    List.of(
+                        "Wear in with " + wearIn + " seatings without reading. (Common practice.)",
+                        "Mount "
+                            + mounts
+                            + " times, always in the same way, and read every gauge after each. Write"
+                            + " down every mount, also a bad one, with a note.",
+                        "Type the readings into acceptance.csv; 'reseat readings acceptance.csv' gives"
+                            + " scatter, drift and verdict. By hand: s of the readings, axis by axis,"
+                            + " at most the pass limit.")),
+                new Page.Table(
+                    "The wanted repeatability of the design file is taken as the width to either side"
+                        + " that 95 % of all mounts keep, so s at most 1/1.96 of it; a pass shows that"
+                        + " with "
+                        + ReadingsRemarks.percent(plans.get(0).confidence())
+                        + " confidence.",
+                    List.of(
+                        "axis",
+                        "true s at most",
+                        "pass: s read at most",
+                        "chance of a pass",
+                        "if the true s is",
+                        "gauge noise at most",
+                        "s read"),
+                    limits))));
+    sections.add(
+        new Page.Section(
+            "readings",
+            "Readings, unit: ________  gauge, its step and noise: ________________",
+            List.of(readings(plans, Math.min(mounts, MOST)))));
+    return sections;
+  }
+
+  /** Two mounts beside each other in a row. */
+  private static Page.Table readings(List<AcceptancePlan> plans, int mounts) {
+    List<String> half = new ArrayList<>(List.of("no."));
+    for (AcceptancePlan p : plans) {
+      half.add(p.axis());
+    }
+    half.add("°C");
+    List<String> heads = new ArrayList<>(half);
+    heads.addAll(half);
+    int lines = (mounts + 1) / 2;
+    List<Page.Row> rows = new ArrayList<>();
+    for (int i = 1; i <= lines; i++) {
+      List<String> cells = new ArrayList<>(Collections.nCopies(heads.size(), ""));
+      cells.set(0, String.valueOf(i));
+      cells.set(half.size(), i + lines > mounts ? "" : String.valueOf(i + lines));
+      rows.add(Page.Row.of(cells.toArray(new String[0])));
+    }
+    return new Page.Table(
+        String.format(Locale.ROOT, "%d mounts; notes on the back.", mounts), heads, rows);
+  }
+}

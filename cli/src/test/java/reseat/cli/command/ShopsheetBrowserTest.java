@@ -1,0 +1,67 @@
+package reseat.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import reseat.designfile.Starter;
+
+/** Prints the papers for the shop floor with a real browser, on letter and on A4. */
+class ShopsheetBrowserTest {
+
+  private static final Pattern PAGE = Pattern.compile("/Type\\s*/Page\\b");
+
+  @TempDir Path folder;
+
+  private List<Path> sheets(Starter starter) throws IOException {
+    Path design = folder.resolve("design.toml");
+    Files.writeString(design, starter.text());
+    Path target = folder.resolve("sheets");
+    StringWriter err = new StringWriter();
+    String[] args = {"shopsheet", design.toString(), "-o", target.toString()};
+    new Dispatch().run(args, new PrintWriter(new StringWriter()), new PrintWriter(err, true));
+    assertThat(err.toString()).isEmpty();
+    try (var files = Files.list(target)) {
+      return files.filter(f -> f.toString().endsWith(".html")).sorted().toList();
+    }
+  }
+
+  private static long pages(HeadlessBrowser browser, Path page) throws Exception {
+    Path pdf = page.resolveSibling(page.getFileName() + ".pdf");
+    browser.run("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
+    String content = new String(Files.readAllBytes(pdf), StandardCharsets.ISO_8859_1);
+    return PAGE.matcher(content).results().count();
+  }
+
+  @ParameterizedTest
+  @EnumSource(Starter.class)
+  void everySheetIsOnePage(Starter starter) throws Exception {
+    HeadlessBrowser browser = HeadlessBrowser.in(folder);
+    for (Path sheet : sheets(starter)) {
+      for (String size : List.of("letter", "A4")) {
+        Path sized = folder.resolve(size + sheet.getFileName());
+        String html = Files.readString(sheet);
+        Files.writeString(sized, html.replace("@page{", "@page{size:" + size + ";"));
+        assertThat(pages(browser, sized)).as(sheet.getFileName() + " on " + size).isEqualTo(1);
+      }
+    }
+  }
+
+  @Test
+  void twoSheetsInOneFileAreCountedAsTwo() throws Exception {
+    HeadlessBrowser browser = HeadlessBrowser.in(folder);
+    Path two = folder.resolve("two.html");
+    Files.writeString(two, "<p>one<p style=\"break-before:page\">two");
+    assertThat(pages(browser, two)).isEqualTo(2);
+  }
+}
