@@ -33,10 +33,11 @@ final class SeatSide {
   boolean left(ContactGeometry geometry, double[] normals) {
     for (int i = 0; i + 1 < N; i++) {
       if (geometry.ballOf[i] == geometry.ballOf[i + 1]) {
-        double along = 0;
-        for (int k = 0; k < 3; k++) {
-          along += crossOfPair(normals, i, k) * crossOfPair(nominal, i, k);
-        }
+        int a = 3 * i;
+        double along =
+            cross(normals, a + 1, a + 2) * cross(nominal, a + 1, a + 2)
+                + cross(normals, a + 2, a) * cross(nominal, a + 2, a)
+                + cross(normals, a, a + 1) * cross(nominal, a, a + 1);
         if (along < 0) {
           return true;
         }
@@ -45,12 +46,8 @@ final class SeatSide {
     return false;
   }
 
-  /** Component k of the product of the normals of contacts i and i + 1. */
-  private static double crossOfPair(double[] n, int i, int k) {
-    int a = 3 * i;
-    int b = a + 3;
-    int p = (k + 1) % 3;
-    int q = (k + 2) % 3;
-    return n[a + p] * n[b + q] - n[a + q] * n[b + p];
+  /** One component of the product of a contact's normal and the next one's. */
+  private static double cross(double[] n, int p, int q) {
+    return n[p] * n[q + 3] - n[q] * n[p + 3];
   }
 }
