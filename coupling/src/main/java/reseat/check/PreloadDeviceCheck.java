@@ -2,7 +2,6 @@ package reseat.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import reseat.check.Finding.Sense;
 import reseat.design.CouplingDesign;
@@ -54,13 +53,15 @@ public final class PreloadDeviceCheck {
             + Measure.FORCE.show(device.nominalForce())
             + device.settingFor(device.nominalForce()).map(b -> " set " + b.told()).orElse("")
             + band.map(b -> aim(b)).orElse("")
-            + String.format(
-                Locale.ROOT,
-                "; from mount to mount ±%s (%s), from device to device ±%s, %s for each kelvin",
-                Measure.SHARE.show(device.scatter().halfRange()),
-                device.scatter().basis(),
-                Measure.SHARE.show(device.accuracy().halfRange()),
-                QuantityFormat.metric(device.relativeChangePerKelvin(), QuantityKind.RATIO))
+            + "; from mount to mount ±"
+            + Measure.SHARE.show(device.scatter().halfRange())
+            + " ("
+            + device.scatter().basis()
+            + "), from device to device ±"
+            + Measure.SHARE.show(device.accuracy().halfRange())
+            + ", "
+            + QuantityFormat.metric(device.relativeChangePerKelvin(), QuantityKind.RATIO)
+            + " for each kelvin"
             + ".";
     if (band.isEmpty() || band.get().feasible()) {
       return note(p, device.nominalForce(), words);
@@ -127,7 +128,7 @@ public final class PreloadDeviceCheck {
         };
     String energy =
         hurts(c) && device.storedEnergy() > 0
-            ? String.format(Locale.ROOT, " Stored: %.2g J.", device.storedEnergy())
+            ? " Stored: " + Measure.number(device.storedEnergy(), 2) + " J."
             : "";
     String words = p.name() + ": " + c.text() + energy;
     return design

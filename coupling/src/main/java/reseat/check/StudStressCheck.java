@@ -1,6 +1,5 @@
 package reseat.check;
 
-import java.util.Locale;
 import java.util.Optional;
 import reseat.check.Finding.Sense;
 import reseat.design.StudMount;
@@ -86,10 +85,9 @@ public final class StudStressCheck {
   }
 
   private static String stiffness(StudCompliance c) {
-    return String.format(
-        Locale.ROOT,
-        "%s sideways, %s along",
-        Measure.STIFFNESS.show(c.lateralStiffness()),
-        Measure.STIFFNESS.show(c.axialStiffness()));
+    return Measure.STIFFNESS.show(c.lateralStiffness())
+        + " sideways, "
+        + Measure.STIFFNESS.show(c.axialStiffness())
+        + " along";
   }
 }

@@ -16,7 +16,7 @@ import reseat.space.Vec3;
  * @param compliance shift and turn of the ball per unit of load at its centre; all zero for a rigid
  *     mounting
  * @param stud what the ball stands on, with its strength; empty if only the compliance is known
- * @param description what the ball sits on, in a few words
+ * @param description what the ball sits on, in a few words; left to the stud where there is one
  */
 public record BallMounting(
     Vec3 axis, StudCompliance compliance, Optional<StudMount> stud, String description) {
@@ -46,6 +46,16 @@ public record BallMounting(
   }
 
   /**
+   * Returns what the ball sits on, made up only when it is asked for.
+   *
+   * @return a few words
+   */
+  @Override
+  public String description() {
+    return stud.map(StudMount::description).orElse(description);
+  }
+
+  /**
    * A ball on a stud.
    *
    * @param axis direction along the stud from its foot to the ball
@@ -53,7 +63,7 @@ public record BallMounting(
    * @return the mounting
    */
   public static BallMounting on(Vec3 axis, StudMount stud) {
-    return new BallMounting(axis, stud.compliance(), Optional.of(stud), stud.description());
+    return new BallMounting(axis, stud.compliance(), Optional.of(stud), "");
   }
 
   /**

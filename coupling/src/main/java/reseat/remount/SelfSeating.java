@@ -40,9 +40,17 @@ public final class SelfSeating {
   private static final double FINE_STEP = 0.01;
   private static final double COARSE_STEP = 0.05;
 
+  /** How closely a limit is found. */
+  private static final double RESOLUTION = 1e-14;
+
   private final ContactLines lines;
-  private final double[] load;
+  private final double[] opposite;
   private final Lu6 normal = new Lu6();
+  private final Lu6 lu = new Lu6();
+  private final double[] normalColumns = new double[N * N];
+  private final double[] slipColumns = new double[N * N];
+  private final double[] pushing = new double[N * N];
+  private final double[] n = new double[N];
 
   /**
    * Prepares the question.
@@ -54,12 +62,15 @@ public final class SelfSeating {
   public SelfSeating(ContactLines lines, Wrench load) {
     this.lines = lines;
     Wrench w = load.movedTo(Vec3.ZERO);
-    this.load =
+    opposite =
         new double[] {
-          w.force().x(), w.force().y(), w.force().z(),
-          w.moment().x(), w.moment().y(), w.moment().z()
+          -w.force().x(), -w.force().y(), -w.force().z(),
+          -w.moment().x(), -w.moment().y(), -w.moment().z()
         };
-    if (lines.lines().size() != N || !normal.factor(columns(0, new Vec3[N]))) {
+    for (int i = 0; i < Math.min(N, lines.lines().size()); i++) {
+      writeColumn(lines.lines().get(i), lines.lines().get(i).push(), normalColumns, i);
+    }
+    if (lines.lines().size() != N || !normal.factor(normalColumns)) {
       throw new ArithmeticException("the contacts do not constrain the holder");
     }
   }
@@ -175,7 +186,7 @@ public final class SelfSeating {
    * @return the path
    */
   Path path(double[] rates) {
-    Vec3[] slip = slips(rates);
+    writeColumns(slips(rates));
     List<String> open = new ArrayList<>();
     String lastSeat = "";
     for (int i = 0; i < N; i++) {
@@ -184,41 +195,56 @@ public final class SelfSeating {
         lastSeat = lines.lines().get(i).support();
       }
     }
-    return new Path(
-        open,
-        lastSeat,
-        firstAbove(mu -> goesOn(mu, slip, rates)),
-        firstAbove(mu -> staysEngaged(mu, slip, rates)));
+    return limits(rates, open, lastSeat);
   }
 
-  /** Finds the smallest friction at which a state no longer holds. */
-  private static double firstAbove(DoublePredicate holds) {
-    if (!holds.test(0)) {
-      return 0;
-    }
-    double good = 0;
-    while (good < GREATEST) {
-      double bad = Math.min(GREATEST, good + (good < COMMON ? FINE_STEP : COARSE_STEP));
-      if (!holds.test(bad)) {
-        for (int k = 0; k < 60; k++) {
-          double middle = (good + bad) / 2;
-          if (holds.test(middle)) {
-            good = middle;
-          } else {
-            bad = middle;
-          }
-        }
-        return good;
+  /**
+   * Finds the smallest frictions at which the slide stalls and at which an engaged contact pulls.
+   */
+  private Path limits(double[] rates, List<String> open, String lastSeat) {
+    double stalls = Double.NaN;
+    double tips = Double.NaN;
+    double last = 0;
+    double mu = 0;
+    while (Double.isNaN(stalls) || Double.isNaN(tips)) {
+      boolean finite = findForces(mu);
+      if (Double.isNaN(stalls) && !goesOn(finite, rates)) {
+        stalls = between(last, mu, at -> goesOn(findForces(at), rates));
+        finite = findForces(mu);
       }
-      good = bad;
+      if (Double.isNaN(tips) && !staysEngaged(finite, rates)) {
+        tips = between(last, mu, at -> staysEngaged(findForces(at), rates));
+      }
+      if (mu >= GREATEST) {
+        stalls = Double.isNaN(stalls) ? GREATEST : stalls;
+        tips = Double.isNaN(tips) ? GREATEST : tips;
+      }
+      last = mu;
+      mu = Math.min(GREATEST, mu + (mu < COMMON ? FINE_STEP : COARSE_STEP));
     }
-    return GREATEST;
+    return new Path(open, lastSeat, stalls, tips);
+  }
+
+  private static double between(double good, double bad, DoublePredicate holds) {
+    double low = good;
+    double high = bad;
+    while (high - low > RESOLUTION) {
+      double middle = (low + high) / 2;
+      if (middle == low || middle == high) {
+        break;
+      }
+      if (holds.test(middle)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** Whether power is left at the open contacts to go on closing. */
-  private boolean goesOn(double mu, Vec3[] slip, double[] rates) {
-    double[] n = forces(mu, slip);
-    if (n.length == 0) {
+  private boolean goesOn(boolean finite, double[] rates) {
+    if (!finite) {
       return false; // the contact forces grow without bound: the holder wedges
     }
     double power = 0;
@@ -229,8 +255,10 @@ public final class SelfSeating {
   }
 
   /** Whether every engaged contact is pressed. */
-  private boolean staysEngaged(double mu, Vec3[] slip, double[] rates) {
-    double[] n = forces(mu, slip);
+  private boolean staysEngaged(boolean finite, double[] rates) {
+    if (!finite) {
+      return true;
+    }
     double largest = 0;
     for (double force : n) {
       largest = Math.max(largest, Math.abs(force));
@@ -243,18 +271,16 @@ public final class SelfSeating {
     return true;
   }
 
-  /** Forces that would stop the slide; empty if no finite ones do. */
-  private double[] forces(double mu, Vec3[] slip) {
-    Lu6 lu = new Lu6();
-    if (!lu.factor(columns(mu, slip))) {
-      return new double[0];
+  /** Finds the forces that would stop the slide; false if no finite ones do. */
+  private boolean findForces(double mu) {
+    for (int k = 0; k < N * N; k++) {
+      pushing[k] = normalColumns[k] - mu * slipColumns[k];
     }
-    double[] n = new double[N];
-    for (int i = 0; i < N; i++) {
-      n[i] = -load[i];
+    if (!lu.factor(pushing)) {
+      return false;
     }
-    lu.solve(n, n);
-    return n;
+    lu.solve(opposite, n);
+    return true;
   }
 
   /** Unit slip of the holder at each engaged contact; null at those open or standing still. */
@@ -274,17 +300,19 @@ public final class SelfSeating {
     return slip;
   }
 
-  private double[] columns(double mu, Vec3[] slip) {
-    double[] w = new double[N * N];
+  /** Writes wrenches of unit forces along the normals, and along the slips. */
+  private void writeColumns(Vec3[] slip) {
     for (int i = 0; i < N; i++) {
       ContactLines.Line line = lines.lines().get(i);
-      Vec3 f = slip[i] == null ? line.push() : line.push().minus(slip[i].times(mu));
-      Vec3 m = line.point().cross(f);
-      for (int k = 0; k < 3; k++) {
-        w[N * k + i] = f.component(k);
-        w[N * (k + 3) + i] = m.component(k);
-      }
+      writeColumn(line, slip[i] == null ? Vec3.ZERO : slip[i], slipColumns, i);
     }
-    return w;
+  }
+
+  private static void writeColumn(ContactLines.Line line, Vec3 force, double[] columns, int i) {
+    Vec3 moment = line.point().cross(force);
+    for (int k = 0; k < 3; k++) {
+      columns[N * k + i] = force.component(k);
+      columns[N * (k + 3) + i] = moment.component(k);
+    }
   }
 }
