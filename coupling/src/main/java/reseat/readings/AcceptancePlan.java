@@ -38,7 +38,7 @@ public record AcceptancePlan(
   /** Share of the target that the gauge noise may reach: common practice, no source. */
   public static final double GAUGE_SHARE = 1.0 / 3;
 
-  /** Expected over allowed scatter unless told; with it about 30 mounts are planned. */
+  /** Expected over allowed scatter unless told; with it about 40 mounts are planned. */
   public static final double USUAL_SHARE = 0.75;
 
   /** Wanted chance of proof unless told. */
@@ -128,7 +128,7 @@ public record AcceptancePlan(
    *
    * @param axis name of the axis
    * @param target largest true standard deviation allowed, m
-   * @return a plan of about 30 mounts, at 95 % confidence
+   * @return a plan of about 40 mounts, at 95 % confidence
    */
   public static AcceptancePlan usual(String axis, double target) {
     return of(axis, target, USUAL_SHARE * target, USUAL_CONFIDENCE, USUAL_CHANCE, List.of());

@@ -64,7 +64,7 @@ public record ShopStudy(
     List<AcceptancePlan> acceptance) {
 
   /** Standard deviations within which 95 % of a normal scatter lie; a target is such a width. */
-  private static final double WITHIN_95 = 1.96;
+  public static final double WITHIN_95 = 1.96;
 
   /** Copies the lists. */
   public ShopStudy {

@@ -7,6 +7,8 @@ import java.util.Locale;
 import reseat.cli.page.Page;
 import reseat.readings.AcceptancePlan;
 import reseat.study.ShopStudy;
+import reseat.units.QuantityFormat;
+import reseat.units.UnitCatalog;
 
 /** The acceptance test as a form to print and fill in. */
 final class AcceptanceForm {
@@ -49,9 +51,9 @@ final class AcceptanceForm {
                             + mounts
                             + " times, always in the same way, and read every gauge after each. Write"
                             + " down every mount, also a bad one, with a note.",
-                        "Type the readings into acceptance.csv; 'reseat readings acceptance.csv' gives"
-                            + " scatter, drift and verdict. By hand: s of the readings, axis by axis,"
-                            + " at most the pass limit.")),
+                        "Type the readings into acceptance.csv, then: "
+                            + command(plans)
+                            + ". By hand: s of the readings, axis by axis, at most the pass limit.")),
                 new Page.Table(
                     "The wanted repeatability of the design file is taken as the width to either side"
                         + " that 95 % of all mounts keep, so s at most 1/1.96 of it; a pass shows that"
@@ -73,6 +75,18 @@ final class AcceptanceForm {
             "Readings, unit: ________  gauge, its step and noise: ________________",
             List.of(readings(plans, Math.min(mounts, MOST)))));
     return sections;
+  }
+
+  /** What proves the targets from the readings; a target is told as the width that 95 % keep. */
+  private static String command(List<AcceptancePlan> plans) {
+    StringBuilder s = new StringBuilder("reseat readings acceptance.csv --multiplier ");
+    s.append(ShopStudy.WITHIN_95);
+    for (AcceptancePlan p : plans) {
+      s.append(" --target \"").append(p.axis()).append('=');
+      double width = ShopStudy.WITHIN_95 * p.target();
+      s.append(QuantityFormat.significantNumber(width, UnitCatalog.UM, 3)).append(" um\"");
+    }
+    return s.toString();
   }
 
   /** Two mounts beside each other in a row. */

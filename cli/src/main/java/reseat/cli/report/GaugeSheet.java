@@ -94,8 +94,12 @@ final class GaugeSheet {
           "Where no tolerance is told the design file has none that acts: give seat_depth and"
               + " flank_angle (pins: pin_spacing, pin_diameter) in [tolerances].");
     }
+    MergedRows unusable = new MergedRows();
     for (GaugeStock.Unusable u : study.unusable()) {
-      points.add("Not in " + u.support() + ": " + units.size(u.diameter()) + " " + reason(u) + ".");
+      unusable.add(u.support(), units.size(u.diameter()) + " " + reason(u) + ".");
+    }
+    for (Page.Row u : unusable.rows()) {
+      points.add("Not in " + String.join(": ", u.cells()));
     }
     blocks.add(new Page.Points(points));
     return new Page.Section("heights", "Height over a gauge", blocks);

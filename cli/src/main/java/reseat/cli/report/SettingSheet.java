@@ -186,7 +186,10 @@ final class SettingSheet {
   private Page.Table wanted() {
     List<Page.Row> rows = new ArrayList<>();
     for (HeightSetting h : study.settings()) {
-      double rise = rises.getOrDefault(h.support(), 0.0);
+      if (!rises.containsKey(h.support())) {
+        continue;
+      }
+      double rise = rises.get(h.support());
       double now = rise - h.shortOfHeight();
       HeightSetting.Turn whole = h.turnFor(rise);
       rows.add(

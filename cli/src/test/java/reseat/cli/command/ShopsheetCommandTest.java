@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -165,7 +166,8 @@ class ShopsheetCommandTest {
     assertThat(words("gauge.html"))
         .contains("10.000 mm (0.3937 in)")
         .contains("8.000 mm")
-        .contains("Not in front: 20.000 mm (0.7874 in) reaches over or down to the mouth edge.")
+        .contains(
+            "Not in front, left, right: 20.000 mm (0.7874 in) reaches over or down to the mouth edge.")
         .doesNotContain("12.700 mm");
   }
 
@@ -192,6 +194,40 @@ class ShopsheetCommandTest {
     assertThat(err.toString()).contains("--raise").contains("no unit");
     assertThat(sheets("--gauge-ball", "-3 mm")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("must be above 0");
+  }
+
+  @Test
+  void theFormForReadingsProvesTheTargetsOnceItIsFilledIn() throws IOException {
+    assertThat(sheets()).isEqualTo(ExitCode.HOLDS);
+    Path form = target.resolve("acceptance.csv");
+    StringBuilder filled = new StringBuilder();
+    int mount = 0;
+    for (String line : Files.readAllLines(form)) {
+      if (line.matches("\\d+,+")) {
+        double swing = mount % 2 == 0 ? 0.1 : -0.1;
+        mount++;
+        filled.append(
+            String.format(Locale.ROOT, "%d,%.2f,%.2f,%.2f,20.0,%n", mount, swing, swing, swing));
+      } else {
+        filled.append(line).append('\n');
+      }
+    }
+    Files.writeString(form, filled);
+    Matcher told =
+        Pattern.compile(
+                "reseat (readings) (acceptance.csv)( --multiplier 1.96)((?: --target \"[^\"]*\")+)")
+            .matcher(words("acceptance.html").replace("&#34;", "\"").replace("&quot;", "\""));
+    assertThat(told.find()).isTrue();
+    List<String> args =
+        new ArrayList<>(List.of("readings", form.toString(), "--multiplier", "1.96"));
+    Matcher each = Pattern.compile("--target \"([^\"]*)\"").matcher(told.group(4));
+    while (each.find()) {
+      args.add("--target");
+      args.add(each.group(1));
+    }
+    assertThat(args).contains("X=0.500 um", "height=2.50 um");
+    assertThat(run(args.toArray(new String[0]))).as(err.toString()).isEqualTo(ExitCode.HOLDS);
+    assertThat(mount).isEqualTo(42);
   }
 
   @Test
