@@ -2,6 +2,7 @@ package reseat.designfile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.design.KeepClear;
 import reseat.design.ShopFloor;
@@ -16,13 +17,12 @@ final class ShopReader {
   static ShopFloor read(Section root) {
     List<Double> balls = new ArrayList<>();
     List<Double> pins = new ArrayList<>();
-    root.child("gauge")
-        .ifPresent(
-            s -> {
-              balls.addAll(s.sizes("balls"));
-              pins.addAll(s.sizes("pins"));
-              s.close();
-            });
+    Optional<Section> gauge = root.child("gauge");
+    if (gauge.isPresent()) {
+      balls.addAll(gauge.get().sizes("balls"));
+      pins.addAll(gauge.get().sizes("pins"));
+      gauge.get().close();
+    }
     List<KeepClear> clear = new ArrayList<>();
     for (Section s : root.children("keep_clear")) {
       String name = s.requiredText("name", "unnamed " + (clear.size() + 1));
