@@ -21,6 +21,7 @@ public final class PublishedValues {
         TangentialContacts.topic(),
         CouplingStatics.topic(),
         CouplingErrors.topic(),
+        SeatingLimits.topic(),
         MaterialData.topic(),
         ScrewThreads.topic(),
         PreloadDevices.topic(),
