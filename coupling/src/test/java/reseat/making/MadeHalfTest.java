@@ -1,0 +1,154 @@
+package reseat.making;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import reseat.design.CouplingDesign;
+import reseat.design.Half;
+import reseat.designfile.DesignFile;
+import reseat.designfile.Starter;
+import reseat.space.Vec3;
+
+/** What a maker gets to know of a half. */
+class MadeHalfTest {
+
+  private static final double NANOMETRE = 1e-9;
+
+  private static CouplingDesign design(String text) {
+    return DesignFile.read(text).design().orElseThrow();
+  }
+
+  private static CouplingDesign postTurnedBy(double degrees) {
+    String first = "first_ball_at = \"0 deg\"";
+    String text = Starter.TOOL_POST.text();
+    assertThat(text).contains(first);
+    return design(text.replace(first, "first_ball_at = \"" + degrees + " deg\""));
+  }
+
+  private static MadeDimension size(MadeFeature f, MadeDimension.Kind kind) {
+    return f.sizes().stream().filter(d -> d.kind() == kind).findFirst().orElseThrow();
+  }
+
+  private static void samePlace(Vec3 a, Vec3 b) {
+    assertThat(a.distanceTo(b)).isLessThan(NANOMETRE);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Half.class)
+  void turningAHalfOverTwiceChangesNothing(Half half) {
+    MakerView view = new MakerView(half);
+    Vec3 p = new Vec3(0.012, -0.034, 0.056);
+    samePlace(view.turnedOver(view.turnedOver(p)), p);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Half.class)
+  void theMakersAxesAreRightHandedAndLookOutOfTheWorkedFace(Half half) {
+    MakerView view = new MakerView(half);
+    samePlace(view.right().cross(view.up()), view.outOfFace());
+    assertThat(view.outOfFace().z()).isEqualTo(half == Half.BASE ? 1 : -1);
+  }
+
+  @Test
+  void theHoldersPlanIsTheMirrorImageOfTheBases() {
+    Vec3 direction = Vec3.atAzimuth(Math.toRadians(30.96));
+    double base = new MakerView(Half.BASE).azimuth(direction);
+    double holder = new MakerView(Half.HOLDER).azimuth(direction);
+    assertThat(Math.toDegrees(base)).isCloseTo(30.96, within(1e-9));
+    assertThat(Math.toDegrees(holder)).isCloseTo(360 - 30.96, within(1e-9));
+    assertThat(new MakerView(Half.HOLDER).words()).contains("mirror image");
+    assertThat(new MakerView(Half.BASE).words()).doesNotContain("mirror");
+  }
+
+  @Test
+  void theBallsOfOneHalfLieWhereTheSeatsOfTheOtherHoldThem() {
+    for (Starter kind : List.of(Starter.TOOL_POST, Starter.PALLET, Starter.SENSOR_MOUNT)) {
+      CouplingDesign design = design(kind.text());
+      List<MadeFeature> balls = MadeHalf.of(design, Half.HOLDER).ofKind(MadeFeature.Kind.BALL);
+      List<MadeFeature> rests = MadeHalf.of(design, Half.BASE).ofKind(MadeFeature.Kind.BALL_REST);
+      assertThat(balls).hasSameSizeAs(rests).hasSize(3);
+      for (int i = 0; i < balls.size(); i++) {
+        Vec3 inBase = new MakerView(Half.HOLDER).turnedOver(balls.get(i).at());
+        samePlace(inBase, rests.get(i).at());
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {17, 60, 123.4, -91})
+  void coordinatesTurnWithTheWholeCoupling(double degrees) {
+    for (Half half : Half.values()) {
+      List<MadeFeature> straight = MadeHalf.of(postTurnedBy(0), half).features();
+      List<MadeFeature> turned = MadeHalf.of(postTurnedBy(degrees), half).features();
+      double angle = Math.toRadians(half == Half.HOLDER ? -degrees : degrees);
+      assertThat(turned).hasSameSizeAs(straight);
+      for (int i = 0; i < straight.size(); i++) {
+        MadeFeature a = straight.get(i);
+        MadeFeature b = turned.get(i);
+        if (a.kind() == MadeFeature.Kind.TOOL_POINT) {
+          samePlace(a.at(), b.at()); // the file leaves the tool where it is
+          continue;
+        }
+        samePlace(turned(a.at(), angle), b.at());
+        for (int k = 0; k < a.sizes().size(); k++) {
+          MadeDimension before = a.sizes().get(k);
+          MadeDimension after = b.sizes().get(k);
+          assertThat(after.kind()).isEqualTo(before.kind());
+          assertThat(after.value()).isCloseTo(before.value(), within(NANOMETRE));
+          assertThat(after.tolerance()).isEqualTo(before.tolerance());
+        }
+        if (a.direction().isPresent()) {
+          double more = b.direction().getAsDouble() - a.direction().getAsDouble() - angle;
+          assertThat(Math.cos(more)).isCloseTo(1, within(1e-12));
+        }
+      }
+    }
+  }
+
+  private static Vec3 turned(Vec3 p, double angle) {
+    double c = Math.cos(angle);
+    double s = Math.sin(angle);
+    return new Vec3(c * p.x() - s * p.y(), s * p.x() + c * p.y(), p.z());
+  }
+
+  @Test
+  void aToleranceOfEachAndOneOfTheLotAddAndTheMostSpecialGoverns() {
+    CouplingDesign design = postTurnedBy(0);
+    List<MadeFeature> balls = MadeHalf.of(design, Half.HOLDER).ofKind(MadeFeature.Kind.BALL);
+    // G28: 1.4 µm spread in a lot, half of it to either side, and 2.5 µm for the lot's mean
+    assertThat(size(balls.get(0), MadeDimension.Kind.DIAMETER).tolerance())
+        .isCloseTo(3.2e-6, within(1e-12));
+    assertThat(balls.get(0).place().height()).isEqualTo(3e-6);
+    assertThat(balls.get(1).place().height()).isEqualTo(5e-6);
+    assertThat(balls.get(0).place().direction()).isInfinite();
+  }
+
+  @Test
+  void aStudsHoleLiesItsStickOutBelowTheBall() {
+    MadeHalf holder = MadeHalf.of(postTurnedBy(0), Half.HOLDER);
+    MadeFeature hole = holder.ofKind(MadeFeature.Kind.STUD_HOLE).get(0);
+    samePlace(hole.at(), new Vec3(0.034925, 0, -0.45 * 0.0254));
+    assertThat(hole.note()).isEqualTo("tapped 3/8-40");
+    assertThat(size(hole, MadeDimension.Kind.THREAD_DIAMETER).value())
+        .isCloseTo(0.375 * 0.0254, within(NANOMETRE));
+  }
+
+  @Test
+  void whatLeansIsTold() {
+    String text =
+        Starter.TOOL_POST
+            .text()
+            .replace("direction = \"-z\"\nat =", "direction = [0.1, 0, -1]\nat =");
+    MadeFeature pull =
+        MadeHalf.of(design(text), Half.BASE).ofKind(MadeFeature.Kind.LINE_OF_PULL).get(0);
+    assertThat(pull.note()).endsWith("leans 5.71 deg toward 180.00 deg");
+    MadeFeature fromBelow =
+        MadeHalf.of(design(text), Half.HOLDER).ofKind(MadeFeature.Kind.LINE_OF_PULL).get(0);
+    assertThat(fromBelow.note()).endsWith("leans 5.71 deg toward 0.00 deg");
+  }
+}
