@@ -35,9 +35,34 @@ public final class SvgWriter implements MarkPainter {
     SvgWriter w = new SvgWriter(false);
     w.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     w.open(scene, "");
-    w.out.append("<title>").append(escaped(title)).append("</title>\n");
-    w.out.append("<desc>").append(escaped(description)).append("</desc>\n");
-    Mark.Path.rectangle(scene.frame(), LineStyle.NONE, Fill.PAPER).paint(w);
+    w.head(scene, title, description);
+    return w.finish(scene);
+  }
+
+  private void head(Scene scene, String title, String description) {
+    out.append("<title>").append(escaped(title)).append("</title>\n");
+    out.append("<desc>").append(escaped(description)).append("</desc>\n");
+    Mark.Path.rectangle(scene.frame(), LineStyle.NONE, Fill.PAPER).paint(this);
+  }
+
+  /**
+   * Writes a page that stands alone and is printed in its true size.
+   *
+   * @param scene what is drawn, in units of 1/96 inch
+   * @param title heading for the reader's program
+   * @param description what the page shows, for those who cannot see it
+   * @param width width of the paper with its unit, as CSS writes it
+   * @param height height of the paper with its unit
+   * @return an XML document whose size is that of the paper
+   */
+  public static String page(
+      Scene scene, String title, String description, String width, String height) {
+    SvgWriter w = new SvgWriter(false);
+    w.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    w.open(scene, width, height, "");
+    w.head(scene, title, description);
+    w.out.append("<style>@page{size:").append(width).append(' ').append(height);
+    w.out.append(";margin:0}</style>\n");
     return w.finish(scene);
   }
 
@@ -55,11 +80,13 @@ public final class SvgWriter implements MarkPainter {
   }
 
   private void open(Scene scene, String more) {
-    String w = number(scene.width());
-    String h = number(scene.height());
+    open(scene, number(scene.width()), number(scene.height()), more);
+  }
+
+  private void open(Scene scene, String width, String height, String more) {
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ");
-    out.append(w).append(' ').append(h);
-    out.append("\" width=\"").append(w).append("\" height=\"").append(h).append('"');
+    out.append(number(scene.width())).append(' ').append(number(scene.height()));
+    out.append("\" width=\"").append(width).append("\" height=\"").append(height).append('"');
     out.append(" font-family=\"").append(FONTS).append('"');
     out.append(" fill=\"none\" stroke-linejoin=\"round\"").append(more).append(">\n");
   }
