@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.numerics.Bounds;
 import reseat.space.Vec3;
@@ -11,11 +12,14 @@ import reseat.space.Vec3;
  * @param name what the user calls it
  * @param at where the two come closest, coupling frame, m
  * @param gap distance drawn between them, m; empty if it is not stated
+ * @param across direction in which the gap lies between them, as unit vector; empty if it lies all
+ *     round, as about a shank
  */
-public record KeepClear(String name, Vec3 at, OptionalDouble gap) {
+public record KeepClear(String name, Vec3 at, OptionalDouble gap, Optional<Vec3> across) {
 
-  /** Refuses the nameless and a gap below zero. */
+  /** Refuses the nameless and a gap below zero, and makes the direction a unit vector. */
   public KeepClear {
+    across = across.map(Vec3::unit);
     if (name.isBlank()) {
       throw new IllegalArgumentException("what is to be kept clear needs a name");
     }

@@ -31,7 +31,8 @@ final class ShopReader {
       }
       Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
       OptionalDouble gap = s.quantity("gap", QuantityKind.LENGTH);
-      s.build(() -> new KeepClear(name, at, gap)).ifPresent(clear::add);
+      Optional<Vec3> across = s.direction("across");
+      s.build(() -> new KeepClear(name, at, gap, across)).ifPresent(clear::add);
       s.close();
     }
     return new ShopFloor(balls, pins, clear);

@@ -36,29 +36,36 @@ import reseat.space.Vec3;
 public record Clearance(KeepClear place, Room rest, Room loads, Room scatter, Room tolerances) {
 
   /**
-   * Room in the coupling plane and out of it.
+   * Room that a motion takes.
    *
    * @param sideways in the coupling plane, either way, m
    * @param along out of the coupling plane, either way, m
+   * @param across in the direction of the gap, either way, m; zero where it lies all round
    */
-  public record Room(double sideways, double along) {
+  public record Room(double sideways, double along, double across) {
 
-    private static final Room NONE = new Room(0, 0);
+    private static final Room NONE = new Room(0, 0, 0);
 
-    private static Room of(Vec3 motion) {
-      return new Room(Math.hypot(motion.x(), motion.y()), Math.abs(motion.z()));
+    private static Room of(Vec3 motion, KeepClear place) {
+      return new Room(
+          Math.hypot(motion.x(), motion.y()),
+          Math.abs(motion.z()),
+          place.across().map(d -> Math.abs(motion.dot(d))).orElse(0.0));
     }
 
     private Room plus(Room other) {
-      return new Room(sideways + other.sideways, along + other.along);
+      return new Room(sideways + other.sideways, along + other.along, across + other.across);
     }
 
     private Room times(double factor) {
-      return new Room(factor * sideways, factor * along);
+      return new Room(factor * sideways, factor * along, factor * across);
     }
 
     private Room or(Room other) {
-      return new Room(Math.max(sideways, other.sideways), Math.max(along, other.along));
+      return new Room(
+          Math.max(sideways, other.sideways),
+          Math.max(along, other.along),
+          Math.max(across, other.across));
     }
   }
 
@@ -99,20 +106,20 @@ public record Clearance(KeepClear place, Room rest, Room loads, Room scatter, Ro
     Room loads = Room.NONE;
     for (CaseResponse c : cases) {
       if (!c.liftsOff()) {
-        loads = loads.or(Room.of(c.state().displacementOf(at).minus(home)));
+        loads = loads.or(Room.of(c.state().displacementOf(at).minus(home), place));
       }
     }
     Room scatter = Room.NONE;
     for (PreloadScatter p : preloads) {
-      Room stronger = Room.of(moved(p.stronger(), tool, at));
-      scatter = scatter.plus(stronger.or(Room.of(moved(p.weaker(), tool, at))));
+      Room stronger = Room.of(moved(p.stronger(), tool, at), place);
+      scatter = scatter.plus(stronger.or(Room.of(moved(p.weaker(), tool, at), place)));
     }
-    Room tolerances = ofTolerances(standing.model().design(), at);
-    return new Clearance(place, Room.of(home), loads, scatter, tolerances);
+    Room tolerances = ofTolerances(standing.model().design(), place);
+    return new Clearance(place, Room.of(home, place), loads, scatter, tolerances);
   }
 
   /** Told of a tool point at the place, so that the growth of a warmer holder there counts too. */
-  private static Room ofTolerances(CouplingDesign design, Vec3 at) {
+  private static Room ofTolerances(CouplingDesign design, KeepClear place) {
     List<Tolerance> parts = new ArrayList<>();
     for (Tolerance t : design.tolerances().entries()) {
       if (t.kind() != ToleranceKind.TOOL_POINT) {
@@ -120,10 +127,10 @@ public record Clearance(KeepClear place, Room rest, Room loads, Room scatter, Ro
       }
     }
     CouplingDesign there =
-        design.toBuilder().toolPoint(at).tolerances(new Tolerances(parts)).build();
+        design.toBuilder().toolPoint(place.at()).tolerances(new Tolerances(parts)).build();
     Room sum = Room.NONE;
     for (Sensitivity.Effect e : Sensitivity.of(ToleranceModel.of(there)).effects()) {
-      sum = sum.plus(Room.of(e.shift()).times(e.contributor().spread().limit()));
+      sum = sum.plus(Room.of(e.shift(), place).times(e.contributor().spread().limit()));
     }
     return sum;
   }
@@ -135,19 +142,22 @@ public record Clearance(KeepClear place, Room rest, Room loads, Room scatter, Ro
   /**
    * Returns all parts together.
    *
-   * @return the least room in the coupling plane and out of it
+   * @return the least room
    */
   public Room least() {
     return rest.plus(loads).plus(scatter).plus(tolerances);
   }
 
   /**
-   * Returns the least gap whatever its direction.
+   * Returns the least gap: in its direction, or whatever direction the halves come closest in.
    *
    * @return m
    */
   public double leastGap() {
-    return Math.hypot(least().sideways(), least().along());
+    Room least = least();
+    return place.across().isPresent()
+        ? least.across()
+        : Math.hypot(least.sideways(), least.along());
   }
 
   /**

@@ -3,6 +3,7 @@ package reseat.making;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.design.CouplingDesign;
 import reseat.design.KeepClear;
@@ -17,6 +18,7 @@ import reseat.preload.PlainForce;
 import reseat.preload.PreloadDevice;
 import reseat.preload.TightenedScrew;
 import reseat.seat.SeatClearance;
+import reseat.space.Vec3;
 
 /** Where the two halves of a coupling come close without being meant to touch. */
 final class PlacesToKeepClear {
@@ -39,12 +41,16 @@ final class PlacesToKeepClear {
           p.modelled().isPresent() && p.modelled().get() instanceof MagnetPair m
               ? OptionalDouble.of(m.gap() - m.gapTolerance())
               : OptionalDouble.empty();
-      places.add(new KeepClear(p.name() + ": " + what, p.at(), gap));
+      Optional<Vec3> across = gap.isPresent() ? Optional.of(p.direction()) : Optional.empty();
+      places.add(new KeepClear(p.name() + ": " + what, p.at(), gap, across));
     }
     for (Support s : design.supports()) {
       places.add(
           new KeepClear(
-              s.name() + ": faces of the halves", s.ball().centre(), OptionalDouble.empty()));
+              s.name() + ": faces of the halves",
+              s.ball().centre(),
+              OptionalDouble.empty(),
+              Optional.of(s.seat().frame().up())));
     }
     for (Support s : design.supports()) {
       for (SeatClearance c : s.seat().clearances(s.ball())) {
@@ -53,7 +59,8 @@ final class PlacesToKeepClear {
               new KeepClear(
                   s.name() + ": ball over the floor of its seat",
                   s.ball().centre(),
-                  OptionalDouble.of(c.distance())));
+                  OptionalDouble.of(c.distance()),
+                  Optional.of(s.seat().frame().up())));
         }
       }
     }

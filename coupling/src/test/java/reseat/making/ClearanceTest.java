@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
@@ -47,7 +48,7 @@ class ClearanceTest {
   @Test
   void everyPartIsWhatAToolPointAtThePlaceWouldSee() {
     CouplingDesign design = toolPost();
-    KeepClear place = new KeepClear("dowel", PLACE, OptionalDouble.of(0.2e-3));
+    KeepClear place = new KeepClear("dowel", PLACE, OptionalDouble.of(0.2e-3), Optional.empty());
     CouplingDesign asked =
         design.toBuilder().shop(new ShopFloor(List.of(), List.of(), List.of(place))).build();
     Clearance c = all(asked).get(0);
@@ -91,7 +92,11 @@ class ClearanceTest {
     double least = all(design).get(0).leastGap();
     for (double factor : new double[] {0.99, 1.01}) {
       KeepClear bolt =
-          new KeepClear("bolt", design.preloads().get(0).at(), OptionalDouble.of(factor * least));
+          new KeepClear(
+              "bolt",
+              design.preloads().get(0).at(),
+              OptionalDouble.of(factor * least),
+              Optional.empty());
       Clearance c =
           all(design.toBuilder().shop(new ShopFloor(List.of(), List.of(), List.of(bolt))).build())
               .get(0);
@@ -109,6 +114,24 @@ class ClearanceTest {
         .extracting(c -> c.place().name())
         .filteredOn(name -> name.contains("drawbolt"))
         .containsExactly("drawbolt shank in its hole");
+  }
+
+  @Test
+  void betweenTwoFacesOnlyTheMotionAcrossTheGapCounts() {
+    CouplingDesign design = toolPost();
+    Clearance round = at(design, Optional.empty());
+    Clearance level = at(design, Optional.of(Vec3.Z.times(-7)));
+    assertThat(level.leastGap()).isCloseTo(round.least().along(), within(1e-15));
+    Vec3 slanted = new Vec3(1, 0, 1);
+    assertThat(at(design, Optional.of(slanted)).leastGap())
+        .isLessThan(round.leastGap())
+        .isCloseTo(at(design, Optional.of(slanted.negated())).leastGap(), within(1e-15));
+  }
+
+  private static Clearance at(CouplingDesign design, Optional<Vec3> across) {
+    KeepClear place = new KeepClear("cover", PLACE, OptionalDouble.empty(), across);
+    ShopFloor shop = new ShopFloor(List.of(), List.of(), List.of(place));
+    return all(design.toBuilder().shop(shop).build()).get(0);
   }
 
   @Test

@@ -1,10 +1,8 @@
 package reseat.cli.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import reseat.check.Finding;
 import reseat.check.Severity;
 import reseat.cli.page.Page;
@@ -16,6 +14,9 @@ import reseat.study.ShopStudy;
 
 /** What can hurt people or parts, and what the check had to say. */
 final class CautionSheet {
+
+  /** Stored energy below which nobody is hurt, J; common practice, no source. */
+  private static final double WORTH_TELLING = 0.01;
 
   private CautionSheet() {}
 
@@ -58,7 +59,7 @@ final class CautionSheet {
   }
 
   private static List<String> people(ShopStudy study, ShopUnits units) {
-    Set<String> points = new LinkedHashSet<>();
+    MergedRows devices = new MergedRows();
     boolean plain = false;
     for (Preload p : study.design().preloads()) {
       if (p.modelled().isEmpty()) {
@@ -67,17 +68,21 @@ final class CautionSheet {
       }
       PreloadDevice device = p.modelled().get();
       for (DeviceCaution c : device.cautions()) {
-        points.add(p.name() + ": " + c.text());
+        devices.add(p.name(), c.text());
       }
-      if (device.storedEnergy() > 0) {
-        points.add(
+      if (device.storedEnergy() >= WORTH_TELLING) {
+        devices.add(
+            p.name(),
             String.format(
                 Locale.ROOT,
-                "%s stores %.2g J at %s: stand aside of its line, let it off in steps.",
-                p.name(),
+                "stores %.2g J at %s: stand aside of its line, let it off in steps.",
                 device.storedEnergy(),
                 units.force(device.nominalForce())));
       }
+    }
+    List<String> points = new ArrayList<>();
+    for (Page.Row row : devices.rows()) {
+      points.add(String.join(": ", row.cells()));
     }
     if (plain) {
       points.add(
@@ -101,7 +106,7 @@ final class CautionSheet {
             + units.force(study.design().weight().force().norm())
             + ", falls if the preload is let off while it hangs or stands on edge: hold it first.");
     points.add("Fingers between the halves are pinched when the preload is set.");
-    return List.copyOf(points);
+    return points;
   }
 
   private static List<Page.Block> loads(ShopStudy study, ShopUnits units) {

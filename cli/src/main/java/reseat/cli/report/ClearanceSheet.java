@@ -21,11 +21,10 @@ final class ClearanceSheet {
               List.of(
                   c.place().name(),
                   units.point(c.place().at()),
-                  units.small(total(c.rest())),
-                  units.small(total(c.loads())),
-                  units.small(total(c.scatter()) + total(c.tolerances())),
-                  units.gap(c.least().sideways()),
-                  units.gap(c.least().along()),
+                  units.small(total(c, c.rest())),
+                  units.small(total(c, c.loads())),
+                  units.small(total(c, c.scatter()) + total(c, c.tolerances())),
+                  least(c, units),
                   Double.isNaN(drawn)
                       ? ""
                       : units.size(drawn) + (c.holds() ? ", enough" : ", TOO SMALL")),
@@ -52,8 +51,7 @@ final class ClearanceSheet {
                         "to rest",
                         "under load",
                         "preload, parts",
-                        "least sideways",
-                        "least along z",
+                        "least gap",
                         "drawn, or measured"),
                     rows))));
     sections.add(
@@ -61,8 +59,15 @@ final class ClearanceSheet {
     return sections;
   }
 
-  private static double total(Clearance.Room r) {
-    return Math.hypot(r.sideways(), r.along());
+  private static double total(Clearance c, Clearance.Room r) {
+    return c.place().across().isPresent() ? r.across() : Math.hypot(r.sideways(), r.along());
+  }
+
+  private static String least(Clearance c, ShopUnits units) {
+    Clearance.Room r = c.least();
+    return c.place().across().isPresent()
+        ? units.gap(r.across()) + " across the gap"
+        : units.gap(r.sideways()) + " sideways, " + units.gap(r.along()) + " along z";
   }
 
   private static List<String> looks(ShopStudy study, ShopUnits units) {

@@ -248,9 +248,12 @@ final class SettingSheet {
       String low = band.get().settingAtLow().map(this::setting).orElse("");
       String high = band.get().settingAtHigh().map(this::setting).orElse("as much as it gives");
       if (!low.isEmpty()) {
+        boolean inside = p.force() >= band.get().aimLow() && p.force() <= band.get().aimHigh();
+        String but = inside ? "" : "; what is set lies OUTSIDE: it scatters too much there";
         return low
             + " and "
-            + high.replace(band.get().settingAtLow().get().kind().label() + " ", "");
+            + high.replace(band.get().settingAtLow().get().kind().label() + " ", "")
+            + but;
       }
     }
     double least = study.allowed().least();

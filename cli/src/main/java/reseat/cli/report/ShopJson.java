@@ -173,6 +173,12 @@ public final class ShopJson {
     json.beginObject();
     json.key("what").value(c.place().name());
     json.key("at_m").value(c.place().at());
+    json.key("across");
+    if (c.place().across().isPresent()) {
+      json.value(c.place().across().get());
+    } else {
+      json.none();
+    }
     room("rest", c.rest());
     room("loads", c.loads());
     room("scatter", c.scatter());
@@ -186,5 +192,6 @@ public final class ShopJson {
   private void room(String key, Clearance.Room room) {
     json.key(key + "_sideways_m").value(room.sideways());
     json.key(key + "_along_m").value(room.along());
+    json.key(key + "_across_m").value(room.across());
   }
 }

@@ -112,7 +112,7 @@ public final class ShopPapers {
         ? ""
         : "DO NOT MAKE IT SO: the design does not hold ("
             + String.join(", ", wrong)
-            + "). The cautions say what to change.";
+            + "). See the cautions and the clearance list.";
   }
 
   private static byte[] utf8(String text) {
