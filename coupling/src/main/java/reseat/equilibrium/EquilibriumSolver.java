@@ -50,18 +50,15 @@ public final class EquilibriumSolver {
 
   private ContactGeometry geometry;
   private final Inverse6 inverse = new Inverse6();
+  private final CarriedLoad carried = new CarriedLoad(inverse);
   private final WorkingPose pose = new WorkingPose();
   private final double[] normals = new double[3 * N];
   private final SeatSide side = new SeatSide();
   private final double[] centres = new double[3 * N];
   private final double[] wrenchColumns = new double[N * N];
   private final double[] gaps = new double[N];
-  private final double[] forces = new double[N];
-  private final double[] roots = new double[N];
-  private final double[] approaches = new double[N];
   private final double[] load = new double[N];
   private final double[] missing = new double[N];
-  private final double[] correction = new double[N];
   private final double[] step = new double[N];
   private final double[] ballAxes = new double[3];
   private final double[] ballShift;
@@ -82,7 +79,7 @@ public final class EquilibriumSolver {
    * @return how it ended
    */
   public Outcome rest(ContactGeometry g) {
-    return run(g, null, null, null);
+    return solve(g, null, null, null);
   }
 
   /**
@@ -90,24 +87,19 @@ public final class EquilibriumSolver {
    *
    * @param g the coupling; six contacts
    * @param hertz constants C of N = C δ^(3/2), N/m^1.5, one per contact
-   * @param wrench load on the holder about the base's origin, base axes, N and N·m, 6 values
+   * @param wrench load on the holder about the base's origin, base axes, N and N·m, 6 values; null
+   *     to find the rest pose, with no use of the constants
    * @param mounting compliance of each ball's mounting, 9 values per ball row by row in the ball
    *     half's axes, m/N; null for rigid mountings
    * @return how it ended
    */
   public Outcome solve(ContactGeometry g, double[] hertz, double[] wrench, double[] mounting) {
-    return run(g, hertz, wrench, mounting);
-  }
-
-  private Outcome run(ContactGeometry g, double[] hertz, double[] wrench, double[] mounting) {
     if (g.contacts != N) {
       throw new IllegalArgumentException("six contacts wanted, found " + g.contacts);
     }
     geometry = g;
     pose.reset();
-    Arrays.fill(approaches, 0);
-    Arrays.fill(forces, 0);
-    Arrays.fill(roots, 0);
+    carried.reset();
     Arrays.fill(ballShift, 0);
     double previous = 0; // no rate before the second round
     boolean inverted = false;
@@ -121,14 +113,14 @@ public final class EquilibriumSolver {
       }
       if (wrench != null) {
         loadOnBallHalf(wrench);
-        carry(hertz);
+        carried.carry(load, wrenchColumns, hertz);
         if (mounting != null) {
           shiftBalls(mounting);
           place();
         }
       }
       for (int i = 0; i < N; i++) {
-        missing[i] = -approaches[i] - gaps[i];
+        missing[i] = -carried.approaches[i] - gaps[i];
       }
       inverse.solveTransposed(missing, step);
       pose.move(step);
@@ -145,7 +137,7 @@ public final class EquilibriumSolver {
         place();
         if (wrench != null) {
           loadOnBallHalf(wrench);
-          carry(hertz);
+          carried.carry(load, wrenchColumns, hertz);
         }
         return side.left(geometry, normals) ? Outcome.PRESSED_THROUGH : Outcome.SOLVED;
       }
@@ -154,33 +146,6 @@ public final class EquilibriumSolver {
       previous = change;
     }
     return Outcome.NOT_FOUND;
-  }
-
-  /** Corrects the forces until they carry the load on W as it is now; then finds approaches. */
-  private void carry(double[] hertz) {
-    for (int i = 0; i < N; i++) {
-      double left = load[i];
-      for (int j = 0; j < N; j++) {
-        left -= wrenchColumns[N * i + j] * forces[j];
-      }
-      missing[i] = left;
-    }
-    inverse.solve(missing, correction);
-    for (int i = 0; i < N; i++) {
-      forces[i] += correction[i];
-      double ratio = forces[i] / hertz[i];
-      roots[i] = ratio > 0 ? cubeRoot(ratio, roots[i]) : 0;
-      approaches[i] = roots[i] * roots[i];
-    }
-  }
-
-  /** Cube root of a positive number; a near guess takes one step of Halley's method. */
-  private static double cubeRoot(double x, double guess) {
-    double cube = guess * guess * guess;
-    if (Math.abs(cube - x) > 1e-3 * x) {
-      return Math.cbrt(x);
-    }
-    return guess * (cube + 2 * x) / (2 * cube + x);
   }
 
   /** Puts the balls where the pose has them; fills centres, gaps, normals and W; gives the size. */
@@ -234,7 +199,7 @@ public final class EquilibriumSolver {
     Arrays.fill(ballShift, 0);
     for (int i = 0; i < N; i++) {
       int ball = geometry.ballOf[i];
-      double n = Math.max(0, forces[i]);
+      double n = Math.max(0, carried.forces[i]);
       pose.rotateBack(n * normals[3 * i], n * normals[3 * i + 1], n * normals[3 * i + 2], ballAxes);
       int c = 9 * ball;
       for (int j = 0; j < 3; j++) {
@@ -253,7 +218,7 @@ public final class EquilibriumSolver {
    * @return N, compression positive; negative where the contact would have to pull
    */
   public double force(int contact) {
-    return forces[contact];
+    return carried.forces[contact];
   }
 
   /**
@@ -263,7 +228,7 @@ public final class EquilibriumSolver {
    * @return m, zero where the contact has lifted
    */
   public double approach(int contact) {
-    return approaches[contact];
+    return carried.approaches[contact];
   }
 
   /**
@@ -273,7 +238,7 @@ public final class EquilibriumSolver {
    */
   public boolean lifted() {
     for (int i = 0; i < N; i++) {
-      if (forces[i] < 0) {
+      if (carried.forces[i] < 0) {
         return true;
       }
     }

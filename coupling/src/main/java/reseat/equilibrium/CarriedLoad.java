@@ -1,0 +1,65 @@
+package reseat.equilibrium;
+
+import java.util.Arrays;
+import reseat.numerics.Inverse6;
+
+/**
+ * Forces of six contacts that carry a load, and how deep these press the balls in.
+ *
+ * <p>Kept from round to round of the {@link EquilibriumSolver}: each round only corrects the forces
+ * for what W has changed, so an inverse that belongs to a pose near by serves, and each cube root
+ * starts from the last.
+ */
+final class CarriedLoad {
+
+  private static final int N = 6;
+
+  private final Inverse6 inverse;
+  private final double[] missing = new double[N];
+  private final double[] correction = new double[N];
+  private final double[] roots = new double[N];
+
+  /** N, compression positive; negative where a contact would have to pull. */
+  final double[] forces = new double[N];
+
+  /** m, zero where a contact has lifted. */
+  final double[] approaches = new double[N];
+
+  /** Takes the inverse of W, or of one near it, that its owner keeps. */
+  CarriedLoad(Inverse6 inverse) {
+    this.inverse = inverse;
+  }
+
+  void reset() {
+    Arrays.fill(forces, 0);
+    Arrays.fill(approaches, 0);
+    Arrays.fill(roots, 0);
+  }
+
+  /** Corrects the forces until they carry the load on W as it is now; then finds approaches. */
+  void carry(double[] load, double[] wrenchColumns, double[] hertz) {
+    for (int i = 0; i < N; i++) {
+      double left = load[i];
+      for (int j = 0; j < N; j++) {
+        left -= wrenchColumns[N * i + j] * forces[j];
+      }
+      missing[i] = left;
+    }
+    inverse.solve(missing, correction);
+    for (int i = 0; i < N; i++) {
+      forces[i] += correction[i];
+      double ratio = forces[i] / hertz[i];
+      roots[i] = ratio > 0 ? cubeRoot(ratio, roots[i]) : 0;
+      approaches[i] = roots[i] * roots[i];
+    }
+  }
+
+  /** Cube root of a positive number; a near guess takes one step of Halley's method. */
+  private static double cubeRoot(double x, double guess) {
+    double cube = guess * guess * guess;
+    if (Math.abs(cube - x) > 1e-3 * x) {
+      return Math.cbrt(x);
+    }
+    return guess * (cube + 2 * x) / (2 * cube + x);
+  }
+}
