@@ -112,8 +112,7 @@ public final class EquilibriumSolver {
         return Outcome.NOT_CONSTRAINED;
       }
       if (wrench != null) {
-        loadOnBallHalf(wrench);
-        carried.carry(load, wrenchColumns, hertz);
+        carry(wrench, hertz);
         if (mounting != null) {
           shiftBalls(mounting);
           place();
@@ -126,8 +125,7 @@ public final class EquilibriumSolver {
       pose.move(step);
       double change = 0;
       for (int i = 0; i < 3; i++) {
-        change = Math.max(change, Math.abs(step[i]));
-        change = Math.max(change, size * Math.abs(step[i + 3]));
+        change = Math.max(change, Math.max(Math.abs(step[i]), size * Math.abs(step[i + 3])));
       }
       if (!(change < 1e3)) {
         return Outcome.NOT_FOUND;
@@ -136,8 +134,7 @@ public final class EquilibriumSolver {
       if (change <= STILL || (rate < QUICK && change * rate <= STILL)) {
         place();
         if (wrench != null) {
-          loadOnBallHalf(wrench);
-          carried.carry(load, wrenchColumns, hertz);
+          carry(wrench, hertz);
         }
         return side.left(geometry, normals) ? Outcome.PRESSED_THROUGH : Outcome.SOLVED;
       }
@@ -155,9 +152,7 @@ public final class EquilibriumSolver {
     for (int i = 0; i < N; i++) {
       int k = 3 * geometry.ballOf[i];
       if (i > 0 && geometry.ballOf[i - 1] == geometry.ballOf[i]) {
-        centres[3 * i] = centres[3 * i - 3];
-        centres[3 * i + 1] = centres[3 * i - 2];
-        centres[3 * i + 2] = centres[3 * i - 1];
+        System.arraycopy(centres, 3 * i - 3, centres, 3 * i, 3);
       } else {
         pose.apply(
             b[k] + ballShift[k],
@@ -184,15 +179,16 @@ public final class EquilibriumSolver {
     return largest;
   }
 
-  /** Turns the load on the holder into -(load on the ball half) about the seat half's origin. */
-  private void loadOnBallHalf(double[] w) {
+  /** Carries the load, turned into -(load on the ball half) about the seat half's origin. */
+  private void carry(double[] w, double[] hertz) {
     if (geometry.ballsOnHolder()) {
       for (int i = 0; i < N; i++) {
         load[i] = -w[i];
       }
-      return;
+    } else {
+      pose.wrenchToFrame(w, load);
     }
-    pose.wrenchToFrame(w, load);
+    carried.carry(load, wrenchColumns, hertz);
   }
 
   private void shiftBalls(double[] mounting) {

@@ -44,13 +44,8 @@ public final class SelfSeating {
   private static final double RESOLUTION = 1e-14;
 
   private final ContactLines lines;
-  private final double[] opposite;
   private final Lu6 normal = new Lu6();
-  private final Lu6 lu = new Lu6();
-  private final double[] normalColumns = new double[N * N];
-  private final double[] slipColumns = new double[N * N];
-  private final double[] pushing = new double[N * N];
-  private final double[] n = new double[N];
+  private final StoppedSlide slide;
 
   /**
    * Prepares the question.
@@ -61,16 +56,8 @@ public final class SelfSeating {
    */
   public SelfSeating(ContactLines lines, Wrench load) {
     this.lines = lines;
-    Wrench w = load.movedTo(Vec3.ZERO);
-    opposite =
-        new double[] {
-          -w.force().x(), -w.force().y(), -w.force().z(),
-          -w.moment().x(), -w.moment().y(), -w.moment().z()
-        };
-    for (int i = 0; i < Math.min(N, lines.lines().size()); i++) {
-      writeColumn(lines.lines().get(i), lines.lines().get(i).push(), normalColumns, i);
-    }
-    if (lines.lines().size() != N || !normal.factor(normalColumns)) {
+    slide = new StoppedSlide(lines, load);
+    if (lines.lines().size() != N || !normal.factor(slide.normalColumns())) {
       throw new ArithmeticException("the contacts do not constrain the holder");
     }
   }
@@ -186,7 +173,7 @@ public final class SelfSeating {
    * @return the path
    */
   Path path(double[] rates) {
-    writeColumns(slips(rates));
+    slide.setSlips(slips(rates));
     List<String> open = new ArrayList<>();
     String lastSeat = "";
     for (int i = 0; i < N; i++) {
@@ -207,13 +194,13 @@ public final class SelfSeating {
     double last = 0;
     double mu = 0;
     while (Double.isNaN(stalls) || Double.isNaN(tips)) {
-      boolean finite = findForces(mu);
-      if (Double.isNaN(stalls) && !goesOn(finite, rates)) {
-        stalls = between(last, mu, at -> goesOn(findForces(at), rates));
-        finite = findForces(mu);
+      slide.stop(mu);
+      if (Double.isNaN(stalls) && !slide.goesOn(rates)) {
+        stalls = between(last, mu, at -> slide.stop(at).goesOn(rates));
+        slide.stop(mu);
       }
-      if (Double.isNaN(tips) && !staysEngaged(finite, rates)) {
-        tips = between(last, mu, at -> staysEngaged(findForces(at), rates));
+      if (Double.isNaN(tips) && !slide.staysEngaged(rates)) {
+        tips = between(last, mu, at -> slide.stop(at).staysEngaged(rates));
       }
       if (mu >= GREATEST) {
         stalls = Double.isNaN(stalls) ? GREATEST : stalls;
@@ -242,47 +229,6 @@ public final class SelfSeating {
     return low;
   }
 
-  /** Whether power is left at the open contacts to go on closing. */
-  private boolean goesOn(boolean finite, double[] rates) {
-    if (!finite) {
-      return false; // the contact forces grow without bound: the holder wedges
-    }
-    double power = 0;
-    for (int i = 0; i < N; i++) {
-      power += rates[i] * n[i];
-    }
-    return power > 0;
-  }
-
-  /** Whether every engaged contact is pressed. */
-  private boolean staysEngaged(boolean finite, double[] rates) {
-    if (!finite) {
-      return true;
-    }
-    double largest = 0;
-    for (double force : n) {
-      largest = Math.max(largest, Math.abs(force));
-    }
-    for (int i = 0; i < n.length; i++) {
-      if (rates[i] == 0 && n[i] < -1e-9 * largest) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Finds the forces that would stop the slide; false if no finite ones do. */
-  private boolean findForces(double mu) {
-    for (int k = 0; k < N * N; k++) {
-      pushing[k] = normalColumns[k] - mu * slipColumns[k];
-    }
-    if (!lu.factor(pushing)) {
-      return false;
-    }
-    lu.solve(opposite, n);
-    return true;
-  }
-
   /** Unit slip of the holder at each engaged contact; null at those open or standing still. */
   private Vec3[] slips(double[] rates) {
     double[] x = Arrays.copyOf(rates, N);
@@ -298,21 +244,5 @@ public final class SelfSeating {
       slip[i] = rates[i] > 0 || v.norm() == 0 ? null : v.unit();
     }
     return slip;
-  }
-
-  /** Writes wrenches of unit forces along the normals, and along the slips. */
-  private void writeColumns(Vec3[] slip) {
-    for (int i = 0; i < N; i++) {
-      ContactLines.Line line = lines.lines().get(i);
-      writeColumn(line, slip[i] == null ? Vec3.ZERO : slip[i], slipColumns, i);
-    }
-  }
-
-  private static void writeColumn(ContactLines.Line line, Vec3 force, double[] columns, int i) {
-    Vec3 moment = line.point().cross(force);
-    for (int k = 0; k < 3; k++) {
-      columns[N * k + i] = force.component(k);
-      columns[N * (k + 3) + i] = moment.component(k);
-    }
   }
 }
