@@ -20,8 +20,8 @@ import reseat.space.WorkingPose;
  *
  * <p>Convergence: the largest change of the pose in a round (rotation times the size of the
  * coupling), or the next one to be expected by the rate at which changes fall, is at or under
- * {@value #STILL} m, at most {@value #ROUNDS} rounds. Allocates nothing in {@link #solve}. Not for
- * use by several threads.
+ * {@value #STILL} m, at most {@value #ROUNDS} rounds. Allocates nothing. Not for use by several
+ * threads.
  */
 public final class EquilibriumSolver {
 
@@ -58,7 +58,6 @@ public final class EquilibriumSolver {
   private final double[] wrenchColumns = new double[N * N];
   private final double[] gaps = new double[N];
   private final double[] load = new double[N];
-  private final double[] missing = new double[N];
   private final double[] step = new double[N];
   private final double[] ballAxes = new double[3];
   private final double[] ballShift;
@@ -101,8 +100,8 @@ public final class EquilibriumSolver {
     pose.reset();
     carried.reset();
     Arrays.fill(ballShift, 0);
-    double previous = 0; // no rate before the second round
     boolean inverted = false;
+    double previous = 0; // no rate before the second round
     for (int round = 0; round < ROUNDS; round++) {
       double size = place();
       if (round == 0) {
@@ -119,9 +118,9 @@ public final class EquilibriumSolver {
         }
       }
       for (int i = 0; i < N; i++) {
-        missing[i] = -carried.approaches[i] - gaps[i];
+        gaps[i] = -carried.approaches[i] - gaps[i];
       }
-      inverse.solveTransposed(missing, step);
+      inverse.solveTransposed(gaps, step);
       pose.move(step);
       double change = 0;
       for (int i = 0; i < 3; i++) {
@@ -194,15 +193,14 @@ public final class EquilibriumSolver {
   private void shiftBalls(double[] mounting) {
     Arrays.fill(ballShift, 0);
     for (int i = 0; i < N; i++) {
-      int ball = geometry.ballOf[i];
       double n = Math.max(0, carried.forces[i]);
       pose.rotateBack(n * normals[3 * i], n * normals[3 * i + 1], n * normals[3 * i + 2], ballAxes);
-      int c = 9 * ball;
+      int ball = geometry.ballOf[i];
       for (int j = 0; j < 3; j++) {
         ballShift[3 * ball + j] +=
-            mounting[c + 3 * j] * ballAxes[0]
-                + mounting[c + 3 * j + 1] * ballAxes[1]
-                + mounting[c + 3 * j + 2] * ballAxes[2];
+            mounting[9 * ball + 3 * j] * ballAxes[0]
+                + mounting[9 * ball + 3 * j + 1] * ballAxes[1]
+                + mounting[9 * ball + 3 * j + 2] * ballAxes[2];
       }
     }
   }
