@@ -24,7 +24,7 @@ import reseat.space.Vec3;
  *
  * @param view how the maker sees it
  * @param carriesBalls whether the balls are on this half; else the seats are
- * @param features what is made, support by support, then lines of pull and the tool point
+ * @param features what is made, support by support, then the tool point and lines of pull
  */
 public record MadeHalf(MakerView view, boolean carriesBalls, List<MadeFeature> features) {
 
@@ -51,11 +51,11 @@ public record MadeHalf(MakerView view, boolean carriesBalls, List<MadeFeature> f
       features.addAll(
           balls ? ballFeatures(s, view, stated) : new MadeSeat(s, view, stated).features());
     }
-    for (Preload p : design.preloads()) {
-      features.add(lineOfPull(p, view));
-    }
     if (half == Half.HOLDER) {
       features.add(toolPoint(design, view, stated));
+    }
+    for (Preload p : design.preloads()) {
+      features.add(lineOfPull(p, view));
     }
     return new MadeHalf(view, balls, features);
   }

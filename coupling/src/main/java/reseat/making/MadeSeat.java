@@ -4,6 +4,7 @@ import static reseat.making.MadeDimension.Kind;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.design.Support;
@@ -61,7 +62,10 @@ final class MadeSeat implements Seat.Visitor<List<MadeFeature>> {
         lean < 1e-6
             ? ""
             : String.format(
-                java.util.Locale.ROOT, "opens %.2f deg off square", Math.toDegrees(lean));
+                Locale.ROOT,
+                "opens %.2f deg off square toward %.2f deg",
+                Math.toDegrees(lean),
+                Math.toDegrees(view.azimuth(f.up())));
     String all = note.isEmpty() || tilted.isEmpty() ? note + tilted : note + "; " + tilted;
     return new MadeFeature(
         kind, support.name(), view.turnedOver(at), direction, stated.ofSeat(support), sizes, all);

@@ -151,4 +151,15 @@ class MadeHalfTest {
         MadeHalf.of(design(text), Half.HOLDER).ofKind(MadeFeature.Kind.LINE_OF_PULL).get(0);
     assertThat(fromBelow.note()).endsWith("leans 5.71 deg toward 0.00 deg");
   }
+
+  @Test
+  void aSeatThatOpensAslantSaysWhichWay() {
+    String text =
+        Starter.SENSOR_MOUNT
+            .text()
+            .replace("kind = \"vee\"", "kind = \"vee\"\nopens = [0, 0.5, 1]");
+    MadeFeature vee =
+        MadeHalf.of(design(text), Half.BASE).ofKind(MadeFeature.Kind.VEE_GROOVE).get(0);
+    assertThat(vee.note()).isEqualTo("opens 26.57 deg off square toward 90.00 deg");
+  }
 }

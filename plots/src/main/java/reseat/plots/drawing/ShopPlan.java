@@ -17,6 +17,7 @@ import reseat.plots.scene.LineStyle;
 import reseat.plots.scene.Mark;
 import reseat.plots.scene.Point;
 import reseat.plots.scene.TextStyle;
+import reseat.plots.scene.TextWidth;
 import reseat.plots.scene.Tone;
 import reseat.seat.CylinderPair;
 import reseat.seat.Seat;
@@ -29,6 +30,7 @@ final class ShopPlan {
   static final double FIGURES = 108;
 
   private static final double SAME = 1e-7;
+  private static final double LONGEST_NAME = 150;
   private static final TextStyle NAME = new TextStyle(10, true, Tone.INK);
   private static final TextStyle REMARK = new TextStyle(9.5, false, Tone.INK);
   private static final LineStyle BEHIND = new LineStyle(Tone.INK, 0.9, Dash.DASHED);
@@ -240,7 +242,8 @@ final class ShopPlan {
   private void labels(double common) {
     for (Support s : design.supports()) {
       Support seen = half.view().turnedOver(s);
-      List<String> words = new ArrayList<>(List.of(s.name()));
+      List<String> words = new ArrayList<>();
+      words.add(TextWidth.shortened(s.name(), NAME, LONGEST_NAME));
       if (!half.carriesBalls() && seen.seat().isGroove()) {
         words.add(ShopFigures.angle(half.view().azimuth(s.seat().frame().axis())));
       }
@@ -252,7 +255,7 @@ final class ShopPlan {
       label(List.of("tool point"), t.at(), 9, REMARK);
     }
     for (MadeFeature p : pulls()) {
-      label(List.of(p.name()), p.at(), 8, REMARK);
+      label(List.of(TextWidth.shortened(p.name(), REMARK, LONGEST_NAME)), p.at(), 8, REMARK);
     }
     if (common > 0) {
       Vec3 first = half.view().turnedOver(design.supports().get(0).ball().centre());

@@ -29,6 +29,7 @@ import reseat.plots.scene.TextWidth;
 public final class ShopSheet {
 
   private static final double SECTIONS_SHARE = 0.42;
+  private static final double TABLES_SHARE = 0.3;
   private static final double DXF_GAP = 0.02;
 
   /** Width of a line of words: a text of release 12 has at most 255 characters. */
@@ -65,7 +66,7 @@ public final class ShopSheet {
     Box frame = paper.frame();
     List<Group> groups = groups(design, made);
     ShopTables tables = new ShopTables(made, figures, frame.width());
-    Scene below = tables.draw(sizes(groups, made, figures));
+    Scene below = tables.draw(sizes(groups, made, figures), TABLES_SHARE * frame.height());
     double titleTop = frame.bottom() - ShopTitle.HEIGHT;
     double tablesTop = titleTop - below.height() - 4;
     Box views = new Box(frame.left() + 4, frame.top() + 6, frame.right() - 4, tablesTop - 4);

@@ -22,6 +22,7 @@ final class ShopTables {
   private static final TextStyle HEAD = new TextStyle(9, true, Tone.INK);
   private static final double LINE = 11.5;
   private static final double PAD = 5;
+  private static final double LONGEST_NAME = 130;
   private static final Set<String> EMPTY = Set.of("", "\u2013");
 
   private final MadeHalf half;
@@ -34,9 +35,23 @@ final class ShopTables {
     this.width = width;
   }
 
-  /** The table of coordinates and, below it, sizes section by section. */
-  Scene draw(List<String> sizes) {
+  /**
+   * The table of coordinates and, below it, sizes section by section.
+   *
+   * @param sizes a paragraph for each section
+   * @param highest room; rows that find none are counted in words
+   */
+  Scene draw(List<String> sizes, double highest) {
+    List<String> lines = new ArrayList<>();
+    for (String size : sizes) {
+      lines.addAll(TextWidth.wrapped(size, CELL, width - 2 * PAD));
+    }
     List<List<String>> rows = rows();
+    int room = (int) Math.max(3, (highest - 2 * LINE) / LINE - lines.size());
+    if (rows.size() > room) {
+      lines.add(0, rows.size() - room + " more points stand in the table of coordinates.");
+      rows = rows.subList(0, room);
+    }
     List<Mark> marks = new ArrayList<>();
     double y = LINE;
     List<Double> lefts = lefts(rows);
@@ -55,11 +70,9 @@ final class ShopTables {
       y += LINE;
     }
     y += 2;
-    for (String size : sizes) {
-      for (String line : TextWidth.wrapped(size, CELL, width - 2 * PAD)) {
-        marks.add(Mark.Text.level(line, new Point(PAD, y), Anchor.START, CELL));
-        y += LINE;
-      }
+    for (String line : lines) {
+      marks.add(Mark.Text.level(line, new Point(PAD, y), Anchor.START, CELL));
+      y += LINE;
     }
     marks.add(Mark.Path.line(new Point(0, 0), new Point(width, 0), LineStyle.THIN));
     return new Scene(width, y - 4, marks);
@@ -114,7 +127,7 @@ final class ShopTables {
     PlaceTolerance p = f.place();
     boolean stated = !p.equals(PlaceTolerance.UNSTATED);
     return List.of(
-        tool ? f.name() : f.name() + part + ": " + f.kind().words(),
+        tool ? f.name() : named(f.name()) + part + ": " + f.kind().words(),
         figures.length(f.at().x()),
         figures.length(f.at().y()),
         figures.length(f.at().z()),
@@ -125,6 +138,10 @@ final class ShopTables {
         stated && directed ? ShopFigures.angleTolerance(p.direction()) : "",
         stated ? ShopFigures.angleTolerance(p.slopeAlong()) : "",
         stated ? ShopFigures.angleTolerance(p.slopeAcross()) : "");
+  }
+
+  private static String named(String name) {
+    return TextWidth.shortened(name, CELL, LONGEST_NAME);
   }
 
   /** Columns as wide as their widest cell, what is left over shared between them. */

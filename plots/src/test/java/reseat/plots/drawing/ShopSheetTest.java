@@ -52,6 +52,13 @@ class ShopSheetTest {
     return CASES;
   }
 
+  /** Sheets on which every name has room as it is, and every point a row. */
+  static List<Case> roomy() {
+    return CASES.stream()
+        .filter(c -> !List.of("many-springs", "long-names").contains(c.name()))
+        .toList();
+  }
+
   private static String words(ShopSheet sheet) {
     return sheet.scene().texts().stream().map(Mark.Text::words).collect(Collectors.joining("\n"));
   }
@@ -74,7 +81,7 @@ class ShopSheetTest {
   }
 
   @ParameterizedTest
-  @MethodSource("drawn")
+  @MethodSource("roomy")
   void namesEverySupportOnThePlanAndItsCoordinatesInTheTable(Case c) {
     ShopFigures figures = new ShopFigures(c.inch());
     String words = words(c.sheet());
@@ -118,6 +125,14 @@ class ShopSheetTest {
     String[] box = svg.getAttribute("viewBox").split(" ", -1);
     double wide = c.inch() ? 11 * 0.0254 : 0.297;
     assertThat(Double.parseDouble(box[2]) / 96 * 0.0254).isCloseTo(wide, within(3e-6));
+  }
+
+  @Test
+  void pointsThatFindNoRowAreCounted() {
+    assertThat(CASES)
+        .filteredOn(c -> c.name().equals("many-springs"))
+        .allMatch(
+            c -> words(c.sheet()).contains(" more points stand in the table of coordinates."));
   }
 
   @Test
