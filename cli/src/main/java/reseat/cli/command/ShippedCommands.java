@@ -14,6 +14,7 @@ final class ShippedCommands implements CommandTable {
           "check",
           "remount",
           "interchange",
+          "sweep",
           "report",
           "shopsheet",
           "mount",
@@ -33,6 +34,7 @@ final class ShippedCommands implements CommandTable {
       case "check" -> new CheckCommand();
       case "remount" -> new RemountCommand(Terminal.showsErrors());
       case "interchange" -> new InterchangeCommand(Terminal.showsErrors());
+      case "sweep" -> new SweepCommand(Terminal.showsErrors());
       case "readings" -> new ReadingsCommand();
       case "materials" -> new MaterialsCommand();
       case "mount" -> new MountCommand();

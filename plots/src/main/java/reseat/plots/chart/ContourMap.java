@@ -1,6 +1,7 @@
 package reseat.plots.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
@@ -56,7 +57,41 @@ public final class ContourMap {
       AxisQuantity output,
       double[][] values,
       Marked marked) {
+    double[][] limits = new double[xs.length][ys.length];
+    for (double[] column : limits) {
+      Arrays.fill(column, marked.limit());
+    }
+    return draw(x, xs, y, ys, output, values, limits, new boolean[xs.length][ys.length], marked);
+  }
+
+  /**
+   * Draws the map with a limit that goes with the inputs, and crosses where a check fails.
+   *
+   * @param x first input
+   * @param xs its values, SI, ascending, at least two
+   * @param y second input
+   * @param ys its values, SI, ascending, at least two
+   * @param output what answers
+   * @param values SI, {@code values[i][j]} at the i-th first and the j-th second input; not a
+   *     finite number where there is no result
+   * @param limits limits on the values, SI, shaped as they; not finite where there is none
+   * @param failing whether any check fails, shaped as the values
+   * @param marked the limit if it is the same everywhere, else infinite; the design's place
+   * @return the picture {@code contour-map}
+   */
+  public static Picture draw(
+      AxisQuantity x,
+      double[] xs,
+      AxisQuantity y,
+      double[] ys,
+      AxisQuantity output,
+      double[][] values,
+      double[][] limits,
+      boolean[][] failing,
+      Marked marked) {
     ContourLines grid = ContourLines.of(scaled(x, xs), scaled(y, ys), scaled(output, values));
+    ContourLines excess =
+        ContourLines.of(scaled(x, xs), scaled(y, ys), scaled(output, excess(values, limits)));
     PlotPanel panel =
         new PlotPanel(
             WIDTH,
@@ -69,12 +104,11 @@ public final class ContourMap {
     double limit = output.of(marked.limit());
     List<Mark> areas = new ArrayList<>();
     List<Mark> lines = new ArrayList<>();
-    if (Double.isFinite(limit)) {
-      List<List<Point>> allowed = placed(panel, grid.area(limit, marked.limitIsUpper()));
-      if (!allowed.isEmpty()) {
-        areas.add(new Mark.Path(allowed, true, LineStyle.NONE, ALLOWED));
-      }
+    List<List<Point>> allowed = placed(panel, excess.area(0, marked.limitIsUpper()));
+    if (!allowed.isEmpty()) {
+      areas.add(new Mark.Path(allowed, true, LineStyle.NONE, ALLOWED));
     }
+    List<Mark> crosses = FailingPoints.crosses(panel, scaled(x, xs), scaled(y, ys), failing);
     Point low = panel.at(panel.x().from(), panel.y().from());
     Point high = panel.at(panel.x().to(), panel.y().to());
     LabelPlacer placer = new LabelPlacer(new Box(low.x() + 2, high.y(), high.x(), low.y() - 2));
@@ -89,21 +123,34 @@ public final class ContourMap {
         label(placer, found, NumberText.tick(level), words);
       }
     }
-    List<List<Point>> edge = Double.isFinite(limit) ? placed(panel, grid.lines(limit)) : List.of();
+    List<List<Point>> edge = placed(panel, excess.lines(0));
     if (!edge.isEmpty()) {
       lines.add(new Mark.Path(edge, false, LineStyle.LIMIT, Fill.NONE));
     }
     Scene.Builder scene = new Scene.Builder().addAll(areas).place(axes, 0, 0).addAll(lines);
+    scene.addAll(crosses);
     chosen(scene, panel, x.of(marked.chosenX()), y.of(marked.chosenY()));
     scene.addAll(words);
-    Scene key = Key.of(key(x, y, output, marked), WIDTH - 12, 2);
+    Scene key = Key.of(key(x, y, output, marked, limits, crosses), WIDTH - 12, 2);
     scene.place(key, 6, axes.height() + 6);
     return Picture.of(
         "contour-map",
         output.heading() + " over " + x.name() + " and " + y.name(),
-        caption(output, marked),
+        caption(output, allowed.isEmpty() && edge.isEmpty()),
         altText(x, y, output, values),
         scene.build(WIDTH, axes.height() + 6 + key.height()));
+  }
+
+  private static double[][] excess(double[][] values, double[][] limits) {
+    double[][] excess = new double[values.length][];
+    for (int i = 0; i < values.length; i++) {
+      excess[i] = new double[values[i].length];
+      for (int j = 0; j < values[i].length; j++) {
+        boolean both = Double.isFinite(values[i][j]) && Double.isFinite(limits[i][j]);
+        excess[i][j] = both ? values[i][j] - limits[i][j] : Double.POSITIVE_INFINITY;
+      }
+    }
+    return excess;
   }
 
   private static double[] scaled(AxisQuantity quantity, double[] si) {
@@ -154,18 +201,33 @@ public final class ContourMap {
   }
 
   private static List<Key.Entry> key(
-      AxisQuantity x, AxisQuantity y, AxisQuantity output, Marked marked) {
+      AxisQuantity x,
+      AxisQuantity y,
+      AxisQuantity output,
+      Marked marked,
+      double[][] limits,
+      List<Mark> crosses) {
     List<Key.Entry> key = new ArrayList<>();
     key.add(Key.Entry.line(LineStyle.solid(Tone.BLUE, 1.1), output.label() + " as written"));
-    if (Double.isFinite(marked.limit())) {
+    boolean limited =
+        Arrays.stream(limits).flatMapToDouble(Arrays::stream).anyMatch(Double::isFinite);
+    if (limited) {
       key.add(
           Key.Entry.area(
               LineStyle.NONE,
               ALLOWED,
-              "allowed: "
-                  + (marked.limitIsUpper() ? "at most " : "at least ")
-                  + output.text(marked.limit(), 3)));
+              Double.isFinite(marked.limit())
+                  ? "allowed: "
+                      + (marked.limitIsUpper() ? "at most " : "at least ")
+                      + output.text(marked.limit(), 3)
+                  : "allowed by the limit, which goes with the inputs"));
       key.add(Key.Entry.line(LineStyle.LIMIT, "limit"));
+    }
+    if (!crosses.isEmpty()) {
+      key.add(
+          new Key.Entry(
+              List.of(FailingPoints.cross(new Point(0, 0))),
+              "a check fails here, or it cannot stand"));
     }
     if (Double.isFinite(marked.chosenX()) && Double.isFinite(marked.chosenY())) {
       key.add(
@@ -178,12 +240,12 @@ public final class ContourMap {
     return key;
   }
 
-  private static String caption(AxisQuantity output, Marked marked) {
-    return Double.isFinite(marked.limit())
-        ? "The "
+  private static String caption(AxisQuantity output, boolean free) {
+    return free
+        ? "The " + output.name() + " is equal along a line."
+        : "The "
             + output.name()
-            + " is equal along a line; inside the shaded part it keeps its limit."
-        : "The " + output.name() + " is equal along a line.";
+            + " is equal along a line; inside the shaded part it keeps its limit.";
   }
 
   private static String altText(

@@ -1,6 +1,7 @@
 package reseat.plots.chart;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import reseat.plots.NumberText;
@@ -27,12 +28,34 @@ final class CurvePanels {
    *
    * @param quantity what is shown
    * @param values SI, one per place on the x axis; infinite where there is none
-   * @param limit SI; infinite for none
+   * @param limits SI, one per place on the x axis; infinite where there is none
    * @param limitIsUpper whether values must stay below it
    */
-  record Panel(AxisQuantity quantity, List<Double> values, double limit, boolean limitIsUpper) {
+  record Panel(
+      AxisQuantity quantity, List<Double> values, List<Double> limits, boolean limitIsUpper) {
     Panel {
       values = List.copyOf(values);
+      limits = List.copyOf(limits);
+    }
+
+    /** A panel with one limit over its whole width. */
+    Panel(AxisQuantity quantity, List<Double> values, double limit, boolean limitIsUpper) {
+      this(quantity, values, Collections.nCopies(values.size(), limit), limitIsUpper);
+    }
+
+    /** The limit, if it is the same wherever there is one; not a finite number if not. */
+    double limit() {
+      double least = limits.stream().mapToDouble(v -> v).min().orElse(Double.POSITIVE_INFINITY);
+      return most() - least <= 1e-9 * Math.abs(most()) ? least : Double.POSITIVE_INFINITY;
+    }
+
+    /** The largest limit; infinite if there is none anywhere. */
+    double most() {
+      return limits.stream()
+          .mapToDouble(v -> v)
+          .filter(Double::isFinite)
+          .max()
+          .orElse(Double.POSITIVE_INFINITY);
     }
 
     boolean empty() {
@@ -91,8 +114,8 @@ final class CurvePanels {
     double[] ys = scaled(p.quantity(), p.values());
     AxisRange.Gatherer range = new AxisRange.Gatherer().add(ys).add(0);
     double limit = p.quantity().of(p.limit());
-    if (range.near(limit, WORTH_SHOWING)) {
-      range.add(limit);
+    if (range.near(p.quantity().of(p.most()), WORTH_SHOWING)) {
+      range.add(p.quantity().of(p.most()));
     }
     PlotPanel panel =
         new PlotPanel(
@@ -106,7 +129,11 @@ final class CurvePanels {
       panel.xBand(input.quantity().of(input.bandFrom()), input.quantity().of(input.bandTo()), BAND);
     }
     panel.vertical(input.quantity().of(input.chosen()), NOMINAL);
-    panel.horizontal(limit, LineStyle.LIMIT);
+    if (Double.isFinite(limit)) {
+      panel.horizontal(limit, LineStyle.LIMIT);
+    } else if (Double.isFinite(p.most())) {
+      panel.line(xs, scaled(p.quantity(), p.limits()), LineStyle.LIMIT);
+    }
     return marks ? panel.line(xs, ys, CURVE, PlotPanel.MARKERS.get(0)) : panel.line(xs, ys, CURVE);
   }
 
@@ -135,12 +162,14 @@ final class CurvePanels {
     }
     String limits =
         panels.stream()
-            .filter(p -> Double.isFinite(p.limit()))
+            .filter(p -> Double.isFinite(p.most()))
             .map(
                 p ->
                     p.quantity().name()
                         + (p.limitIsUpper() ? " at most " : " at least ")
-                        + p.quantity().text(p.limit(), 3))
+                        + (Double.isFinite(p.limit())
+                            ? p.quantity().text(p.limit(), 3)
+                            : "the line"))
             .collect(Collectors.joining(", "));
     if (!limits.isEmpty()) {
       entries.add(Key.Entry.line(LineStyle.LIMIT, "limit, where it is near: " + limits));

@@ -1,0 +1,229 @@
+package reseat.cli.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import reseat.cli.report.SweepPicture;
+import reseat.cli.report.SweepTables;
+import reseat.cli.report.SweepText;
+import reseat.design.CouplingDesign;
+import reseat.designfile.AlterableDesign;
+import reseat.designfile.DesignProblem;
+import reseat.plots.Picture;
+import reseat.study.Output;
+import reseat.study.OutputCatalog;
+import reseat.study.SweepAxis;
+import reseat.study.SweepPlan;
+import reseat.study.SweepPoint;
+import reseat.study.SweepStudy;
+
+/** Takes one key or two of a design file through a range, a list or the sizes in stock. */
+final class SweepCommand implements Subcommand {
+
+  private static final String NAME = "reseat sweep: ";
+  private static final int MOUNTS = 1000;
+  private static final int MOST_MOUNTS = 100_000_000;
+  private static final int MOST_THREADS = 1024;
+  private static final double SCALE = 2;
+
+  private final boolean watched;
+
+  /**
+   * Makes the command.
+   *
+   * @param watched whether the error stream is a terminal, and progress is shown there
+   */
+  SweepCommand(boolean watched) {
+    this.watched = watched;
+  }
+
+  @Override
+  public void describe(CommandSpec spec) {
+    spec.usageMessage()
+        .description(
+            "Takes one key or two of a design file through a range, a list or the sizes in stock,"
+                + " and tells what comes out and which check binds where.");
+    spec.addPositional(Options.file("design file (see 'reseat starter')"));
+    spec.addOption(
+        Options.several(
+            "--vary",
+            "KEY=VALUES",
+            "key and values, once or twice: \"preload.force=200 N..1 kN:9\" (FROM..TO:N),"
+                + " \"layout.ball.diameter=3/8 in,12 mm\" or"
+                + " layout.ball.diameter=stock:ball-inch (or ball-metric, pin, pin-inch, thread)"));
+    spec.addOption(
+        Options.several(
+            "--output", "NAME", "what to tell, as often as you like; a few if not given"));
+    spec.addOption(Options.flag("--list-outputs", "list what --output can name, and end"));
+    spec.addOption(Options.text("--csv", "OUT", "write the table to this file too, SI units"));
+    spec.addOption(
+        Options.text(
+            "--picture",
+            "OUT",
+            "draw curves over one key, or a map of the first output over two; .svg or .png"));
+    spec.addOption(Options.flag("--force", "replace files that exist already"));
+    spec.addOption(
+        Options.value(
+            "--mounts",
+            "N",
+            String.class,
+            String.valueOf(MOUNTS),
+            "tool changes to simulate at each point, for scatter"));
+    spec.addOption(Options.value("--seed", "S", String.class, "1", "seed of all luck"));
+    spec.addOption(
+        Options.value(
+            "--threads",
+            "T",
+            String.class,
+            String.valueOf(Runtime.getRuntime().availableProcessors()),
+            "threads to work with; the result does not depend on it"));
+    spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
+  }
+
+  @Override
+  public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
+    Path name = given.matchedPositionalValue(0, Path.of(""));
+    AlterableDesign file = AlterableDesign.read(name);
+    for (DesignProblem problem : file.unaltered().problems()) {
+      err.println(problem.oneLine(name.toString()));
+    }
+    Optional<CouplingDesign> design = file.unaltered().design();
+    if (design.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    if (given.hasMatchedOption("--list-outputs")) {
+      out.print(SweepText.outputs(design.get()));
+      return ExitCode.HOLDS;
+    }
+    try {
+      SweepPlan plan = plan(given, file, design.get());
+      for (String option : List.of("--csv", "--picture")) {
+        Path target = target(given, option);
+        if (target != null && !given.hasMatchedOption("--force") && Files.exists(target)) {
+          throw new FileAlreadyExistsException(target.toString());
+        }
+      }
+      return run(given, plan, design.get().title(), out, err);
+    } catch (UnusableChoice | IllegalArgumentException e) {
+      err.println(NAME + e.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  private static SweepPlan plan(ParseResult given, AlterableDesign file, CouplingDesign design)
+      throws UnusableChoice {
+    List<SweepAxis> axes = new ArrayList<>();
+    for (String text : given.matchedOptionValue("--vary", List.<String>of())) {
+      axes.add(SweepAxis.of(file, text));
+    }
+    if (axes.isEmpty() || axes.size() > 2) {
+      throw new UnusableChoice(
+          "name one key or two to vary, such as --vary \"preload.force=200 N..1 kN:9\"; found "
+              + axes.size(),
+          null);
+    }
+    List<Output> outputs = new ArrayList<>();
+    for (String text : given.matchedOptionValue("--output", List.<String>of())) {
+      outputs.add(OutputCatalog.named(design, text));
+    }
+    Path picture = target(given, "--picture");
+    if (picture != null) {
+      String ending = picture.toString().toLowerCase(Locale.ROOT);
+      if (!ending.endsWith(".svg") && !ending.endsWith(".png")) {
+        throw new UnusableChoice("--picture is '" + picture + "'; end it in .svg or .png", null);
+      }
+      Optional<String> obstacle = SweepPicture.obstacle(axes);
+      if (obstacle.isPresent()) {
+        throw new UnusableChoice("--picture: " + obstacle.get(), null);
+      }
+    }
+    return new SweepPlan(
+        file,
+        axes,
+        outputs.isEmpty() ? OutputCatalog.usual(design) : outputs,
+        (int) WholeNumber.of("--mounts", value(given, "--mounts"), 2, MOST_MOUNTS),
+        WholeNumber.of("--seed", value(given, "--seed"), Long.MIN_VALUE, Long.MAX_VALUE),
+        (int) WholeNumber.of("--threads", value(given, "--threads"), 1, MOST_THREADS));
+  }
+
+  private static String value(ParseResult given, String option) {
+    return given.commandSpec().findOption(option).getValue();
+  }
+
+  private static Path target(ParseResult given, String option) {
+    String name = given.matchedOptionValue(option, "");
+    return name.isEmpty() ? null : Path.of(name);
+  }
+
+  private int run(ParseResult given, SweepPlan plan, String title, PrintWriter out, PrintWriter err)
+      throws IOException {
+    ProgressLine progress = new ProgressLine(err, watched, plan.points(), System::nanoTime);
+    Interruption interruption =
+        Interruption.expect(
+            err,
+            () -> {
+              progress.wipe();
+              return NAME
+                  + "stopped after "
+                  + progress.done()
+                  + " of "
+                  + plan.points()
+                  + " points; nothing was written";
+            });
+    SweepStudy study = null;
+    boolean stopped;
+    try {
+      study = SweepStudy.run(plan, progress::at);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } finally {
+      stopped = !interruption.over();
+      progress.wipe();
+    }
+    if (study == null || stopped) {
+      return ExitCode.INTERRUPTED;
+    }
+    write(given, study, err);
+    out.print(
+        given.hasMatchedOption("--json")
+            ? SweepTables.json(study, title)
+            : SweepText.of(study, title));
+    return code(study);
+  }
+
+  private static int code(SweepStudy study) {
+    boolean nothing =
+        study.points().stream()
+            .noneMatch(
+                p -> p.state() == SweepPoint.State.HOLDS || p.state() == SweepPoint.State.FAILS);
+    return nothing ? ExitCode.NO_SOLUTION : study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  private static void write(ParseResult given, SweepStudy study, PrintWriter err)
+      throws IOException {
+    boolean force = given.hasMatchedOption("--force");
+    Path csv = target(given, "--csv");
+    if (csv != null) {
+      WholeFile.write(csv, SweepTables.csv(study).getBytes(StandardCharsets.UTF_8), force);
+    }
+    Path file = target(given, "--picture");
+    if (file != null) {
+      Optional<Picture> picture = SweepPicture.of(study);
+      if (picture.isEmpty()) {
+        err.println(NAME + "no point has a value to draw, so " + file + " was not written");
+        return;
+      }
+      boolean png = file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
+      WholeFile.write(file, png ? picture.get().png(SCALE) : picture.get().svg(), force);
+    }
+  }
+}

@@ -1,0 +1,178 @@
+package reseat.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import reseat.designfile.Starter;
+
+class SweepCommandTest {
+
+  private static final String PRELOAD = "preload.force=150 N..1.35 kN:5";
+
+  @TempDir Path folder;
+
+  private Path file;
+  private String printed;
+  private String complained;
+
+  @BeforeEach
+  void writeFile() throws IOException {
+    file = folder.resolve("post.toml");
+    Files.writeString(file, Starter.TOOL_POST.text());
+  }
+
+  private int sweep(String... options) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    List<String> args = new ArrayList<>(List.of("sweep", file.toString()));
+    args.addAll(List.of(options));
+    int code =
+        new OptionReader(new ShippedCommands(), new PrintWriter(out), new PrintWriter(err))
+            .run(args.toArray(new String[0]));
+    printed = out.toString();
+    complained = err.toString();
+    return code;
+  }
+
+  @Test
+  void aRowForEachValueTellsWhatComesOutAndWhatBinds() {
+    assertEquals(ExitCode.CHECK_FAILS, sweep("--vary", PRELOAD));
+    assertEquals("", complained);
+    assertTrue(printed.contains("No check fails at 450 N (101 lbf) to 1050 N (236 lbf)."), printed);
+    assertTrue(printed.contains("FAILS lift-off (crash)"), printed);
+    assertTrue(printed.contains("cannot be made [1]"), printed);
+    assertTrue(printed.contains("no deflection of this device gives"), printed);
+    assertEquals(5, printed.lines().filter(l -> l.matches("  1?[0-9.]+ k?N .*lbf.*")).count());
+  }
+
+  @Test
+  void theUnitsAreThoseThatWereTypedAndTheOtherSystemStandsBeside() {
+    assertEquals(ExitCode.HOLDS, sweep("--vary", "layout.ball.diameter=3/8 in,1/2 in"));
+    assertTrue(printed.contains("  3/8 in                 9.525 mm "), printed);
+    assertTrue(printed.contains(" ksi "), printed);
+    assertEquals(ExitCode.HOLDS, sweep("--vary", "layout.ball.diameter=10 mm,12 mm"));
+    assertTrue(printed.contains("0.3937 in"), printed);
+    assertTrue(printed.contains(" GPa "), printed);
+  }
+
+  @Test
+  void wordsAndPlainNumbersVaryToo() {
+    sweep("--vary", "layout.groove.material=A2,440C", "--output", "pressure-share");
+    assertTrue(printed.contains("  A2 "), printed);
+    sweep("--vary", "preload.device.series=7..9");
+    assertEquals(3, printed.lines().filter(l -> l.matches("  [789]  .*")).count(), printed);
+  }
+
+  @Test
+  void theSameBytesComeFromAnyNumberOfThreads() {
+    String[] threads = {"1", "3"};
+    List<String> seen = new ArrayList<>();
+    for (String t : threads) {
+      sweep("--vary", PRELOAD, "--output", "scatter.Z", "--mounts", "60", "--json", "--threads", t);
+      seen.add(printed);
+    }
+    assertTrue(seen.get(0).contains("\"cannot be made\""));
+    assertEquals(seen.get(0), seen.get(1));
+  }
+
+  @Test
+  void filesAreWrittenWholeAndOnlyReplacedWithForce() throws IOException {
+    Path csv = folder.resolve("rows.csv");
+    Path svg = folder.resolve("curves.svg");
+    Path png = folder.resolve("map.png");
+    String[] wish = {"--vary", PRELOAD, "--csv", csv.toString(), "--picture", svg.toString()};
+    assertEquals(ExitCode.CHECK_FAILS, sweep(wish));
+    List<String> rows = Files.readAllLines(csv, StandardCharsets.UTF_8);
+    assertEquals(6, rows.size());
+    assertTrue(
+        rows.get(0).startsWith("preload.force,preload.force [SI],peak-pressure [Pa],limit of"),
+        rows.get(0));
+    assertTrue(rows.get(5).startsWith("1.35 kN,1350.0,,"), rows.get(5));
+    byte[] before = Files.readAllBytes(svg);
+    assertTrue(new String(before, StandardCharsets.UTF_8).contains("preload.force (N)"));
+    assertEquals(ExitCode.BAD_INPUT, sweep(wish));
+    assertTrue(complained.contains("exists already; add --force"), complained);
+    assertArrayEquals(before, Files.readAllBytes(svg));
+    sweep(
+        "--vary",
+        PRELOAD,
+        "--vary",
+        "layout.circle_diameter=2 in..4 in:4",
+        "--picture",
+        png.toString(),
+        "--csv",
+        csv.toString(),
+        "--force");
+    assertEquals((byte) 0x89, Files.readAllBytes(png)[0]);
+    assertEquals(21, Files.readAllLines(csv, StandardCharsets.UTF_8).size());
+  }
+
+  @Test
+  void outputsCanBeListed() {
+    assertEquals(ExitCode.HOLDS, sweep("--list-outputs"));
+    assertTrue(printed.contains("motion[rough].height"), printed);
+  }
+
+  @Test
+  void aSweepOfCouplingsThatNeverStandHasNoSolution() {
+    assertEquals(
+        ExitCode.NO_SOLUTION,
+        sweep(
+            "--vary",
+            "preload.at[x]=80 mm,90 mm",
+            "--picture",
+            folder.resolve("a.svg").toString()));
+    assertTrue(printed.contains("does not stand [1]"), printed);
+    assertTrue(complained.contains("no point has a value to draw"), complained);
+    assertFalse(Files.exists(folder.resolve("a.svg")));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--vary | layout.ball_diameter=1 mm,2 mm | did you mean layout.ball.diameter?",
+        "--vary | preload.force=1..2 N | has no unit",
+        "--vary | layout.ball.diameter=0 mm,1 mm | layout.ball.diameter: found \"0 mm\"",
+        "--json |  | name one key or two to vary",
+        "--output | stifness | did you mean stiffness?",
+        "--picture | a.pdf | end it in .svg or .png",
+        "--threads | none | --threads",
+      })
+  void whatCannotBeUsedIsToldInOneLine(String option, String value, String message) {
+    List<String> options = new ArrayList<>(List.of(option));
+    if (value != null) {
+      options.add(value);
+    }
+    if (!option.equals("--vary") && !option.equals("--json")) {
+      options.addAll(List.of("--vary", PRELOAD));
+    }
+    assertEquals(ExitCode.BAD_INPUT, sweep(options.toArray(new String[0])));
+    assertTrue(complained.contains(message), complained);
+    assertTrue(complained.startsWith("reseat sweep: "), complained);
+    assertEquals("", printed);
+  }
+
+  @Test
+  void wordsHaveNoPlaceOnAnAxis() {
+    assertEquals(
+        ExitCode.BAD_INPUT,
+        sweep("--vary", "layout.groove.material=A2,440C", "--picture", "x.svg"));
+    assertTrue(complained.contains("leave --picture out"), complained);
+  }
+}
