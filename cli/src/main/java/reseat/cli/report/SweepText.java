@@ -81,10 +81,9 @@ public final class SweepText {
         out.append(Paragraph.of("", "[" + n++ + "] " + reason));
       }
     }
-    List<String> bands = bands();
     if (study.plan().axes().size() == 1 && hold > 0) {
-      out.append('\n')
-          .append(Paragraph.of("", "No check fails at " + String.join("; ", bands) + "."));
+      out.append('\n');
+      out.append(Paragraph.of("", "No check fails at " + String.join("; ", bands()) + "."));
     }
     return out.toString();
   }
@@ -182,7 +181,7 @@ public final class SweepText {
     double least = values.stream().mapToDouble(OutputValue::value).min().orElseThrow();
     double most = values.stream().mapToDouble(OutputValue::value).max().orElseThrow();
     text.append("; ").append(c.both(least));
-    if (least != most) {
+    if (!c.both(least).equals(c.both(most))) {
       text.append(" to ").append(c.both(most));
     }
     OutputValue first = values.get(0);

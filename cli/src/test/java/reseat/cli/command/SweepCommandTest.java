@@ -108,16 +108,18 @@ class SweepCommandTest {
     assertEquals(ExitCode.BAD_INPUT, sweep(wish));
     assertTrue(complained.contains("exists already; add --force"), complained);
     assertArrayEquals(before, Files.readAllBytes(svg));
-    sweep(
-        "--vary",
-        PRELOAD,
-        "--vary",
-        "layout.circle_diameter=2 in..4 in:4",
-        "--picture",
-        png.toString(),
-        "--csv",
-        csv.toString(),
-        "--force");
+    int code =
+        sweep(
+            "--vary",
+            PRELOAD,
+            "--vary",
+            "layout.circle_diameter=2 in..4 in:4",
+            "--picture",
+            png.toString(),
+            "--csv",
+            csv.toString(),
+            "--force");
+    assertEquals(ExitCode.CHECK_FAILS, code, complained);
     assertEquals((byte) 0x89, Files.readAllBytes(png)[0]);
     assertEquals(21, Files.readAllLines(csv, StandardCharsets.UTF_8).size());
   }
