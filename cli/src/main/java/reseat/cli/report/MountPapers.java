@@ -63,7 +63,7 @@ public final class MountPapers {
   }
 
   private String warning() {
-    return result.holds() ? "" : "DO NOT MAKE IT SO: a check fails; the cautions say which.";
+    return result.holds() ? "" : ShopPapers.NOT_SO + ": a check fails; the cautions say which.";
   }
 
   private List<Page.Section> setting() {

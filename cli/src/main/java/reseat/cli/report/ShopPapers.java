@@ -22,6 +22,9 @@ import reseat.units.UnitCatalog;
 /** All papers with which a coupling is made and set, as files by name. */
 public final class ShopPapers {
 
+  /** Begins what every paper says of a design that does not hold. */
+  static final String NOT_SO = "DO NOT MAKE IT SO";
+
   private final ShopStudy study;
   private final List<String> stamp;
   private final ShopUnits units;
@@ -49,6 +52,7 @@ public final class ShopPapers {
 
   private Map<String, byte[]> all(Map<String, Double> rises) {
     CouplingDesign design = study.design();
+    files.putAll(ShopDrawings.of(design, stampOfDrawings(), units.inchFirst()));
     sheet("gauge.html", "Gauge sheet", GaugeSheet.of(study, units));
     Map<String, BondJoint> bonds = new LinkedHashMap<>();
     Map<String, StudLoads> loads = new LinkedHashMap<>();
@@ -76,6 +80,16 @@ public final class ShopPapers {
     sheet("upkeep.html", "Inspection and cleaning", UpkeepSheet.of(study, units));
     sheet("cautions.html", "Cautions", CautionSheet.of(study, units));
     return files;
+  }
+
+  /** Drawings and tables have no banner; their stamp says it. */
+  private List<String> stampOfDrawings() {
+    if (warning().isEmpty()) {
+      return stamp;
+    }
+    List<String> lines = new ArrayList<>(stamp);
+    lines.set(lines.size() - 1, stamp.get(stamp.size() - 1) + " " + NOT_SO + ": see the cautions.");
+    return lines;
   }
 
   private void sheet(String file, String title, List<Page.Section> sections) {
@@ -110,7 +124,8 @@ public final class ShopPapers {
     }
     return wrong.isEmpty()
         ? ""
-        : "DO NOT MAKE IT SO: the design does not hold ("
+        : NOT_SO
+            + ": the design does not hold ("
             + String.join(", ", wrong)
             + "). See the cautions and the clearance list.";
   }

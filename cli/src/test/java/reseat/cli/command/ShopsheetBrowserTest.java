@@ -32,7 +32,7 @@ class ShopsheetBrowserTest {
     new Dispatch().run(args, new PrintWriter(new StringWriter()), new PrintWriter(err, true));
     assertThat(err.toString()).isEmpty();
     try (var files = Files.list(target)) {
-      return files.filter(f -> f.toString().endsWith(".html")).sorted().toList();
+      return files.filter(f -> f.toString().matches(".*\\.(html|svg)")).sorted().toList();
     }
   }
 
@@ -50,6 +50,7 @@ class ShopsheetBrowserTest {
     for (Path sheet : sheets(starter)) {
       for (String size : List.of("letter", "A4")) {
         Path sized = folder.resolve(size + sheet.getFileName());
+        // a drawing names its own page
         String html = Files.readString(sheet);
         Files.writeString(sized, html.replace("@page{", "@page{size:" + size + ";"));
         assertThat(pages(browser, sized)).as(sheet.getFileName() + " on " + size).isEqualTo(1);

@@ -159,6 +159,23 @@ class ShopsheetCommandTest {
   }
 
   @Test
+  void theDrawingAndTheGaugeSheetTellOfTheSameGroove() throws IOException {
+    assertThat(sheets()).isEqualTo(ExitCode.HOLDS);
+    // over the face: the top of the design's own ball less its radius is the centre
+    assertThat(words("gauge.html")).contains("10.085 mm (0.39705 in)");
+    assertThat(Files.readString(target.resolve("base-drawing.svg"))).contains("3.735 ±0.008");
+    assertThat(10.085 - 12.7 / 2).isEqualTo(3.735, within(5e-4));
+    for (String half : List.of("base", "holder")) {
+      assertThat(Files.readString(target.resolve(half + "-coordinates.csv")))
+          .contains("digest ")
+          .contains("34.9250");
+      assertThat(Files.readString(target.resolve(half + "-drawing-mm.dxf"))).endsWith("EOF\n");
+    }
+    assertThat(sheets("--units", "inch")).isEqualTo(ExitCode.HOLDS);
+    assertThat(target.resolve("base-drawing-inch.dxf")).exists();
+  }
+
+  @Test
   void gaugesOfTheCommandLineTakeThePlaceOfTheFiles() throws IOException {
     assertThat(sheets("--gauge-ball", "10 mm", "--gauge-pin", "8 mm", "--gauge-pin", "20 mm"))
         .as(err.toString())
@@ -238,6 +255,9 @@ class ShopsheetCommandTest {
     assertThat(words("gauge.html"))
         .contains("DO NOT MAKE IT SO")
         .contains("gap of drawbolt shank in its hole");
+    for (String name : List.of("base-drawing.svg", "holder-drawing-mm.dxf", "base-sizes.csv")) {
+      assertThat(Files.readString(target.resolve(name))).as(name).contains("DO NOT MAKE IT SO");
+    }
   }
 
   @Test
