@@ -42,6 +42,8 @@ public record MadeDimension(Kind kind, String part, double value, double toleran
     FLANK_RADIUS("flank radius"),
     /** Distance of the axis of a hollow flank from the middle of the groove, m. */
     ARCH_OFFSET("axis from middle"),
+    /** Depth of the hardened case after finishing, m. */
+    CASE_DEPTH("hard to at least"),
     /** Distance between the axes of a pair of pins, m. */
     SPACING("spacing of axes"),
     /** From the axes of a pair of pins down to the floor of their pocket, m. */

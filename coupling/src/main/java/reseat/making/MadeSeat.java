@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import reseat.design.Support;
 import reseat.design.ToleranceKind;
 import reseat.seat.CylinderPair;
@@ -66,9 +68,24 @@ final class MadeSeat implements Seat.Visitor<List<MadeFeature>> {
                 "opens %.2f deg off square toward %.2f deg",
                 Math.toDegrees(lean),
                 Math.toDegrees(view.azimuth(f.up())));
-    String all = note.isEmpty() || tilted.isEmpty() ? note + tilted : note + "; " + tilted;
+    boolean pins = kind == MadeFeature.Kind.PIN || kind == MadeFeature.Kind.POCKET;
+    String material = pins ? "" : "of " + support.seatMaterial().name();
+    String all =
+        Stream.of(note, material, tilted)
+            .filter(words -> !words.isEmpty())
+            .collect(Collectors.joining("; "));
+    List<MadeDimension> withCase = new ArrayList<>(sizes);
+    if (Double.isFinite(support.caseDepth()) && kind != MadeFeature.Kind.POCKET) {
+      withCase.add(size(Kind.CASE_DEPTH, support.caseDepth(), NONE));
+    }
     return new MadeFeature(
-        kind, support.name(), view.turnedOver(at), direction, stated.ofSeat(support), sizes, all);
+        kind,
+        support.name(),
+        view.turnedOver(at),
+        direction,
+        stated.ofSeat(support),
+        withCase,
+        all);
   }
 
   private List<MadeDimension> faced(Seat seat) {
@@ -153,6 +170,7 @@ final class MadeSeat implements Seat.Visitor<List<MadeFeature>> {
   @Override
   public List<MadeFeature> cylinderPair(CylinderPair s) {
     List<MadeFeature> all = new ArrayList<>();
+    String material = support.seatMaterial().name();
     double[] radii = {s.leftRadius(), s.rightRadius()};
     for (int i = 0; i < 2; i++) {
       String part = s.flanks().get(i).name();
@@ -164,7 +182,7 @@ final class MadeSeat implements Seat.Visitor<List<MadeFeature>> {
       }
       double aside = (i == 0 ? 1 : -1) * s.spacing() / 2;
       Vec3 at = s.frame().point(s.frame().along(support.ball().centre()), aside, 0);
-      all.add(feature(MadeFeature.Kind.PIN, at, true, sizes, part + " pin"));
+      all.add(feature(MadeFeature.Kind.PIN, at, true, sizes, part + " pin of " + material));
     }
     boolean floored = Double.isFinite(s.floorDepth());
     Vec3 under =

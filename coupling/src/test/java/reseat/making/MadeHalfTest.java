@@ -160,6 +160,18 @@ class MadeHalfTest {
             .replace("kind = \"vee\"", "kind = \"vee\"\nopens = [0, 0.5, 1]");
     MadeFeature vee =
         MadeHalf.of(design(text), Half.BASE).ofKind(MadeFeature.Kind.VEE_GROOVE).get(0);
-    assertThat(vee.note()).isEqualTo("opens 26.57 deg off square toward 90.00 deg");
+    assertThat(vee.note()).isEqualTo("of 440C; opens 26.57 deg off square toward 90.00 deg");
+  }
+
+  @Test
+  void aHardCaseIsTold() {
+    String text =
+        Starter.TOOL_POST
+            .text()
+            .replace("kind = \"vee\"  ", "case_depth = \"0.8 mm\"\nkind = \"vee\"  ");
+    MadeFeature groove =
+        MadeHalf.of(design(text), Half.BASE).ofKind(MadeFeature.Kind.VEE_GROOVE).get(0);
+    assertThat(groove.note()).isEqualTo("of A2");
+    assertThat(size(groove, MadeDimension.Kind.CASE_DEPTH).value()).isEqualTo(0.8e-3);
   }
 }

@@ -19,7 +19,8 @@ public final class ShopDrawings {
    * Draws both halves.
    *
    * @param design the coupling
-   * @param stamp where the papers come from: file, digest, date, version of the program
+   * @param stamp where the papers come from in two lines: file, date and digest; version of the
+   *     program; and a third, set off on the drawings, if there is something to warn of
    * @param inchFirst whether the user's unit is the inch
    * @return content by file name, for each half: drawing (SVG), the same in true size (DXF, its
    *     unit in its name), coordinates and sizes (CSV)

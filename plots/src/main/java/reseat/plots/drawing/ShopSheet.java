@@ -54,7 +54,8 @@ public final class ShopSheet {
    *
    * @param design the coupling
    * @param half the half that is made
-   * @param stamp where the drawing comes from, at most three lines: file, digest, date, version
+   * @param stamp where the drawing comes from in two lines: file, date and digest; version of the
+   *     program; and a third, set off, if there is something to warn of
    * @param inchFirst whether the user's unit is the inch
    * @return the drawing
    */
@@ -145,7 +146,7 @@ public final class ShopSheet {
             if (f.kind() != MadeFeature.Kind.BALL_REST) {
               sizes.addAll(f.sizes());
             }
-            if (!f.note().isEmpty() && f.kind() != MadeFeature.Kind.PIN) {
+            if (!f.note().isEmpty()) {
               notes.add(f.note());
             }
           }

@@ -23,6 +23,7 @@ final class ShopTitle {
   private static final double INCH_BAR = 2 * 0.0254;
   private static final TextStyle LARGE = new TextStyle(13, true, Tone.INK);
   private static final TextStyle SMALL = new TextStyle(9, false, Tone.INK);
+  private static final TextStyle WARNING = new TextStyle(10, true, Tone.VERMILLION);
   private static final double PAD = 8;
 
   private final CouplingDesign design;
@@ -105,6 +106,11 @@ final class ShopTitle {
       y += 11.2;
     }
     bar(marks, field, barLength);
+    if (stamp.size() > 2) {
+      String warning = TextWidth.shortened(stamp.get(2), WARNING, field.width() / 2);
+      Point at = new Point(field.right() - PAD, field.bottom() - 5);
+      marks.add(Mark.Text.level(warning, at, Anchor.END, WARNING));
+    }
     return marks;
   }
 
@@ -129,7 +135,7 @@ final class ShopTitle {
             SMALL));
     marks.add(
         Mark.Text.level(
-            "plan " + scale, new Point((a.x() + b.x()) / 2, y + 40), Anchor.MIDDLE, LARGE));
+            "plan " + scale, new Point((a.x() + b.x()) / 2, y + 34), Anchor.MIDDLE, LARGE));
   }
 
   private static Mark text(String words, double x, double y, TextStyle style) {

@@ -128,6 +128,19 @@ class ShopSheetTest {
   }
 
   @Test
+  void aWarningIsSetOff() {
+    List<String> stamp = new ArrayList<>(ShopSheets.STAMP);
+    stamp.add("DOES NOT HOLD: see the cautions");
+    Case c = CASES.get(0);
+    ShopSheet warned = ShopSheet.of(c.design(), c.half(), stamp, false);
+    assertThat(warned.scene().texts())
+        .filteredOn(t -> t.words().startsWith("DOES NOT HOLD"))
+        .singleElement()
+        .matches(t -> t.style().bold());
+    assertThat(new String(warned.dxf(), StandardCharsets.US_ASCII)).contains("DOES NOT HOLD");
+  }
+
+  @Test
   void pointsThatFindNoRowAreCounted() {
     assertThat(CASES)
         .filteredOn(c -> c.name().equals("many-springs"))
