@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -172,5 +175,63 @@ class AlterableDesignTest {
     assertTrue(unknown("title.text").contains("is text in this file"));
     assertTrue(unknown("load_case[").contains("write it as in the design file"));
     assertTrue(unknown("preload..force").contains("write it as in the design file"));
+  }
+
+  /** The same design in other ways that TOML allows. */
+  private static final String DOTTED =
+      """
+      title = "dotted"
+      tool_point.at = ["47 mm", "0 mm", "15 mm"]
+      layout.kind = "three-vee"
+      layout.circle_diameter = "70 mm"
+      layout.ball = { diameter = "1/2 in", material = "52100" }
+      layout.groove.kind = "vee"
+      layout.groove.flank_angle = "45 deg"
+      layout.groove.material = "A2"
+      preload = [ { force = "600 N", scatter = "2 %" } ] # on one line
+      holder.mass = "1 kg"
+      """;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "layout.ball.diameter | 3/8 in",
+        "layout.groove.length | 19 mm",
+        "layout.first_ball_at | 30 deg",
+        "preload.force | 500 N",
+        "preload.line_wander | 0.2 mm",
+        "targets.lift_off_factor | 3",
+        "remount.film_scatter | 20 nm",
+        "holder.centre_of_mass | [\"1 mm\", \"0 mm\", \"2 mm\"]",
+      })
+  void keysWithDotsAndTablesBetweenBracesAreAlteredToo(String path, String value) {
+    AlterableDesign file = AlterableDesign.of(DOTTED);
+    List<Alteration> change = List.of(new Alteration(file.key(path), value));
+    DesignFile altered = file.with(change);
+    DesignFile read = DesignFile.read(file.textWith(change));
+    assertEquals(
+        altered.problems().stream().map(DesignProblem::message).toList(),
+        read.problems().stream().map(DesignProblem::message).toList());
+    assertEquals(altered.design().isPresent(), read.design().isPresent());
+    if (altered.design().isPresent()) {
+      assertEquals(parts(altered), parts(read));
+      assertTrue(!parts(altered).equals(parts(file.unaltered())), "the key matters");
+    }
+  }
+
+  @Test
+  void aFileThatCannotBeReadSaysSoAndATableWithAHeaderIsNotReplacedAsText() throws IOException {
+    Path folder = Files.createTempDirectory("alterable");
+    try {
+      assertTrue(AlterableDesign.read(folder).unaltered().design().isEmpty());
+    } finally {
+      Files.delete(folder);
+    }
+    Alteration whole = set("preload.device", "weight");
+    String message =
+        assertThrows(IllegalArgumentException.class, () -> FILE.textWith(List.of(whole)))
+            .getMessage();
+    assertTrue(message.contains("alter its keys one by one"), message);
   }
 }

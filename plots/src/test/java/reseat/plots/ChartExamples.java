@@ -1,6 +1,7 @@
 package reseat.plots;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import reseat.numerics.RandomStream;
 import reseat.plots.chart.AxisQuantity;
@@ -17,6 +18,7 @@ import reseat.plots.chart.RepeatEllipse;
 import reseat.plots.chart.ResponseCurve;
 import reseat.plots.chart.SensitivityRanking;
 import reseat.plots.chart.SeriesChart;
+import reseat.plots.chart.SweepCurves;
 import reseat.plots.chart.VarianceShares;
 
 /** Charts of invented numbers that follow the laws of the real ones. */
@@ -41,7 +43,8 @@ final class ChartExamples {
         histogram(),
         control(),
         pareto(),
-        contours());
+        contours(),
+        sweep());
   }
 
   private static Picture preload() {
@@ -253,6 +256,14 @@ final class ChartExamples {
                 : 2.07e9 * Math.cbrt(y[j] / 600) * Math.pow(x[i] / 0.0127, -2 / 3.0);
       }
     }
+    double[][] limits = new double[25][21];
+    boolean[][] failing = new boolean[25][21];
+    for (int i = 0; i < x.length; i++) {
+      for (int j = 0; j < y.length; j++) {
+        limits[i][j] = 2.5e9 + 1e10 * x[i];
+        failing[i][j] = j < 3 || !(v[i][j] < 1.2 * limits[i][j]);
+      }
+    }
     return ContourMap.draw(
         AxisQuantity.BALL_DIAMETER,
         x,
@@ -260,6 +271,34 @@ final class ChartExamples {
         y,
         AxisQuantity.PRESSURE,
         v,
-        new ContourMap.Marked(2.5e9, true, 0.0127, 600));
+        limits,
+        failing,
+        new ContourMap.Marked(NONE, true, 0.0127, 600));
+  }
+
+  /** One limit that goes with the input, one that does not, values that are missing at an end. */
+  private static Picture sweep() {
+    List<Double> angles = new ArrayList<>();
+    List<Double> pressure = new ArrayList<>();
+    List<Double> limit = new ArrayList<>();
+    List<Double> factor = new ArrayList<>();
+    for (int deg = 20; deg <= 70; deg += 5) {
+      angles.add(Math.toRadians(deg));
+      pressure.add(deg > 65 ? NONE : 1.9e9 / Math.cbrt(Math.cos(Math.toRadians(deg))));
+      limit.add(deg > 65 ? NONE : 2.3e9 + 2e6 * deg);
+      factor.add(deg > 65 ? NONE : 5 * Math.sin(Math.toRadians(deg)));
+    }
+    return SweepCurves.draw(
+        new AxisQuantity("layout.groove.flank_angle", "°", Math.toRadians(1)),
+        angles,
+        List.of(
+            new SweepCurves.Curve(AxisQuantity.PRESSURE, pressure, limit, true),
+            new SweepCurves.Curve(
+                new AxisQuantity("lift-off", "", 1),
+                factor,
+                Collections.nCopies(angles.size(), 2.0),
+                false)),
+        new SweepCurves.Marked(Math.toRadians(25), Math.toRadians(60), Math.toRadians(45)),
+        true);
   }
 }

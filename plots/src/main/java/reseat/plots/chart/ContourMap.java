@@ -37,34 +37,6 @@ public final class ContourMap {
   private ContourMap() {}
 
   /**
-   * Draws the map.
-   *
-   * @param x first input
-   * @param xs its values, SI, ascending, at least two
-   * @param y second input
-   * @param ys its values, SI, ascending, at least two
-   * @param output what answers
-   * @param values SI, {@code values[i][j]} at the i-th first and the j-th second input; not a
-   *     finite number where there is no result
-   * @param marked limit and the design's place
-   * @return the picture {@code contour-map}
-   */
-  public static Picture draw(
-      AxisQuantity x,
-      double[] xs,
-      AxisQuantity y,
-      double[] ys,
-      AxisQuantity output,
-      double[][] values,
-      Marked marked) {
-    double[][] limits = new double[xs.length][ys.length];
-    for (double[] column : limits) {
-      Arrays.fill(column, marked.limit());
-    }
-    return draw(x, xs, y, ys, output, values, limits, new boolean[xs.length][ys.length], marked);
-  }
-
-  /**
    * Draws the map with a limit that goes with the inputs, and crosses where a check fails.
    *
    * @param x first input
