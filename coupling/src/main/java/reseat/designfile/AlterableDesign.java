@@ -16,8 +16,8 @@ import reseat.units.QuantityKind;
  * <p>A key is written as the file words it: names with dots between them. One of several tables
  * under a name is chosen in brackets by its name or by its number from 1, {@code
  * load_case[rough].force.X} or {@code preload[2].force}; where there is only one the brackets may
- * be left out. One of a list of three goes by {@code [x]}, {@code [y]} or {@code [z]}. A key that
- * may stand in the file but does not is added.
+ * be left out. {@code [*]} means all of them. One of a list of three goes by {@code [x]}, {@code
+ * [y]} or {@code [z]}. A key that may stand in the file but does not is added.
  *
  * <p>The text is parsed once. An altered document is read by the reader of every design file, which
  * gives the same messages; a problem has the place in the file of the value that was replaced, or
@@ -80,13 +80,18 @@ public final class AlterableDesign {
    *     may have been meant
    */
   public DesignKey key(String path) {
-    KeyPath steps = KeyPath.of(path);
-    TomlValue.Table probe = steps.with(document.root(), new TomlValue.Text("", 1, 1));
-    String inFile = steps.inFile(probe);
+    List<KeyPath> each = KeyPath.of(path).each(document.root());
+    TomlValue.Table probe = document.root();
+    for (KeyPath one : each) {
+      probe = one.with(probe, new TomlValue.Text("", 1, 1));
+    }
+    String inFile = each.get(0).inFile(probe);
     Problems problems = new Problems(true);
     DesignFile.of(new TomlDocument(probe, List.of()), problems);
     Optional<QuantityKind> kind = problems.keys().get(inFile);
     if (kind == null) {
+      // an unknown table may keep the reader from others, so the file itself is asked too
+      DesignFile.of(document, problems);
       throw new IllegalArgumentException(
           new KnownKeys(problems.keys().keySet()).unknown(path, inFile));
     }
@@ -97,10 +102,22 @@ public final class AlterableDesign {
    * Returns the value of a key in the file as it stands.
    *
    * @param key a key of this file
-   * @return the value as it would be typed; empty if the key is absent or holds a list or a table
+   * @return the value as it would be typed; empty if the key is absent or holds a list or a table,
+   *     or if it means several that differ
    */
   public Optional<String> typed(DesignKey key) {
-    TomlValue value = KeyPath.of(key.path()).find(document.root());
+    Optional<String> common = Optional.empty();
+    for (KeyPath path : KeyPath.of(key.path()).each(document.root())) {
+      Optional<String> one = typed(path.find(document.root()));
+      if (one.isEmpty() || (common.isPresent() && !common.equals(one))) {
+        return Optional.empty();
+      }
+      common = one;
+    }
+    return common;
+  }
+
+  private static Optional<String> typed(TomlValue value) {
     if (value instanceof TomlValue.Text t) {
       return Optional.of(t.text());
     } else if (value instanceof TomlValue.Numeral n) {
@@ -124,8 +141,9 @@ public final class AlterableDesign {
   private TomlDocument altered(List<Alteration> alterations) {
     TomlValue.Table root = document.root();
     for (Alteration a : alterations) {
-      KeyPath path = KeyPath.of(a.key().path());
-      root = path.with(root, value(a, path.find(root)));
+      for (KeyPath path : KeyPath.of(a.key().path()).each(root)) {
+        root = path.with(root, value(a, path.find(root)));
+      }
     }
     return new TomlDocument(root, document.errors());
   }
@@ -140,14 +158,15 @@ public final class AlterableDesign {
   public String textWith(List<Alteration> alterations) {
     String altered = text;
     for (Alteration a : alterations) {
-      altered = textWith(altered, a);
+      for (KeyPath path : KeyPath.of(a.key().path()).each(document.root())) {
+        altered = textWith(altered, path, a);
+      }
     }
     return altered;
   }
 
-  private static String textWith(String text, Alteration a) {
+  private static String textWith(String text, KeyPath path, Alteration a) {
     TomlValue.Table root = TomlReader.read(text).root();
-    KeyPath path = KeyPath.of(a.key().path());
     TomlValue old = path.find(root);
     TomlValue value = value(a, old);
     String written = value instanceof TomlValue.Text t ? TomlText.quoted(t.text()) : a.value();

@@ -15,6 +15,8 @@ import reseat.toml.TomlValue;
  */
 record KeyPath(List<Step> steps) {
 
+  private static final String ALL = "*";
+
   /** A name, and which one of a list is meant; the choice is empty if none was written. */
   record Step(String name, String choice) {}
 
@@ -55,6 +57,35 @@ record KeyPath(List<Step> steps) {
       at = end + 1;
     }
     return new KeyPath(steps);
+  }
+
+  /**
+   * Resolves {@code [*]}, which means all of a list.
+   *
+   * @param root the top table
+   * @return this path, or one for each table or value that it means, by number
+   * @throws IllegalArgumentException if it stands behind what is no list
+   */
+  List<KeyPath> each(TomlValue.Table root) {
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).choice().equals(ALL)) {
+        List<Step> up = new ArrayList<>(steps.subList(0, i + 1));
+        up.set(i, new Step(steps.get(i).name(), ""));
+        // a list is reached without choice: the choice would lead into it
+        if (!(new KeyPath(up).find(root) instanceof TomlValue.Array list)) {
+          throw new IllegalArgumentException(
+              upTo(i) + " is no list in this file, so [*] means nothing there");
+        }
+        List<KeyPath> each = new ArrayList<>();
+        for (int n = 1; n <= list.values().size(); n++) {
+          List<Step> one = new ArrayList<>(steps);
+          one.set(i, new Step(steps.get(i).name(), Integer.toString(n)));
+          each.addAll(new KeyPath(one).each(root));
+        }
+        return each;
+      }
+    }
+    return List.of(this);
   }
 
   private static IllegalArgumentException wrong(String text) {
@@ -133,7 +164,7 @@ record KeyPath(List<Step> steps) {
       values.set(
           index,
           last
-              ? placed(value, element.line(), element.column())
+              ? PlacedValue.of(value, element.line(), element.column())
               : with(table(element, depth), depth + 1, value));
       made = new TomlValue.Array(values, list.line(), list.column());
     } else if (!all(step)) {
@@ -142,8 +173,8 @@ record KeyPath(List<Step> steps) {
     } else if (last) {
       made =
           old == null
-              ? placed(value, table.line(), table.column())
-              : placed(value, old.value().line(), old.value().column());
+              ? PlacedValue.of(value, table.line(), table.column())
+              : PlacedValue.of(value, old.value().line(), old.value().column());
     } else if (old == null) {
       made = with(new TomlValue.Table(Map.of(), table.line(), table.column()), depth + 1, value);
     } else {
@@ -230,7 +261,7 @@ record KeyPath(List<Step> steps) {
     }
     throw new IllegalArgumentException(
         (step.choice().isEmpty()
-                ? "the file has " + size + " of " + upTo(depth) + "; say which: "
+                ? "the file has " + size + " of " + upTo(depth) + "; say which, or [*] for all: "
                 : "found \"" + step.choice() + "\" in " + upTo(depth) + "; allowed is ")
             + (choices.isEmpty() ? "nothing, the list is empty" : String.join(", ", choices)));
   }
@@ -245,27 +276,5 @@ record KeyPath(List<Step> steps) {
       }
     }
     return path.toString();
-  }
-
-  private static TomlValue placed(TomlValue value, int line, int column) {
-    if (value instanceof TomlValue.Text v) {
-      return new TomlValue.Text(v.text(), line, column);
-    } else if (value instanceof TomlValue.Numeral v) {
-      return new TomlValue.Numeral(v.value(), v.whole(), line, column);
-    } else if (value instanceof TomlValue.Flag v) {
-      return new TomlValue.Flag(v.value(), line, column);
-    } else if (value instanceof TomlValue.Array v) {
-      return new TomlValue.Array(
-          v.values().stream().map(e -> placed(e, line, column)).toList(), line, column);
-    } else if (value instanceof TomlValue.Table v) {
-      Map<String, TomlValue.Entry> entries = new LinkedHashMap<>();
-      v.entries()
-          .forEach(
-              (k, e) ->
-                  entries.put(
-                      k, new TomlValue.Entry(placed(e.value(), line, column), line, column)));
-      return new TomlValue.Table(entries, line, column);
-    }
-    return value;
   }
 }

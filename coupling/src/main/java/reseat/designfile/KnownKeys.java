@@ -1,8 +1,10 @@
 package reseat.designfile;
 
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import reseat.units.NearestWord;
 
@@ -33,9 +35,11 @@ final class KnownKeys {
     String message = typed + " is not a known key of this file; ";
     TreeSet<String> plain = new TreeSet<>();
     TreeSet<String> within = new TreeSet<>();
+    TreeSet<String> elsewhere = new TreeSet<>();
     TreeSet<String> siblings = new TreeSet<>();
+    String name = inFile.substring(inFile.lastIndexOf('.') + 1);
     String parent = parent(inFile);
-    while (!parent.isEmpty() && !paths.contains(withoutNumber(parent))) {
+    while (!parent.isEmpty() && !hasKeys(parent)) {
       parent = parent(parent);
     }
     for (String path : paths) {
@@ -43,16 +47,23 @@ final class KnownKeys {
       if (path.endsWith("." + inFile)) {
         within.add(withoutNumbers(path));
       }
+      if (path.endsWith("." + name)) {
+        elsewhere.add(withoutNumbers(path));
+      }
       if (parent(path).equals(parent)) {
         siblings.add(path.substring(parent.isEmpty() ? 0 : parent.length() + 1));
       }
     }
     Optional<String> nearest = NearestWord.to(withoutNumbers(inFile), plain);
-    if (nearest.isPresent()) {
-      return message + "did you mean " + nearest.get() + "?";
+    Set<String> meant = new LinkedHashSet<>();
+    nearest.ifPresent(meant::add);
+    meant.addAll(within);
+    // a slip within the same top table is trusted, another table is only one guess
+    if (nearest.isEmpty() || !top(nearest.get()).equals(top(inFile))) {
+      meant.addAll(elsewhere);
     }
-    if (!within.isEmpty() && within.size() <= MOST) {
-      return message + "did you mean " + String.join(" or ", within) + "?";
+    if (!meant.isEmpty() && meant.size() <= MOST) {
+      return message + "did you mean " + String.join(" or ", meant) + "?";
     }
     String rest = inFile.substring(parent.isEmpty() ? 0 : parent.length() + 1);
     String word = rest.contains(".") ? rest.substring(0, rest.indexOf('.')) : rest;
@@ -62,13 +73,18 @@ final class KnownKeys {
         + String.join(", ", siblings);
   }
 
+  private static String top(String path) {
+    int end = path.indexOf('.');
+    return end < 0 ? path : path.substring(0, end);
+  }
+
+  private boolean hasKeys(String table) {
+    return paths.stream().anyMatch(p -> parent(p).equals(table));
+  }
+
   private static String parent(String path) {
     int dot = path.lastIndexOf('.');
     return dot < 0 ? "" : path.substring(0, dot);
-  }
-
-  private static String withoutNumber(String path) {
-    return path.endsWith("]") ? path.substring(0, path.lastIndexOf('[')) : path;
   }
 
   private static String withoutNumbers(String path) {

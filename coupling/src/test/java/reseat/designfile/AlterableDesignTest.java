@@ -167,8 +167,8 @@ class AlterableDesignTest {
   @Test
   void oneOfSeveralTablesHasToBeChosen() {
     assertEquals(
-        "the file has 4 of load_case; say which: load_case[diamond facing], load_case[finish],"
-            + " load_case[rough], load_case[crash]",
+        "the file has 4 of load_case; say which, or [*] for all: load_case[diamond facing],"
+            + " load_case[finish], load_case[rough], load_case[crash]",
         unknown("load_case.force.X"));
     assertTrue(unknown("load_case[ruff].force.X").startsWith("found \"ruff\" in load_case; "));
     assertTrue(unknown("layout[2].kind").contains("is no list"));
@@ -233,5 +233,27 @@ class AlterableDesignTest {
         assertThrows(IllegalArgumentException.class, () -> FILE.textWith(List.of(whole)))
             .getMessage();
     assertTrue(message.contains("alter its keys one by one"), message);
+  }
+
+  @Test
+  void aStarMeansAllOfAList() {
+    AlterableDesign pallet = AlterableDesign.of(Starter.PALLET.text());
+    Alteration pins = new Alteration(pallet.key("support[*].seat.pin_diameter"), "12 mm");
+    Alteration force = new Alteration(pallet.key("preload[*].force"), "333 N");
+    List<Alteration> change = List.of(pins, force);
+    String byHand =
+        Starter.PALLET
+            .text()
+            .replace("pin_diameter = \"10 mm\"", "pin_diameter = \"12 mm\"")
+            .replaceAll("(?m)^force = \"[0-9]+ N\"", "force = \"333 N\"");
+    assertEquals(byHand, pallet.textWith(change));
+    assertEquals(parts(DesignFile.read(byHand)), parts(pallet.with(change)));
+    assertEquals(Optional.of("10 mm"), pallet.typed(pins.key()));
+    assertEquals("support[1].seat.pin_diameter", pins.key().inFile());
+    String message =
+        assertThrows(IllegalArgumentException.class, () -> pallet.key("layout.groove.pin_diameter"))
+            .getMessage();
+    assertTrue(message.contains("support.seat.pin_diameter"), message);
+    assertTrue(unknown("layout[*].kind").contains("so [*] means nothing there"));
   }
 }
