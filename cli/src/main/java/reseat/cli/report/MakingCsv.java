@@ -10,6 +10,7 @@ import reseat.making.MadeDimension;
 import reseat.making.MadeFeature;
 import reseat.making.MadeHalf;
 import reseat.making.PlaceTolerance;
+import reseat.plots.drawing.ShopFigures;
 import reseat.units.QuantityFormat;
 import reseat.units.Unit;
 import reseat.units.UnitCatalog;
@@ -163,12 +164,12 @@ final class MakingCsv {
   /** Empty if not stated. */
   private static String tolerance(double metres, boolean inch) {
     return Double.isFinite(metres)
-        ? QuantityFormat.significantNumber(metres, inch ? UnitCatalog.INCH : UnitCatalog.MM, 2)
+        ? ShopFigures.cut(metres, inch ? UnitCatalog.INCH : UnitCatalog.MM, inch ? INCH : MM)
         : "";
   }
 
   private static String angleTolerance(double rad) {
-    return Double.isFinite(rad) ? QuantityFormat.significantNumber(rad, UnitCatalog.DEGREE, 2) : "";
+    return Double.isFinite(rad) ? ShopFigures.cut(rad, UnitCatalog.DEGREE, DEGREES) : "";
   }
 
   private static String degrees(double rad) {

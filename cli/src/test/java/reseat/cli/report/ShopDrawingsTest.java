@@ -85,6 +85,9 @@ class ShopDrawingsTest {
         if (stated) {
           assertThat(number(row, "height +- (mm)"))
               .isCloseTo(1e3 * f.place().height(), within(1e-5));
+          assertThat(number(row, "height +- (in)") * 25.4)
+              .isLessThanOrEqualTo(1e3 * f.place().height() * (1 + 1e-9))
+              .isCloseTo(1e3 * f.place().height(), within(3e-4));
         }
       }
     }

@@ -165,7 +165,15 @@ public record ShopFigures(boolean inchFirst) {
     return cut(metres, inch ? UnitCatalog.INCH : UnitCatalog.MM, inch ? INCH : MM);
   }
 
-  private static String cut(double si, Unit unit, int decimals) {
+  /**
+   * Writes a tolerance to two figures, cut: never more than it is.
+   *
+   * @param si the tolerance, SI, finite
+   * @param unit unit to write
+   * @param decimals decimals that it has at least; at most two more
+   * @return for instance {@code 0.0032}
+   */
+  public static String cut(double si, Unit unit, int decimals) {
     // dust of binary fractions first, so that 0.003 does not become 0.0029
     BigDecimal number =
         new BigDecimal(si / unit.toSi(1)).round(new MathContext(9, RoundingMode.HALF_UP));
