@@ -46,7 +46,7 @@ public class EquilibriumBenchmark {
       DesignFile.read(Starter.PALLET.text()).design().orElseThrow();
   private final CouplingModel model = CouplingModel.of(design);
   private final ContactGeometry geometry = model.geometry();
-  private final double[] hertz = model.hertzConstants();
+  private final NormalLaws laws = model.normalLaws();
   private final EquilibriumSolver solver = new EquilibriumSolver(geometry.ballCount());
   private final double[] load = flat(design.standingLoad());
   private final double[] stiffness = new double[6];
@@ -74,7 +74,7 @@ public class EquilibriumBenchmark {
    */
   @Benchmark
   public double ours() {
-    solver.solve(geometry, hertz, load, null);
+    solver.solve(geometry, laws, load, null);
     double sum = 0;
     for (int i = 0; i < 6; i++) {
       stiffness[i] = 1.5 * solver.force(i) / solver.approach(i);
@@ -113,7 +113,7 @@ public class EquilibriumBenchmark {
         if (d <= 0) {
           continue;
         }
-        double force = hertz[i] * d * Math.sqrt(d);
+        double force = laws.force(i, d);
         double k = 1.5 * force / d;
         double[] w = wrench(i);
         for (int r = 0; r < 6; r++) {

@@ -30,6 +30,7 @@ import reseat.design.Tolerances;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.EquilibriumSolver;
+import reseat.equilibrium.NormalLaws;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
 import reseat.numerics.RandomStream;
@@ -67,6 +68,7 @@ public class HolderPoseBenchmark {
   private ContactGeometry geometry;
   private EquilibriumSolver solver;
   private final double[] hertz = new double[6];
+  private NormalLaws laws;
   private final double[] load = {0, 0, -FORCE, 0, 0, 0};
   private final double[] shift = new double[3];
   private final WorkingPose pose = new WorkingPose();
@@ -134,7 +136,9 @@ public class HolderPoseBenchmark {
     DeviatedGeometry road = new DeviatedGeometry(design, model.layout());
     road.writeBalls(state, geometry);
     road.writeSeats(state, geometry);
-    road.writeHertz(state, hertz);
+    road.writeConstants(state, hertz);
+    laws = CouplingModel.of(design).normalLaws();
+    laws.setConstants(hertz);
     solver = new EquilibriumSolver(3);
     double[] ours = solve().clone();
     double[] theirs = levenbergMarquardt().clone();
@@ -164,7 +168,7 @@ public class HolderPoseBenchmark {
    */
   @Benchmark
   public double[] solve() {
-    solver.solve(geometry, hertz, load, null);
+    solver.solve(geometry, laws, load, null);
     solver.displacementOf(0.047, 0, 0.0152, shift);
     return shift;
   }

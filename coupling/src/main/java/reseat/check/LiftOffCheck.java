@@ -32,20 +32,20 @@ public final class LiftOffCheck {
   public static List<Finding> atRest(Equilibrium standing) {
     List<Finding> found = new ArrayList<>();
     for (Equilibrium.Contact c : standing.contacts()) {
-      if (c.lifted()) {
+      if (c.opens()) {
         found.add(
             new Finding(
                 CHECK,
                 Severity.FAIL,
                 c.line().name(),
-                c.force(),
+                c.leastForce(),
                 0,
                 Sense.AT_LEAST,
                 Measure.FORCE,
                 c.line().name()
                     + " is not pressed at rest: preload and weight would have it "
-                    + (c.force() < 0
-                        ? "pull with " + Measure.FORCE.show(-c.force())
+                    + (c.leastForce() < 0
+                        ? "pull with " + Measure.FORCE.show(-c.leastForce())
                         : "carry nothing")
                     + ".",
                 "Raise the preload, or move its line of action toward this support."));
@@ -97,7 +97,8 @@ public final class LiftOffCheck {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < standing.contacts().size(); i++) {
       least =
-          Math.min(least, r.state().contacts().get(i).force() / standing.contacts().get(i).force());
+          Math.min(
+              least, r.state().contacts().get(i).leastForce() / standing.contacts().get(i).force());
     }
     return least;
   }

@@ -100,7 +100,7 @@ public final class PressureCheck {
       Equilibrium.Contact c = state.contacts().get(i);
       if (governing.isPresent() && !c.lifted()) {
         Limit limit = governing.get();
-        double pressure = c.hertz().peakPressure(c.force());
+        double pressure = c.peakPressure();
         double ratio = pressure / limit.peakPressure();
         if (ratio > worstRatio * (1 + 1e-9)) {
           worstRatio = ratio;

@@ -3,7 +3,7 @@ package reseat.check;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
-import reseat.contact.EllipticContact;
+import reseat.contact.BallContact;
 import reseat.design.Half;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
@@ -133,7 +133,7 @@ public final class SeatMisfitCheck {
       Support s, Feature feature, Equilibrium standing, List<CaseResponse> cases, int contact) {
     Equilibrium.Contact c = standing.contacts().get(contact);
     double force = WorstLoad.of(standing, cases, contact).force();
-    EllipticContact hertz = c.hertz();
+    BallContact hertz = c.hertz();
     int flankIndex = 0;
     while (!s.seat().flanks().get(flankIndex).name().equals(c.line().flank())) {
       flankIndex++;

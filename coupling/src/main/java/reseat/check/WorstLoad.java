@@ -7,7 +7,7 @@ import reseat.equilibrium.Equilibrium;
 /**
  * The load under which one contact is pressed hardest.
  *
- * @param force force on the contact, N, not negative
+ * @param force force on the contact, N, not negative; on a third of a ring where it is greatest
  * @param loadCase name of the load case; empty if the contact is pressed hardest at rest
  */
 record WorstLoad(double force, String loadCase) {
@@ -21,9 +21,10 @@ record WorstLoad(double force, String loadCase) {
    * @return the worst of all
    */
   static WorstLoad of(Equilibrium standing, List<CaseResponse> cases, int contact) {
-    WorstLoad worst = new WorstLoad(Math.max(0, standing.contacts().get(contact).force()), "");
+    WorstLoad worst =
+        new WorstLoad(Math.max(0, standing.contacts().get(contact).greatestForce()), "");
     for (CaseResponse r : cases) {
-      double force = r.state().contacts().get(contact).force();
+      double force = r.state().contacts().get(contact).greatestForce();
       if (force > worst.force) {
         worst = new WorstLoad(force, r.loadCase().name());
       }

@@ -82,15 +82,15 @@ public final class ContactLimits {
       Provenance provenance,
       String source) {}
 
-  private final EllipticContact contact;
+  private final BallContact contact;
   private final SubsurfaceStress firstStress;
   private final SubsurfaceStress secondStress;
   private final List<Limit> limits;
   private final List<Material> unrated;
 
-  private ContactLimits(EllipticContact contact, Material first, Material second) {
+  private ContactLimits(BallContact contact, Material first, Material second) {
     this.contact = contact;
-    double aspect = contact.shape().aspect();
+    double aspect = contact.aspect();
     firstStress = SubsurfaceStress.of(aspect, first.elastic().poisson());
     secondStress =
         second.elastic().poisson() == first.elastic().poisson()
@@ -124,7 +124,7 @@ public final class ContactLimits {
    * @return the limits
    * @throws IllegalArgumentException if the contact was made with other elastic constants
    */
-  public static ContactLimits of(EllipticContact contact, Material first, Material second) {
+  public static ContactLimits of(BallContact contact, Material first, Material second) {
     if (!contact.elasticity().first().equals(first.elastic())
         || !contact.elasticity().second().equals(second.elastic())) {
       throw new IllegalArgumentException(
@@ -235,7 +235,7 @@ public final class ContactLimits {
   private void addBrittle(List<Limit> found, Body body, Material material) {
     Optional<MaterialValue> surface = material.surfaceStrength();
     if (surface.isPresent()) {
-      EdgeTension edge = EdgeTension.of(contact.shape().aspect(), material.elastic().poisson());
+      EdgeTension edge = EdgeTension.of(contact.aspect(), material.elastic().poisson());
       double pressure = surface.get().nominal() / edge.greatest();
       found.add(limit(Kind.EDGE_CRACK, body, material, pressure, surface.get()));
     }

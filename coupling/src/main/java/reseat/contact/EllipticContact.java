@@ -24,7 +24,7 @@ import reseat.numerics.Bounds;
  * extract was read); derivation in Johnson, Contact Mechanics, chapters 3 and 4 (recalled, not
  * read).
  */
-public final class EllipticContact {
+public final class EllipticContact implements BallContact {
 
   private final RelativeCurvature curvature;
   private final ElasticPair elasticity;
@@ -76,6 +76,7 @@ public final class EllipticContact {
    *
    * @return those of the two bodies
    */
+  @Override
   public ElasticPair elasticity() {
     return elasticity;
   }
@@ -104,6 +105,7 @@ public final class EllipticContact {
    * @param force compression, zero or more, N
    * @return mutual approach of points far from the contact, m
    */
+  @Override
   public double approach(double force) {
     double root = Math.cbrt(checked(force));
     return approachOfUnitForce * root * root;
@@ -115,6 +117,7 @@ public final class EllipticContact {
    * @param approach m; zero or less means apart
    * @return compression C approach^(3/2), N, zero when apart
    */
+  @Override
   public double force(double approach) {
     return approach > 0 ? hertzConstant * approach * Math.sqrt(approach) : 0;
   }
@@ -125,6 +128,7 @@ public final class EllipticContact {
    * @param force compression, zero or more, N
    * @return dP/d(delta), N/m, zero at no force
    */
+  @Override
   public double normalStiffness(double force) {
     return 1.5 * Math.cbrt(checked(force)) / approachOfUnitForce;
   }
@@ -135,6 +139,7 @@ public final class EllipticContact {
    * @param force compression, zero or more, N
    * @return a, m, along the lesser curvature
    */
+  @Override
   public double semiMajor(double force) {
     return majorOfUnitForce * Math.cbrt(checked(force));
   }
@@ -145,6 +150,7 @@ public final class EllipticContact {
    * @param force compression, zero or more, N
    * @return b, m, along the greater curvature
    */
+  @Override
   public double semiMinor(double force) {
     return semiMajor(force) * shape.aspect();
   }
@@ -155,6 +161,7 @@ public final class EllipticContact {
    * @param force compression, zero or more, N
    * @return p0 = 3 P/(2 pi a b), Pa
    */
+  @Override
   public double peakPressure(double force) {
     return 1.5 * meanPressure(force);
   }
@@ -176,9 +183,32 @@ public final class EllipticContact {
    * @param peakPressure p0, zero or more, Pa
    * @return compression, N; it grows with the cube of the pressure
    */
+  @Override
   public double forceAtPeakPressure(double peakPressure) {
     double ratio = Bounds.notNegative("peak pressure", peakPressure, "Pa") / peakPressure(1);
     return ratio * ratio * ratio;
+  }
+
+  @Override
+  public double tangentialRatioLong() {
+    return TangentialContact.of(this).majorRatio();
+  }
+
+  @Override
+  public double tangentialRatioShort() {
+    return TangentialContact.of(this).minorRatio();
+  }
+
+  @Override
+  public double aspect() {
+    return shape.aspect();
+  }
+
+  @Override
+  public boolean hasShapeOf(BallContact other) {
+    return other instanceof EllipticContact e
+        && e.curvature.lesser() == curvature.lesser()
+        && e.curvature.greater() == curvature.greater();
   }
 
   private static double checked(double force) {

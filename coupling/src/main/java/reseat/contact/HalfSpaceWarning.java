@@ -17,7 +17,7 @@ public record HalfSpaceWarning(Kind kind, double value, double limit) {
 
   /** What strains the theory. */
   public enum Kind {
-    /** Major semi-axis over the smallest convex radius. */
+    /** Major semi-axis over the smallest convex radius; half width over radius of a ring. */
     PATCH_OVER_RADIUS,
     /** Convex radius over hollow radius. */
     CONFORMITY
@@ -33,13 +33,19 @@ public record HalfSpaceWarning(Kind kind, double value, double limit) {
    * @param force compression, zero or more, N
    * @return the warnings, none for a contact well within the theory
    */
-  public static List<HalfSpaceWarning> of(EllipticContact contact, double force) {
+  public static List<HalfSpaceWarning> of(BallContact contact, double force) {
     List<HalfSpaceWarning> found = new ArrayList<>();
-    double patch = contact.semiMajor(force) / contact.curvature().smallestRadius();
+    double patch;
+    double conformity = 0;
+    if (contact instanceof EllipticContact point) {
+      patch = point.semiMajor(force) / point.curvature().smallestRadius();
+      conformity = point.curvature().conformity();
+    } else {
+      patch = contact.semiMinor(force) / ((RingThird) contact).ring().ringRadius();
+    }
     if (patch > PATCH_LIMIT) {
       found.add(new HalfSpaceWarning(Kind.PATCH_OVER_RADIUS, patch, PATCH_LIMIT));
     }
-    double conformity = contact.curvature().conformity();
     if (conformity > CONFORMITY_LIMIT) {
       found.add(new HalfSpaceWarning(Kind.CONFORMITY, conformity, CONFORMITY_LIMIT));
     }

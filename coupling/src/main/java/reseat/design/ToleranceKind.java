@@ -1,6 +1,7 @@
 package reseat.design;
 
 import java.util.List;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.Flank;
 import reseat.seat.FlatSeat;
@@ -39,7 +40,7 @@ public enum ToleranceKind {
   SEAT_PITCH("seat slope along", Measure.ANGLE, Carrier.SEATS, Scope.SUPPORT),
   /** Slope of a seat across itself; positive raises the left side. */
   SEAT_ROLL("seat slope across", Measure.ANGLE, Carrier.SEATS, Scope.SUPPORT),
-  /** Angle of one plane flank to the coupling plane, about the apex; positive is steeper. */
+  /** Angle of one plane flank, or of a cone, about the apex; positive is steeper. */
   FLANK_ANGLE("flank angle", Measure.ANGLE, Carrier.SEATS, Scope.FLANK),
   /** Position of one plane flank along its normal; positive is proud, toward the ball. */
   FLANK_POSITION("flank position", Measure.LENGTH, Carrier.SEATS, Scope.FLANK),
@@ -183,6 +184,11 @@ public enum ToleranceKind {
 
     @Override
     public Boolean trihedralSeat(TrihedralSeat seat) {
+      return anySeat() || planeFlanks();
+    }
+
+    @Override
+    public Boolean coneSeat(ConeSeat seat) {
       return anySeat() || planeFlanks();
     }
 

@@ -3,6 +3,7 @@ package reseat.designfile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -23,6 +24,7 @@ final class SeatReader {
     GOTHIC,
     PINS,
     TRIHEDRAL,
+    CONE,
     FLAT
   }
 
@@ -36,6 +38,7 @@ final class SeatReader {
     words.put("gothic", Kind.GOTHIC);
     words.put("pins", Kind.PINS);
     words.put("trihedral", Kind.TRIHEDRAL);
+    words.put("cone", Kind.CONE);
     words.put("flat", Kind.FLAT);
     return words;
   }
@@ -76,11 +79,30 @@ final class SeatReader {
         double root = s.quantity("root_diameter", QuantityKind.LENGTH, 0);
         yield s.build(() -> TrihedralSeat.forBall(frame, ballRadius, angle, mouth, root));
       }
+      case CONE -> {
+        double angle = coneAngle(s);
+        double mouth =
+            s.positiveOr("mouth_diameter", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
+        double root = s.quantity("root_diameter", QuantityKind.LENGTH, 0);
+        yield s.build(() -> ConeSeat.forBall(frame, ballRadius, angle, mouth, root));
+      }
       case FLAT -> {
         double pad = s.positiveOr("pad_diameter", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
         yield s.build(() -> FlatSeat.forBall(frame, ballRadius, pad));
       }
     };
+  }
+
+  /** Angle between flank and coupling plane, told so or as the included angle of the cone. */
+  private static double coneAngle(Section s) {
+    if (!s.has("cone_angle")) {
+      return s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
+    }
+    if (s.has("flank_angle")) {
+      s.error("flank_angle", "the cone angle says this already; leave one of the two out");
+    }
+    double included = s.positive("cone_angle", QuantityKind.ANGLE, Math.toRadians(90));
+    return (Math.PI - included) / 2;
   }
 
   private static GrooveExtent extent(Section s) {
@@ -95,7 +117,7 @@ final class SeatReader {
   /** Axes of a seat at a ball; grooves run along an azimuth, seats open along a direction. */
   static SeatFrame frame(Section s, Kind kind, Vec3 ballCentre, Vec3 opens, Vec3 defaultAxis) {
     Vec3 axis = defaultAxis;
-    boolean runs = kind != Kind.FLAT;
+    boolean runs = kind != Kind.FLAT && kind != Kind.CONE;
     if (runs && s.has("axis")) {
       if (s.isList("axis")) {
         axis = s.direction("axis").orElse(defaultAxis);

@@ -16,6 +16,9 @@ public enum Starter {
   PALLET("pallet", "fixture pallet on dowel-pin pairs, one spring through each ball"),
   /** A bracket on a wall with trihedral seat, vee and flat. */
   SENSOR_MOUNT("sensor-mount", "bracket on a wall: trihedral seat, vee and flat, magnets"),
+  /** A stand with a ball in a cone, one in a vee, one on a flat. */
+  CONE_VEE_FLAT(
+      "cone-vee-flat", "sensor stand that turns about a ball in a cone; vee, flat, spring"),
   /** One ball mount by itself. */
   BALL_MOUNT(
       "ball-mount",

@@ -17,8 +17,29 @@ import reseat.units.QuantityKind;
 /** Reads balls in seats, one by one or by the shorthand for a usual layout. */
 final class SupportReader {
 
-  private static final Map<String, Boolean> LAYOUTS =
-      Map.of("three-vee", true, "trihedral-vee-flat", false);
+  /** Usual layouts; all but the first have a seat for one ball's place, a groove and a flat. */
+  private enum Layout {
+    THREE_VEE("groove", null),
+    TRIHEDRAL_VEE_FLAT("trihedral", SeatReader.Kind.TRIHEDRAL),
+    CONE_VEE_FLAT("cone", SeatReader.Kind.CONE);
+
+    final String firstSeat;
+    final SeatReader.Kind firstKind;
+
+    Layout(String firstSeat, SeatReader.Kind firstKind) {
+      this.firstSeat = firstSeat;
+      this.firstKind = firstKind;
+    }
+  }
+
+  private static final Map<String, Layout> LAYOUTS =
+      Map.of(
+          "three-vee",
+          Layout.THREE_VEE,
+          "trihedral-vee-flat",
+          Layout.TRIHEDRAL_VEE_FLAT,
+          "cone-vee-flat",
+          Layout.CONE_VEE_FLAT);
 
   private final MaterialReader materials;
   private final Vec3 opens;
@@ -58,7 +79,7 @@ final class SupportReader {
   /** Reads the [layout] shorthand. */
   List<Support> layout(Section s) {
     List<Support> supports = new ArrayList<>();
-    Optional<Boolean> allVees = s.requiredChoice("kind", LAYOUTS);
+    Optional<Layout> stated = s.requiredChoice("kind", LAYOUTS);
     double radius = s.positive("circle_diameter", QuantityKind.LENGTH, 0.07) / 2;
     double first = s.quantity("first_ball_at", QuantityKind.ANGLE, 0);
     Optional<Section> ball =
@@ -68,9 +89,9 @@ final class SupportReader {
     for (int i = 0; i < 3; i++) {
       at.add(Vec3.atAzimuth(first + 2 * Math.PI * i / 3).times(radius));
     }
-    boolean vees = allVees.orElse(s.has("groove") && !s.has("flat"));
+    Layout layout = stated.orElseGet(() -> guess(s));
     if (ball.isPresent()) {
-      if (vees) {
+      if (layout == Layout.THREE_VEE) {
         List<String> names = names(s, List.of("ball 1", "ball 2", "ball 3"));
         Optional<Section> groove =
             s.requiredChild("groove", "{ kind = \"vee\", flank_angle = \"45 deg\", ... }");
@@ -80,11 +101,9 @@ final class SupportReader {
         }
         groove.ifPresent(Section::close);
       } else {
-        List<String> names = names(s, List.of("trihedral", "vee", "flat"));
-        SeatReader.Kind[] kinds = {
-          SeatReader.Kind.TRIHEDRAL, SeatReader.Kind.VEE, SeatReader.Kind.FLAT
-        };
-        String[] keys = {"trihedral", "groove", "flat"};
+        List<String> names = names(s, List.of(layout.firstSeat, "vee", "flat"));
+        SeatReader.Kind[] kinds = {layout.firstKind, SeatReader.Kind.VEE, SeatReader.Kind.FLAT};
+        String[] keys = {layout.firstSeat, "groove", "flat"};
         Vec3[] axes = {at.get(0), at.get(0).minus(at.get(1)), at.get(2)};
         for (int i = 0; i < 3; i++) {
           Optional<Section> seat = s.requiredChild(keys[i], "a table for that seat");
@@ -100,6 +119,14 @@ final class SupportReader {
     }
     s.close();
     return supports;
+  }
+
+  /** What a layout without a kind is likely to be, so that the rest of it is read all the same. */
+  private static Layout guess(Section s) {
+    if (s.has("cone")) {
+      return Layout.CONE_VEE_FLAT;
+    }
+    return s.has("groove") && !s.has("flat") ? Layout.THREE_VEE : Layout.TRIHEDRAL_VEE_FLAT;
   }
 
   private static List<String> names(Section s, List<String> otherwise) {

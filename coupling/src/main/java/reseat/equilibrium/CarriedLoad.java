@@ -19,6 +19,8 @@ final class CarriedLoad {
   private final double[] correction = new double[N];
   private final double[] roots = new double[N];
 
+  private NormalLaws usedLaws;
+
   /** N, compression positive; negative where a contact would have to pull. */
   final double[] forces = new double[N];
 
@@ -30,14 +32,21 @@ final class CarriedLoad {
     this.inverse = inverse;
   }
 
+  /** Whether a contact, or a part of a ring, would have to pull. */
+  boolean lifted() {
+    return usedLaws != null && usedLaws.anyLifted(forces);
+  }
+
   void reset() {
+    usedLaws = null;
     Arrays.fill(forces, 0);
     Arrays.fill(approaches, 0);
     Arrays.fill(roots, 0);
   }
 
   /** Corrects the forces until they carry the load on W as it is now; then finds approaches. */
-  void carry(double[] load, double[] wrenchColumns, double[] hertz) {
+  void carry(double[] load, double[] wrenchColumns, NormalLaws laws) {
+    usedLaws = laws;
     for (int i = 0; i < N; i++) {
       double left = load[i];
       for (int j = 0; j < N; j++) {
@@ -48,7 +57,11 @@ final class CarriedLoad {
     inverse.solve(missing, correction);
     for (int i = 0; i < N; i++) {
       forces[i] += correction[i];
-      double ratio = forces[i] / hertz[i];
+      if (laws.onRing(i)) {
+        approaches[i] = laws.approach(i, forces[i]);
+        continue;
+      }
+      double ratio = forces[i] / laws.constant(i);
       roots[i] = ratio > 0 ? cubeRoot(ratio, roots[i]) : 0;
       approaches[i] = roots[i] * roots[i];
     }

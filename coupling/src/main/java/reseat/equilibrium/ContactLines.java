@@ -32,6 +32,7 @@ public final class ContactLines {
    *     base carries the balls
    * @param point where ball and flank touch, m
    * @param longAxis unit vector along the long axis of the contact patch
+   * @param ring whether the contact stands for a third of a ring
    */
   public record Line(
       String support,
@@ -41,7 +42,8 @@ public final class ContactLines {
       Vec3 push,
       Vec3 normal,
       Vec3 point,
-      Vec3 longAxis) {
+      Vec3 longAxis,
+      boolean ring) {
 
     /**
      * Returns the name of the contact.
@@ -50,7 +52,9 @@ public final class ContactLines {
      *     it has one contact only
      */
     public String name() {
-      return flank.equals(FlatSeat.FLANK) ? support : support + " (" + flank + " flank)";
+      return flank.equals(FlatSeat.FLANK)
+          ? support
+          : support + " (" + flank + (ring ? ")" : " flank)");
     }
   }
 
@@ -113,7 +117,8 @@ public final class ContactLines {
                 onHolder ? normal : normal.negated(),
                 normal,
                 seatHalfInBase.apply(f.contactPoint(centre, s.ball().radius())),
-                seatHalfInBase.rotate(f.longAxis(centre))));
+                seatHalfInBase.rotate(f.longAxis(centre)),
+                s.seat().isRing()));
       }
     }
     return new ContactLines(lines);

@@ -2,19 +2,21 @@ package reseat.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.contact.BallContact;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
-import reseat.contact.TangentialContact;
+import reseat.contact.RingThird;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.material.ElasticPair;
+import reseat.seat.ConeSeat;
 import reseat.seat.Flank;
 import reseat.space.Pose;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
 /**
- * A design made ready for questions: its geometry in arrays and the Hertz law of every contact.
+ * A design made ready for questions: its geometry in arrays and the elastic law of every contact.
  *
  * <p>Preparing takes the elliptic integrals; after that each load costs a few 6x6 solves.
  */
@@ -22,23 +24,24 @@ public final class CouplingModel {
 
   private final CouplingDesign design;
   private final ContactGeometry geometry;
-  private final List<EllipticContact> contacts;
-  private final List<TangentialContact> tangential;
-  private final double[] hertz;
+  private final List<BallContact> contacts;
+  private final double[] ratioLong;
+  private final double[] ratioShort;
+  private final NormalLaws laws;
   private final double[] mounting;
 
   private CouplingModel(
-      CouplingDesign design, ContactGeometry geometry, List<EllipticContact> contacts) {
+      CouplingDesign design, ContactGeometry geometry, List<BallContact> contacts) {
     this.design = design;
     this.geometry = geometry;
     this.contacts = List.copyOf(contacts);
-    List<TangentialContact> across = new ArrayList<>();
-    this.hertz = new double[contacts.size()];
-    for (int i = 0; i < hertz.length; i++) {
-      across.add(TangentialContact.of(contacts.get(i)));
-      hertz[i] = contacts.get(i).hertzConstant();
+    this.ratioLong = new double[contacts.size()];
+    this.ratioShort = new double[contacts.size()];
+    for (int i = 0; i < contacts.size(); i++) {
+      ratioLong[i] = contacts.get(i).tangentialRatioLong();
+      ratioShort[i] = contacts.get(i).tangentialRatioShort();
     }
-    this.tangential = List.copyOf(across);
+    this.laws = NormalLaws.of(this.contacts);
     this.mounting = mountingOf(design);
   }
 
@@ -51,11 +54,14 @@ public final class CouplingModel {
    *     one point
    */
   public static CouplingModel of(CouplingDesign design) {
-    List<EllipticContact> contacts = new ArrayList<>();
+    List<BallContact> contacts = new ArrayList<>();
     for (Support s : design.supports()) {
       ElasticPair pair = new ElasticPair(s.ballMaterial().elastic(), s.seatMaterial().elastic());
       for (Flank f : s.seat().flanks()) {
-        contacts.add(EllipticContact.of(curvature(s.ball().radius(), f), pair));
+        contacts.add(
+            s.seat() instanceof ConeSeat cone
+                ? RingThird.of(s.ball().radius(), cone.angle(), pair)
+                : EllipticContact.of(curvature(s.ball().radius(), f), pair));
       }
     }
     return new CouplingModel(design, ContactGeometry.of(design), contacts);
@@ -94,21 +100,34 @@ public final class CouplingModel {
   }
 
   /**
-   * Returns the Hertz contacts.
+   * Returns the laws of the contacts along their normals.
    *
    * @return one per flank, support by support
    */
-  public List<EllipticContact> contacts() {
+  public List<BallContact> contacts() {
     return contacts;
   }
 
   /**
-   * Returns the tangential laws of the contacts.
+   * Returns the no-slip stiffness of a contact along the long axis of its patch over the normal
+   * one.
    *
-   * @return one per flank, support by support
+   * @param contact index of the contact
+   * @return ratio
    */
-  public List<TangentialContact> tangential() {
-    return tangential;
+  public double tangentialRatioLong(int contact) {
+    return ratioLong[contact];
+  }
+
+  /**
+   * Returns the no-slip stiffness of a contact along the short axis of its patch over the normal
+   * one.
+   *
+   * @param contact index of the contact
+   * @return ratio
+   */
+  public double tangentialRatioShort(int contact) {
+    return ratioShort[contact];
   }
 
   /**
@@ -121,12 +140,12 @@ public final class CouplingModel {
   }
 
   /**
-   * Copies the Hertz constants.
+   * Copies the laws along the normals.
    *
-   * @return C of N = C δ^(3/2) for each contact, N/m^1.5
+   * @return how each contact gives way, in arrays
    */
-  public double[] hertzConstants() {
-    return hertz.clone();
+  public NormalLaws normalLaws() {
+    return laws.copy();
   }
 
   /**
@@ -166,7 +185,7 @@ public final class CouplingModel {
     double[] flat = {
       w.force().x(), w.force().y(), w.force().z(), w.moment().x(), w.moment().y(), w.moment().z()
     };
-    EquilibriumSolver.Outcome outcome = solver.solve(geometry, hertz, flat, mounting);
+    EquilibriumSolver.Outcome outcome = solver.solve(geometry, laws, flat, mounting);
     if (outcome != EquilibriumSolver.Outcome.SOLVED) {
       throw new NoEquilibriumException(outcome, "equilibrium under load");
     }

@@ -2,8 +2,7 @@ package reseat.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
-import reseat.contact.EllipticContact;
-import reseat.contact.TangentialContact;
+import reseat.contact.BallContact;
 import reseat.design.Support;
 import reseat.space.Pose;
 import reseat.space.Vec3;
@@ -19,16 +18,23 @@ public final class Equilibrium {
    *
    * @param line where it pushes
    * @param hertz its elastic law along the normal
-   * @param tangential its elastic law across the normal, as long as it sticks
+   * @param ratioLong stiffness along the long axis of the patch over the normal one, sticking
+   * @param ratioShort the same along the short axis
    * @param force normal force, N, compression positive; negative where it would have to pull
    * @param approach approach of ball and seat far from the contact, m; zero if lifted
+   * @param greatestForce the force; on a third of a ring the greatest anywhere on it, told as one
+   *     on the whole third, N
+   * @param leastForce the force; on a third of a ring the least anywhere on it, N
    */
   public record Contact(
       ContactLines.Line line,
-      EllipticContact hertz,
-      TangentialContact tangential,
+      BallContact hertz,
+      double ratioLong,
+      double ratioShort,
       double force,
-      double approach) {
+      double approach,
+      double greatestForce,
+      double leastForce) {
 
     /**
      * Says whether the contact has opened.
@@ -37,6 +43,24 @@ public final class Equilibrium {
      */
     public boolean lifted() {
       return !(force > 0);
+    }
+
+    /**
+     * Says whether the contact, or a part of it, has opened.
+     *
+     * @return true if the least force is zero or would have to pull
+     */
+    public boolean opens() {
+      return !(leastForce > 0);
+    }
+
+    /**
+     * Returns the greatest pressure.
+     *
+     * @return Pa; zero if lifted
+     */
+    public double peakPressure() {
+      return greatestForce > 0 ? hertz.peakPressure(greatestForce) : 0;
     }
 
     /**
@@ -54,7 +78,7 @@ public final class Equilibrium {
      * @return N/m; zero if lifted
      */
     public double tangentialStiffnessLong() {
-      return lifted() ? 0 : tangential.stiffnessAlongMajor(force);
+      return lifted() ? 0 : ratioLong * hertz.normalStiffness(force);
     }
 
     /**
@@ -63,7 +87,7 @@ public final class Equilibrium {
      * @return N/m; zero if lifted
      */
     public double tangentialStiffnessShort() {
-      return lifted() ? 0 : tangential.stiffnessAlongMinor(force);
+      return lifted() ? 0 : ratioShort * hertz.normalStiffness(force);
     }
   }
 
@@ -90,14 +114,28 @@ public final class Equilibrium {
     Pose pose = solver.holderInBase();
     ContactLines lines = ContactLines.of(model.design(), pose, centres(model, solver));
     List<Contact> contacts = new ArrayList<>();
+    int third = 0;
     for (int i = 0; i < lines.lines().size(); i++) {
+      ContactLines.Line line = lines.lines().get(i);
+      double greatest = solver.force(i);
+      double least = greatest;
+      if (line.ring()) {
+        int first = i - third;
+        double[] n = {solver.force(first), solver.force(first + 1), solver.force(first + 2)};
+        greatest = RingLoad.extreme(n, third, 1);
+        least = RingLoad.extreme(n, third, -1);
+        third = (third + 1) % 3;
+      }
       contacts.add(
           new Contact(
-              lines.lines().get(i),
+              line,
               model.contacts().get(i),
-              model.tangential().get(i),
+              model.tangentialRatioLong(i),
+              model.tangentialRatioShort(i),
               solver.force(i),
-              solver.approach(i)));
+              solver.approach(i),
+              greatest,
+              least));
     }
     return new Equilibrium(model, load, pose, contacts, lines);
   }
@@ -167,7 +205,7 @@ public final class Equilibrium {
    * @return true if any contact would have to pull
    */
   public boolean lifted() {
-    return contacts.stream().anyMatch(c -> c.force() < 0);
+    return contacts.stream().anyMatch(c -> c.leastForce() < 0);
   }
 
   /**

@@ -85,14 +85,14 @@ public final class EquilibriumSolver {
    * Finds forces and pose under a load.
    *
    * @param g the coupling; six contacts
-   * @param hertz constants C of N = C δ^(3/2), N/m^1.5, one per contact
+   * @param laws how the six contacts give way along their normals
    * @param wrench load on the holder about the base's origin, base axes, N and N·m, 6 values; null
-   *     to find the rest pose, with no use of the constants
+   *     to find the rest pose, with no use of the laws
    * @param mounting compliance of each ball's mounting, 9 values per ball row by row in the ball
    *     half's axes, m/N; null for rigid mountings
    * @return how it ended
    */
-  public Outcome solve(ContactGeometry g, double[] hertz, double[] wrench, double[] mounting) {
+  public Outcome solve(ContactGeometry g, NormalLaws laws, double[] wrench, double[] mounting) {
     if (g.contacts != N) {
       throw new IllegalArgumentException("six contacts wanted, found " + g.contacts);
     }
@@ -111,7 +111,7 @@ public final class EquilibriumSolver {
         return Outcome.NOT_CONSTRAINED;
       }
       if (wrench != null) {
-        carry(wrench, hertz);
+        carry(wrench, laws);
         if (mounting != null) {
           shiftBalls(mounting);
           place();
@@ -133,7 +133,7 @@ public final class EquilibriumSolver {
       if (change <= STILL || (rate < QUICK && change * rate <= STILL)) {
         place();
         if (wrench != null) {
-          carry(wrench, hertz);
+          carry(wrench, laws);
         }
         return side.left(geometry, normals) ? Outcome.PRESSED_THROUGH : Outcome.SOLVED;
       }
@@ -179,7 +179,7 @@ public final class EquilibriumSolver {
   }
 
   /** Carries the load, turned into -(load on the ball half) about the seat half's origin. */
-  private void carry(double[] w, double[] hertz) {
+  private void carry(double[] w, NormalLaws laws) {
     if (geometry.ballsOnHolder()) {
       for (int i = 0; i < N; i++) {
         load[i] = -w[i];
@@ -187,7 +187,7 @@ public final class EquilibriumSolver {
     } else {
       pose.wrenchToFrame(w, load);
     }
-    carried.carry(load, wrenchColumns, hertz);
+    carried.carry(load, wrenchColumns, laws);
   }
 
   private void shiftBalls(double[] mounting) {
@@ -226,17 +226,12 @@ public final class EquilibriumSolver {
   }
 
   /**
-   * Says whether any contact would have to pull.
+   * Says whether any contact, or any part of a ring, would have to pull.
    *
    * @return true if the last solution is not a state of rest
    */
   public boolean lifted() {
-    for (int i = 0; i < N; i++) {
-      if (carried.forces[i] < 0) {
-        return true;
-      }
-    }
-    return false;
+    return carried.lifted();
   }
 
   /**

@@ -8,7 +8,8 @@ import reseat.space.Wrench;
  * When the first contact opens.
  *
  * <p>Six frictionless contacts answer to a load in proportion, so the contact that opens first and
- * the factor follow exactly: N0 + λ ΔN = 0.
+ * the factor follow exactly: N0 + λ ΔN = 0. A ring of contact opens on one side while its other
+ * side is still pressed; it is looked at all round ({@link PressedPlaces}).
  */
 public final class LiftOff {
 
@@ -16,6 +17,7 @@ public final class LiftOff {
   private static final double TIE = 1e-9;
 
   private final ContactLines lines;
+  private final PressedPlaces places;
   private final double[] standing;
 
   /**
@@ -27,6 +29,7 @@ public final class LiftOff {
    */
   public LiftOff(ContactLines lines, Wrench standingLoad) {
     this.lines = lines;
+    this.places = PressedPlaces.of(lines);
     this.standing = lines.forces(standingLoad);
   }
 
@@ -50,12 +53,14 @@ public final class LiftOff {
     double[] change = lines.forces(load);
     int first = -1;
     double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < 6; i++) {
+    for (int i = 0; i < places.size(); i++) {
+      double here = places.force(i, standing);
+      double more = places.force(i, change);
       double factor;
-      if (standing[i] <= 0) {
-        factor = standing[i] < 0 ? -1 : 0;
-      } else if (change[i] < -1e-12 * standing[i]) {
-        factor = -standing[i] / change[i];
+      if (here <= 0) {
+        factor = here < 0 ? -1 : 0;
+      } else if (more < -1e-12 * here) {
+        factor = -here / more;
       } else {
         continue;
       }
@@ -68,7 +73,7 @@ public final class LiftOff {
     if (first < 0) {
       return new First("", -1, Double.POSITIVE_INFINITY);
     }
-    return new First(lines.lines().get(first).name(), first, Math.max(least, 0));
+    return new First(places.name(first), places.contact(first), Math.max(least, 0));
   }
 
   /**
@@ -99,16 +104,23 @@ public final class LiftOff {
    */
   public Weakest weakest(Vec3 point) {
     List<Vec3> influence = lines.influenceOfForceAt(point);
+    double[][] parts = new double[3][influence.size()];
+    for (int i = 0; i < influence.size(); i++) {
+      for (int k = 0; k < 3; k++) {
+        parts[k][i] = influence.get(i).component(k);
+      }
+    }
     Weakest weakest = new Weakest("", Double.POSITIVE_INFINITY, Vec3.Z);
-    for (int i = 0; i < 6; i++) {
-      double size = influence.get(i).norm();
+    for (int i = 0; i < places.size(); i++) {
+      Vec3 answer =
+          new Vec3(places.force(i, parts[0]), places.force(i, parts[1]), places.force(i, parts[2]));
+      double size = answer.norm();
       if (size == 0) {
         continue;
       }
-      double force = Math.max(0, standing[i] / size);
+      double force = Math.max(0, places.force(i, standing) / size);
       if (force < weakest.force() * (1 - TIE)) {
-        weakest =
-            new Weakest(lines.lines().get(i).name(), force, influence.get(i).times(-1 / size));
+        weakest = new Weakest(places.name(i), force, answer.times(-1 / size));
       }
     }
     return weakest;

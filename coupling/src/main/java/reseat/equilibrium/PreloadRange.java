@@ -14,12 +14,14 @@ import reseat.space.Wrench;
 public final class PreloadRange {
 
   private final ContactLines lines;
+  private final PressedPlaces places;
   private final double preload;
   private final double[] perPreload;
   private final double[] weight;
 
   private PreloadRange(ContactLines lines, CouplingDesign design) {
     this.lines = lines;
+    this.places = PressedPlaces.of(lines);
     this.perPreload = lines.forces(design.preload());
     this.weight = lines.forces(design.weight());
     double sum = 0;
@@ -58,11 +60,11 @@ public final class PreloadRange {
   public double leastPreload(Wrench load, double factor) {
     double[] change = lines.forces(load);
     double least = 0;
-    for (int i = 0; i < change.length; i++) {
-      double lacking = -weight[i] - factor * change[i];
+    for (int i = 0; i < places.size(); i++) {
+      double lacking = -places.force(i, weight) - factor * places.force(i, change);
       if (lacking > 0) {
-        least =
-            perPreload[i] > 0 ? Math.max(least, lacking / perPreload[i]) : Double.POSITIVE_INFINITY;
+        double pressed = places.force(i, perPreload);
+        least = pressed > 0 ? Math.max(least, lacking / pressed) : Double.POSITIVE_INFINITY;
       }
     }
     return least;
@@ -71,15 +73,25 @@ public final class PreloadRange {
   /**
    * Finds the greatest preload with which a contact carries no more than a force at rest.
    *
-   * @param contact index of the contact
+   * @param contact index of the contact; on a third of a ring the force holds everywhere on it
    * @param force N
    * @return scale of all preloads; negative if weight alone exceeds the force, infinite if the
    *     preloads do not press the contact
    */
   public double mostPreload(int contact, double force) {
-    return perPreload[contact] > 0
-        ? (force - weight[contact]) / perPreload[contact]
-        : Double.POSITIVE_INFINITY;
+    return most(contact, force, new double[weight.length]);
+  }
+
+  private double most(int contact, double force, double[] change) {
+    double most = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < places.size(); i++) {
+      double pressed = places.force(i, perPreload);
+      if (places.contact(i) == contact && pressed > 0) {
+        double spare = force - places.force(i, weight) - places.force(i, change);
+        most = Math.min(most, spare / pressed);
+      }
+    }
+    return most;
   }
 
   /**
@@ -92,6 +104,6 @@ public final class PreloadRange {
    *     the preloads do not press the contact
    */
   public double mostPreload(int contact, double force, Wrench load) {
-    return mostPreload(contact, force - lines.forces(load)[contact]);
+    return most(contact, force, lines.forces(load));
   }
 }

@@ -59,17 +59,21 @@ public record PreloadZone(List<Vec3> corners, double margin, String nearest) {
             new Vec3(-halfWindow, halfWindow, 0));
     double margin = Double.POSITIVE_INFINITY;
     String nearest = "";
-    for (int i = 0; i < 6; i++) {
-      double slope = Math.hypot(perX[i], perY[i]);
-      double spare = here[i] - share * Math.max(0, here[i]);
+    PressedPlaces places = PressedPlaces.of(lines);
+    for (int i = 0; i < places.size(); i++) {
+      double gx = places.force(i, perX);
+      double gy = places.force(i, perY);
+      double slope = Math.hypot(gx, gy);
+      double pressed = places.force(i, here);
+      double spare = pressed - share * Math.max(0, pressed);
       if (slope > 0) {
         if (spare / slope < margin) {
           margin = spare / slope;
-          nearest = lines.lines().get(i).name();
+          nearest = places.name(i);
         }
-        polygon = clip(polygon, pierce, spare, perX[i], perY[i]);
+        polygon = clip(polygon, pierce, spare, gx, gy);
       } else if (spare < 0) {
-        return new PreloadZone(List.of(), Double.NEGATIVE_INFINITY, lines.lines().get(i).name());
+        return new PreloadZone(List.of(), Double.NEGATIVE_INFINITY, places.name(i));
       }
     }
     return new PreloadZone(corners(polygon), margin, nearest);

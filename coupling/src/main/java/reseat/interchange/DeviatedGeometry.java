@@ -180,8 +180,11 @@ final class DeviatedGeometry {
     }
   }
 
-  /** Writes the constants C of N = C δ^(3/2) of the contacts as made, N/m^1.5. */
-  void writeHertz(double[] state, double[] out) {
+  /**
+   * Writes the constants of the contacts' laws as made: C of N = C δ^(3/2), N/m^1.5; the slope for
+   * a third of a ring, N/m.
+   */
+  void writeConstants(double[] state, double[] out) {
     double grow = ballsOnHolder ? 1 : 1 + expansion * state[at.temperature];
     for (int c = 0; c < contacts; c++) {
       double ball = radius(state, supportOf[c]) - ballRadius[supportOf[c]];

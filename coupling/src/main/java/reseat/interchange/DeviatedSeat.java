@@ -1,5 +1,6 @@
 package reseat.interchange;
 
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -130,17 +131,35 @@ final class DeviatedSeat implements Seat.Visitor<Seat> {
             seat.thirdAngle() + angle[2],
             seat.mouthDiameter(),
             seat.rootDiameter());
-    Vec3[] n = new Vec3[3];
-    for (int i = 0; i < 3; i++) {
-      n[i] = turned.flanks().get(i).normal(Vec3.ZERO);
-    }
     return new TrihedralSeat(
-        grown(shift(n[0], proud(0), n[1], proud(1), n[2], proud(2))),
+        grown(ofThree(turned)),
         turned.firstAngle(),
         turned.secondAngle(),
         turned.thirdAngle(),
         seat.mouthDiameter() * growth,
         seat.rootDiameter() * growth);
+  }
+
+  /** A cone stays one: its angle changes by the mean of what its thirds tell, all alike. */
+  @Override
+  public Seat coneSeat(ConeSeat seat) {
+    double steeper = (angle[0] + angle[1] + angle[2]) / 3;
+    ConeSeat turned =
+        new ConeSeat(frame, seat.angle() + steeper, seat.mouthDiameter(), seat.rootDiameter());
+    return new ConeSeat(
+        grown(ofThree(turned)),
+        turned.angle(),
+        seat.mouthDiameter() * growth,
+        seat.rootDiameter() * growth);
+  }
+
+  /** Shift of the apex with which each of three flanks alone stands proud as it does. */
+  private Vec3 ofThree(Seat seat) {
+    Vec3[] n = new Vec3[3];
+    for (int i = 0; i < 3; i++) {
+      n[i] = seat.flanks().get(i).normal(Vec3.ZERO);
+    }
+    return shift(n[0], proud(0), n[1], proud(1), n[2], proud(2));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package reseat.interchange;
 
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -42,6 +43,14 @@ record FlankShape(
     return new FlankShape(true, angle, pushAlong, pushLeft, 0, 0, 0, false);
   }
 
+  private static FlankShape[] thirds(double first, double second, double third) {
+    double half = -0.5;
+    double root = Math.sqrt(0.75);
+    return new FlankShape[] {
+      planeAt(first, 1, 0), planeAt(second, half, root), planeAt(third, half, -root)
+    };
+  }
+
   private static final Seat.Visitor<FlankShape[]> READER =
       new Seat.Visitor<>() {
         @Override
@@ -72,13 +81,12 @@ record FlankShape(
 
         @Override
         public FlankShape[] trihedralSeat(TrihedralSeat seat) {
-          double half = -0.5;
-          double root = Math.sqrt(0.75);
-          return new FlankShape[] {
-            planeAt(seat.firstAngle(), 1, 0),
-            planeAt(seat.secondAngle(), half, root),
-            planeAt(seat.thirdAngle(), half, -root)
-          };
+          return thirds(seat.firstAngle(), seat.secondAngle(), seat.thirdAngle());
+        }
+
+        @Override
+        public FlankShape[] coneSeat(ConeSeat seat) {
+          return thirds(seat.angle(), seat.angle(), seat.angle());
         }
 
         @Override

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.EquilibriumSolver;
+import reseat.equilibrium.NormalLaws;
 import reseat.numerics.RandomStream;
 import reseat.numerics.Spread;
 import reseat.space.Vec3;
@@ -29,7 +30,8 @@ final class HolderTrial {
   private double movement;
   private final double[] postState;
   private final double[] state;
-  private final double[] hertz = new double[6];
+  private final double[] constants = new double[6];
+  private final NormalLaws laws;
   private final double[] tip = new double[3];
 
   /** Shift of the tool point against the coupling as drawn, base axes, m. */
@@ -45,6 +47,7 @@ final class HolderTrial {
     this.coupling = coupling;
     road = new DeviatedGeometry(coupling.design, coupling.tolerances.layout());
     geometry = ContactGeometry.of(coupling.design);
+    laws = coupling.model.normalLaws();
     solver = new EquilibriumSolver(geometry.ballCount());
     contributors = coupling.tolerances.contributors();
     int n = contributors.size();
@@ -108,10 +111,11 @@ final class HolderTrial {
   }
 
   private Fit stand() {
-    road.writeHertz(state, hertz);
+    road.writeConstants(state, constants);
+    laws.setConstants(constants);
     road.writeToolPoint(state, tip);
     EquilibriumSolver.Outcome outcome =
-        solver.solve(geometry, hertz, coupling.load, coupling.mounting);
+        solver.solve(geometry, laws, coupling.load, coupling.mounting);
     if (outcome != EquilibriumSolver.Outcome.SOLVED) {
       return Fit.NO_POSE;
     }

@@ -10,6 +10,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderFlank;
 
 /**
@@ -46,8 +47,9 @@ public final class ToleranceModel {
       found.addAll(shared(kind, places, design, layout));
       for (int place : places) {
         DeviationLayout.Dimension d = layout.at(place);
+        int[] together = together(design, d, place);
         governing(design, d, false)
-            .filter(t -> t.spread().limit() > 0)
+            .filter(t -> t.spread().limit() > 0 && together.length > 0)
             .ifPresent(
                 t ->
                     found.add(
@@ -56,10 +58,25 @@ public final class ToleranceModel {
                             kind,
                             Owner.of(kind, design.ballsOn()),
                             t.spread(),
-                            new int[] {place})));
+                            together)));
       }
     }
     return new ToleranceModel(design, layout, found);
+  }
+
+  /** A dimension alone; the angle of a cone is one for its whole ring, told at the first third. */
+  private static int[] together(CouplingDesign design, DeviationLayout.Dimension d, int place) {
+    if (!angleOfCone(design, d)) {
+      return new int[] {place};
+    }
+    return d.part().equals(ConeSeat.THIRDS.get(0))
+        ? new int[] {place, place + 1, place + 2}
+        : new int[0];
+  }
+
+  private static boolean angleOfCone(CouplingDesign design, DeviationLayout.Dimension d) {
+    return d.kind() == ToleranceKind.FLANK_ANGLE
+        && design.supports().get(d.support()).seat().isRing();
   }
 
   private static List<Integer> placesOf(
@@ -134,7 +151,8 @@ public final class ToleranceModel {
       return (d.kind().words() + " " + d.part()).strip();
     }
     Support s = design.supports().get(d.support());
-    return s.name() + " " + (d.part().isEmpty() ? "" : d.part() + " ") + d.kind().words();
+    String part = d.part().isEmpty() || angleOfCone(design, d) ? "" : d.part() + " ";
+    return s.name() + " " + part + d.kind().words();
   }
 
   /**

@@ -8,13 +8,13 @@ import reseat.space.WorkingPose;
 /**
  * Quasi-static mechanics of one holder with friction: seats it, then follows it from load to load.
  *
- * <p>Rigid bodies; six Hertz contacts N = C δ^(3/2); friction by {@link FrictionState}; balls on
- * rigid or elastic mountings ({@link MountedBall}). The unknown is the pose of the ball half in the
- * seat half. At each load Newton's method drives the sum of load, normal forces and friction forces
- * to zero; the residual is at most {@value #RESIDUAL} of the load (moments over the size of the
- * coupling), and each ball's shift is met to {@value #RESIDUAL} of the greatest approach. Contact
- * points are carried with the motion: normals, lever arms and friction forces are taken at the
- * current pose.
+ * <p>Rigid bodies; six contacts with their elastic laws; friction by {@link FrictionState}; balls
+ * on rigid or elastic mountings ({@link MountedBall}). The unknown is the pose of the ball half in
+ * the seat half. At each load Newton's method drives the sum of load, normal forces and friction
+ * forces to zero; the residual is at most {@value #RESIDUAL} of the load (moments over the size of
+ * the coupling), and each ball's shift is met to {@value #RESIDUAL} of the greatest approach.
+ * Contact points are carried with the motion: normals, lever arms and friction forces are taken at
+ * the current pose.
  *
  * <p>Allocates nothing after construction. Not for use by several threads.
  */
@@ -229,9 +229,8 @@ final class MountMechanics {
       int v = 3 * i;
       double d = s.film[i] - s.at.gap[i];
       if (d > 0) {
-        double root = Math.sqrt(d);
-        s.force[i] = s.hertz[i] * d * root;
-        s.stiffness[i] = 1.5 * s.hertz[i] * root;
+        s.force[i] = s.laws.force(i, d);
+        s.stiffness[i] = s.laws.stiffness(i, s.force[i], d);
       } else {
         s.force[i] = 0;
         s.stiffness[i] = 0;

@@ -4,6 +4,7 @@ import java.util.List;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
+import reseat.equilibrium.NormalLaws;
 import reseat.space.Vec3;
 import reseat.space.WorkingPose;
 
@@ -27,8 +28,8 @@ final class MountState {
   final WorkingPose pose = new WorkingPose();
   final Placement at = new Placement();
 
-  /** Hertz constant of each contact, N/m^1.5. */
-  final double[] hertz;
+  /** How each contact gives way along its normal. */
+  final NormalLaws laws;
 
   /** Thickness of what lies in each contact (film, particle), m. */
   final double[] film = new double[N];
@@ -53,11 +54,11 @@ final class MountState {
   MountState(CouplingModel model) {
     geometry = model.geometry();
     give = BallGive.of(model.design());
-    hertz = model.hertzConstants();
+    laws = model.normalLaws();
     List<ContactLines.Line> lines = ContactLines.nominal(model.design()).lines();
     for (int i = 0; i < N; i++) {
-      friction.ratioLong[i] = model.tangential().get(i).majorRatio();
-      friction.ratioShort[i] = model.tangential().get(i).minorRatio();
+      friction.ratioLong[i] = model.tangentialRatioLong(i);
+      friction.ratioShort[i] = model.tangentialRatioShort(i);
       Vec3 axis = lines.get(i).longAxis();
       for (int k = 0; k < 3; k++) {
         friction.longAxis[3 * i + k] = axis.component(k);

@@ -152,11 +152,11 @@ public final class SelfSeating {
     return sorted(paths);
   }
 
-  private static Path worse(Path a, Path b) {
+  static Path worse(Path a, Path b) {
     return a == null || b.limitFriction() < a.limitFriction() ? b : a;
   }
 
-  private static List<Path> sorted(List<Path> paths) {
+  static List<Path> sorted(List<Path> paths) {
     paths.sort(SelfSeating::byLimit);
     return List.copyOf(paths);
   }

@@ -8,9 +8,9 @@ import reseat.numerics.Lu6;
  * The last slide: some contacts close last, the others slide with friction fully against the slide.
  *
  * <p>The forces follow from statics, whatever the elasticity: each sliding contact's friction is
- * -μN along its slip, so it joins the normal in the contact's column of W. Hertz's law turns the
- * forces into approaches, and the pose is the one at which each gap equals film less approach. The
- * two steps are repeated until the pose stands still, as in {@link EquilibriumSolver}.
+ * -μN along its slip, so it joins the normal in the contact's column of W. Their elastic laws turn
+ * the forces into approaches, and the pose is the one at which each gap equals film less approach.
+ * The two steps are repeated until the pose stands still, as in {@link EquilibriumSolver}.
  *
  * <p>A contact that would have to pull ends it: one that was to close is held off by friction, one
  * that was sliding tips off. Allocates nothing after construction.
@@ -103,8 +103,7 @@ final class SlideHome {
         failedContact = i;
         return closing[i] > 0 ? MountMechanics.Outcome.HANGS : MountMechanics.Outcome.TIPS;
       }
-      double root = Math.cbrt(state.force[i] / state.hertz[i]);
-      state.approach[i] = root * root;
+      state.approach[i] = state.laws.approach(i, state.force[i]);
     }
     return MountMechanics.Outcome.HELD;
   }
@@ -157,7 +156,7 @@ final class SlideHome {
 
   private void settle() {
     for (int i = 0; i < N; i++) {
-      state.stiffness[i] = 1.5 * state.force[i] / state.approach[i];
+      state.stiffness[i] = state.laws.stiffness(i, state.force[i], state.approach[i]);
     }
     setFriction();
     state.friction.accept(state.stiffness);

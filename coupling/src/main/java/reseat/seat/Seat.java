@@ -9,7 +9,7 @@ import reseat.space.Vec3;
  * <p>To add a kind: a record here, its method in {@link Visitor}, then follow the compiler.
  */
 public sealed interface Seat
-    permits VeeGroove, GothicGroove, CylinderPair, TrihedralSeat, FlatSeat {
+    permits VeeGroove, GothicGroove, CylinderPair, TrihedralSeat, ConeSeat, FlatSeat {
 
   /**
    * Returns the axes of the seat.
@@ -62,6 +62,15 @@ public sealed interface Seat
   }
 
   /**
+   * Says whether the ball touches the seat along a ring, which the flanks tell in thirds.
+   *
+   * @return true for a cone
+   */
+  default boolean isRing() {
+    return false;
+  }
+
+  /**
    * Returns how far the underside of the ball is above a point.
    *
    * @param ball the ball
@@ -109,6 +118,14 @@ public sealed interface Seat
      * @return the answer
      */
     T trihedralSeat(TrihedralSeat seat);
+
+    /**
+     * Visits a cone.
+     *
+     * @param seat the seat
+     * @return the answer
+     */
+    T coneSeat(ConeSeat seat);
 
     /**
      * Visits a flat.

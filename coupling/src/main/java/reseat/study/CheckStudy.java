@@ -15,6 +15,7 @@ import reseat.check.PreloadDeviceCheck;
 import reseat.check.PreloadLineCheck;
 import reseat.check.PreloadScatterCheck;
 import reseat.check.PressureCheck;
+import reseat.check.RingContactCheck;
 import reseat.check.SeatMisfitCheck;
 import reseat.check.SelfSeatingCheck;
 import reseat.check.StiffnessNote;
@@ -24,7 +25,6 @@ import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.ConstraintQuality;
-import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.CouplingStiffness.Bound;
@@ -36,6 +36,7 @@ import reseat.equilibrium.PreloadBand;
 import reseat.equilibrium.PreloadScatter;
 import reseat.equilibrium.PreloadZone;
 import reseat.remount.SelfSeating;
+import reseat.remount.WaysHome;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -87,10 +88,10 @@ public final class CheckStudy {
     List<ContactLimits> limits = limits(standing);
     List<PreloadLineCheck.Line> lines = preloadLines(standing);
     List<PreloadScatter> scatter = PreloadScatter.all(standing);
-    List<SelfSeating.Path> waysHome =
-        new SelfSeating(ContactLines.nominal(design), design.standingLoad()).oneOpen();
+    List<SelfSeating.Path> waysHome = WaysHome.lastStages(design, design.standingLoad());
     findings.addAll(SeatMisfitCheck.of(standing, cases));
     findings.addAll(PressureCheck.of(standing, cases, limits, design.targets().pressureShare()));
+    findings.addAll(RingContactCheck.of(standing));
     findings.addAll(CaseDepthCheck.of(standing, cases, limits));
     findings.addAll(HalfSpaceCheck.of(standing, cases));
     findings.addAll(LiftOffCheck.of(standing, cases));
@@ -151,8 +152,7 @@ public final class CheckStudy {
     for (int i = 0; i < contact; i++) {
       Equilibrium.Contact other = standing.contacts().get(i);
       Support t = supports.get(other.line().ballIndex());
-      if (other.hertz().curvature().lesser() == c.hertz().curvature().lesser()
-          && other.hertz().curvature().greater() == c.hertz().curvature().greater()
+      if (other.hertz().hasShapeOf(c.hertz())
           && t.ballMaterial() == s.ballMaterial()
           && t.seatMaterial() == s.seatMaterial()) {
         return i;

@@ -121,7 +121,7 @@ public record DesignCurve(List<Point> points) {
     double pressure = 0;
     double share = 0;
     for (Equilibrium.Contact c : standing.contacts()) {
-      double p = c.hertz().peakPressure(c.force());
+      double p = c.peakPressure();
       Support s = design.supports().get(c.line().ballIndex());
       ContactLimits limits = ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial());
       pressure = Math.max(pressure, p);

@@ -14,6 +14,7 @@ import reseat.remount.RemountPlan;
 import reseat.remount.RemountScatter;
 import reseat.remount.RemountSimulation;
 import reseat.remount.SelfSeating;
+import reseat.remount.WaysHome;
 import reseat.space.Wrench;
 
 /**
@@ -38,7 +39,7 @@ public record RemountStudy(
   /**
    * Slides home under one load.
    *
-   * @param oneOpen the six with one contact open, contact by contact
+   * @param oneOpen those with one contact open, contact by contact; a ring counts as one
    * @param worstTwoOpen the worst of those with two open
    * @param worstThreeOpen the worst of those with three open
    */
@@ -52,10 +53,10 @@ public record RemountStudy(
       oneOpen = List.copyOf(oneOpen);
     }
 
-    static Ways of(ContactLines lines, Wrench load) {
-      SelfSeating seating = new SelfSeating(lines, load);
+    static Ways of(CouplingDesign design, Wrench load) {
+      SelfSeating seating = new SelfSeating(ContactLines.nominal(design), load);
       return new Ways(
-          seating.oneOpenByContact(), seating.twoOpen().get(0), seating.threeOpen().get(0));
+          WaysHome.byContact(design, load), seating.twoOpen().get(0), seating.threeOpen().get(0));
     }
   }
 
@@ -86,14 +87,13 @@ public record RemountStudy(
                   plan.threads(),
                   done -> progress.accept(plan.mounts() + done)));
     }
-    ContactLines lines = ContactLines.nominal(design);
     return new RemountStudy(
         standing,
         scatter,
         causes,
         FrictionBound.of(standing, design.friction().nominal()),
-        Ways.of(lines, seatingLoad(design)),
-        Ways.of(lines, design.standingLoad()));
+        Ways.of(design, seatingLoad(design)),
+        Ways.of(design, design.standingLoad()));
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.seat.Ball;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -79,6 +80,11 @@ final class ResizedBalls {
           public Seat trihedralSeat(TrihedralSeat s) {
             double angle = (s.firstAngle() + s.secondAngle() + s.thirdAngle()) / 3;
             return TrihedralSeat.forBall(at, radius, angle, s.mouthDiameter(), s.rootDiameter());
+          }
+
+          @Override
+          public Seat coneSeat(ConeSeat s) {
+            return ConeSeat.forBall(at, radius, s.angle(), s.mouthDiameter(), s.rootDiameter());
           }
 
           @Override

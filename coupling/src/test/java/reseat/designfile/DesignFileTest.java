@@ -157,7 +157,7 @@ class DesignFileTest {
         "surface = \"oiled\"| low = 0.2\\nnominal = 0.1| friction must satisfy",
         "name = \"finish\"| name = \"rough\"| two load cases are both called rough",
         "seating_force = \"10 N\"| ramp_steps = 0| whole number from 1",
-        "kind = \"three-vee\"| kind = \"four-vee\"| allowed is three-vee, trihedral-vee-flat",
+        "kind = \"three-vee\"| kind = \"four-vee\"| allowed is cone-vee-flat, three-vee, trihedral-vee-flat",
       })
   void eachMistakeHasItsMessageWithItsPlace(String old, String bad, String message) {
     String text = with(old.strip(), bad.strip().replace("\\n", "\n"));

@@ -9,6 +9,7 @@ import reseat.design.Support;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
 import reseat.seat.Ball;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -138,6 +139,11 @@ final class ChangedCoupling {
           @Override
           public Seat trihedralSeat(TrihedralSeat t) {
             return t.withFrame(f);
+          }
+
+          @Override
+          public Seat coneSeat(ConeSeat c) {
+            return c.withFrame(f);
           }
 
           @Override

@@ -75,7 +75,7 @@ class StaticsValidationTest {
     Matrix6 stiff = CouplingStiffness.of(state, CouplingStiffness.Bound.STICKING).at(Vec3.ZERO);
     assertThat(stiff.get(0, 0) / k).isCloseTo(5.205882353, within(1e-4));
     assertThat(stiff.get(2, 2) / k).isCloseTo(5.470588235, within(1e-4));
-    assertThat(lambda).isCloseTo(state.contacts().get(0).tangential().majorRatio(), within(1e-12));
+    assertThat(lambda).isCloseTo(state.contacts().get(0).ratioLong(), within(1e-12));
   }
 
   @Test

@@ -16,6 +16,7 @@ import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.EquilibriumSolver;
+import reseat.equilibrium.NormalLaws;
 import reseat.numerics.RandomStream;
 import reseat.numerics.Shape;
 import reseat.seat.Ball;
@@ -41,14 +42,16 @@ class ToleranceModelTest {
     double[] tip = new double[3];
     road.writeBalls(state, g);
     road.writeSeats(state, g);
-    road.writeHertz(state, hertz);
+    road.writeConstants(state, hertz);
+    NormalLaws laws = CouplingModel.of(d).normalLaws();
+    laws.setConstants(hertz);
     road.writeToolPoint(state, tip);
     EquilibriumSolver solver = new EquilibriumSolver(g.ballCount());
     Wrench w = d.standingLoad().movedTo(Vec3.ZERO);
     double[] load = {
       w.force().x(), w.force().y(), w.force().z(), w.moment().x(), w.moment().y(), w.moment().z()
     };
-    assertThat(solver.solve(g, hertz, load, null)).isEqualTo(EquilibriumSolver.Outcome.SOLVED);
+    assertThat(solver.solve(g, laws, load, null)).isEqualTo(EquilibriumSolver.Outcome.SOLVED);
     double[] out = new double[3];
     solver.displacementOf(tip[0], tip[1], tip[2], out);
     return new Vec3(tip[0] + out[0], tip[1] + out[1], tip[2] + out[2]);
@@ -64,10 +67,14 @@ class ToleranceModelTest {
             model.contributors().stream().mapToDouble(c -> c.spread().draw(stream)).toArray();
         Vec3 plain = toolPointOf(model.made(deviations));
         Vec3 arrays = toolPointInArrays(model, model.state(deviations));
-        // a hundredth of a nanometre: what the quadratic law of Hertz's constant leaves out
+        // a hundredth of a nanometre: what the quadratic law of Hertz's constant leaves out; three
+        // tenths on a cone, whose law is not told anew for a changed angle
         assertThat(plain.distanceTo(arrays))
             .as("%s, seed %d, trial %d", entry.getKey(), SEED, trial)
-            .isLessThan(entry.getKey().contains("gothic") ? 1e-11 : 2e-14);
+            .isLessThan(
+                entry.getKey().contains("gothic")
+                    ? 1e-11
+                    : entry.getKey().contains("cone") ? 3e-10 : 2e-14);
       }
     }
   }

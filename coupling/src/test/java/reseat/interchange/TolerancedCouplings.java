@@ -20,6 +20,7 @@ import reseat.material.Material;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
 import reseat.seat.Ball;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -121,6 +122,7 @@ final class TolerancedCouplings {
     all.put("pins", with(grooves("pins"), pins(), spacing()));
     all.put("gothic", with(grooves("gothic"), radius(), arch()));
     all.put("trihedral, vee and flat", with(trihedralVeeFlat(), plane(), angle()));
+    all.put("cone, vee and flat", with(coneVeeFlat(), plane(), angle()));
     CouplingDesign vees = all.get("vees");
     List<Support> off = new ArrayList<>(vees.supports());
     off.set(0, off.get(0).withBall(new Ball(new Vec3(0.0003, 0.0504, 0.0002), 0.0064)));
@@ -185,12 +187,22 @@ final class TolerancedCouplings {
 
   private static DesignBuilder trihedralVeeFlat() {
     Vec3 t = new Vec3(-0.04, -0.03, 0);
+    return veeFlatWith(
+        support(
+            "t", t, 0.005, TrihedralSeat.forBall(SeatFrame.level(t, 0.3), 0.005, 0.9, 0.02, 0)));
+  }
+
+  private static DesignBuilder coneVeeFlat() {
+    Vec3 t = new Vec3(-0.04, -0.03, 0);
+    return veeFlatWith(
+        support("t", t, 0.005, ConeSeat.forBall(SeatFrame.level(t, 0.3), 0.005, 0.9, 0.02, 0)));
+  }
+
+  private static DesignBuilder veeFlatWith(Support first) {
     Vec3 v = new Vec3(0.05, -0.03, 0.002);
     Vec3 f = new Vec3(0.01, 0.05, 0.001);
     return CouplingDesign.builder()
-        .support(
-            support(
-                "t", t, 0.005, TrihedralSeat.forBall(SeatFrame.level(t, 0.3), 0.005, 0.9, 0.02, 0)))
+        .support(first)
         .support(
             support(
                 "v",

@@ -167,7 +167,7 @@ class SmallStepFormulationTest {
       Vec3 friction,
       boolean slides) {
     double kn = model.contacts().get(i).normalStiffness(normal);
-    double kt = kn * model.tangential().get(i).majorRatio();
+    double kt = kn * model.tangentialRatioLong(i);
     SimpleMatrix n = column(line.normal());
     SimpleMatrix across = SimpleMatrix.identity(3).minus(n.mult(n.transpose()));
     SimpleMatrix k = n.mult(n.transpose()).scale(kn);
@@ -194,7 +194,7 @@ class SmallStepFormulationTest {
       Vec3 d = new Vec3(u.get(0), u.get(1), u.get(2));
       Vec3 n = lines.get(i).normal();
       double kn = model.contacts().get(i).normalStiffness(normal[i]);
-      double kt = kn * model.tangential().get(i).majorRatio();
+      double kt = kn * model.tangentialRatioLong(i);
       double limitRate = -mu * kn * d.dot(n);
       Vec3 e = friction[i].norm() > 0 ? friction[i].unit() : d.rejectedFrom(n).unit().negated();
       double along = -kt * d.rejectedFrom(n).dot(e);

@@ -180,6 +180,11 @@ abstract class SeatContract {
                   }
 
                   @Override
+                  public String coneSeat(ConeSeat seat) {
+                    return "ConeSeat";
+                  }
+
+                  @Override
                   public String flatSeat(FlatSeat seat) {
                     return "FlatSeat";
                   }

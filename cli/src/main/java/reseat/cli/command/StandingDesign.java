@@ -24,7 +24,7 @@ final class StandingDesign {
     try {
       Equilibrium standing = CouplingModel.of(design).standing();
       for (Equilibrium.Contact c : standing.contacts()) {
-        if (c.lifted()) {
+        if (c.opens()) {
           err.println(
               prefix
                   + "preload and weight do not seat the holder: "

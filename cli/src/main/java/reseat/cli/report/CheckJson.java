@@ -119,7 +119,7 @@ public final class CheckJson {
       json.key("approach_m").value(c.approach());
       json.key("semi_major_m").value(c.hertz().semiMajor(force));
       json.key("semi_minor_m").value(c.hertz().semiMinor(force));
-      json.key("peak_pressure_Pa").value(c.hertz().peakPressure(force));
+      json.key("peak_pressure_Pa").value(c.peakPressure());
       json.key("pressure_limit_Pa")
           .value(
               limit.governing().isEmpty()

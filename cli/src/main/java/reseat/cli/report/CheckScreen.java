@@ -47,7 +47,7 @@ final class CheckScreen {
     for (int i = 0; i < contacts.size(); i++) {
       Equilibrium.Contact c = contacts.get(i);
       double force = c.force();
-      double peak = c.hertz().peakPressure(force);
+      double peak = c.peakPressure();
       table.row(
           c.line().name(),
           newtons(force),

@@ -41,7 +41,7 @@ public final class CheckTables {
               c.approach(),
               c.hertz().semiMajor(c.force()),
               c.hertz().semiMinor(c.force()),
-              c.hertz().peakPressure(c.force()),
+              c.peakPressure(),
               c.normalStiffness()));
     }
     files.put(

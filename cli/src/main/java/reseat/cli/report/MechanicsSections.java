@@ -26,7 +26,7 @@ final class MechanicsSections {
     for (int i = 0; i < check.standing().contacts().size(); i++) {
       Equilibrium.Contact c = check.standing().contacts().get(i);
       ContactLimits limits = check.limits().get(i);
-      double p = c.hertz().peakPressure(c.force());
+      double p = c.peakPressure();
       rows.add(
           Page.Row.of(
               c.line().name(),

@@ -170,7 +170,7 @@ public final class ReportPage {
     String remark = "no limit known";
     for (int i = 0; i < check.standing().contacts().size(); i++) {
       Equilibrium.Contact c = check.standing().contacts().get(i);
-      double p = c.hertz().peakPressure(c.force());
+      double p = c.peakPressure();
       ContactLimits limits = check.limits().get(i);
       double share = limits.governing().map(l -> p / l.peakPressure()).orElse(0.0);
       if (share > worst) {

@@ -1,5 +1,6 @@
 package reseat.cli.report;
 
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -44,6 +45,15 @@ final class SeatWords {
           @Override
           public String trihedralSeat(TrihedralSeat s) {
             return "trihedral seat, flanks at " + angle(s.firstAngle());
+          }
+
+          @Override
+          public String coneSeat(ConeSeat s) {
+            return "cone, flank at "
+                + angle(s.angle())
+                + " ("
+                + angle(Math.PI - 2 * s.angle())
+                + " included)";
           }
 
           @Override

@@ -9,6 +9,7 @@ import reseat.plots.scene.Mark;
 import reseat.plots.scene.Point;
 import reseat.plots.scene.Tone;
 import reseat.seat.Ball;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -29,6 +30,7 @@ final class PlanSeat implements Seat.Visitor<List<Mark>> {
 
   private static final LineStyle EDGE = LineStyle.solid(Tone.INK, 1.1);
   private static final LineStyle UNSTATED = new LineStyle(Tone.MUTED, 0.9, Dash.DASHED);
+  private static final LineStyle RING = new LineStyle(Tone.VERMILLION, 0.9, Dash.DASHED);
   private static final Fill METAL = new Fill(Tone.FAINT, 0.25);
 
   private final SheetView view;
@@ -70,6 +72,12 @@ final class PlanSeat implements Seat.Visitor<List<Mark>> {
           @Override
           public Double trihedralSeat(TrihedralSeat s) {
             return Math.max(1.5 * r, Double.isFinite(s.mouthDiameter()) ? s.mouthDiameter() : 0);
+          }
+
+          @Override
+          public Double coneSeat(ConeSeat s) {
+            return Math.max(
+                1.5 * r, Double.isFinite(s.mouthDiameter()) ? s.mouthDiameter() / 2 : 0);
           }
 
           @Override
@@ -156,6 +164,26 @@ final class PlanSeat implements Seat.Visitor<List<Mark>> {
     marks.add(Mark.Path.polygon(corners, stated ? EDGE : UNSTATED, METAL));
     for (Point c : corners) {
       marks.add(Mark.Path.line(sheet(f.origin()), c, LineStyle.solid(Tone.INK, 0.7)));
+    }
+    return marks;
+  }
+
+  @Override
+  public List<Mark> coneSeat(ConeSeat seat) {
+    boolean stated = Double.isFinite(seat.mouthDiameter());
+    double mouth = stated ? seat.mouthDiameter() / 2 : 1.05 * ball.radius();
+    Point middle = sheet(seat.frame().origin());
+    List<Mark> marks = new ArrayList<>();
+    marks.add(Mark.Oval.circle(middle, view.length(mouth), stated ? EDGE : UNSTATED, METAL));
+    double ring = ball.radius() * Math.sin(seat.angle());
+    marks.add(Mark.Oval.circle(middle, view.length(ring), RING, Fill.NONE));
+    if (seat.rootDiameter() > 0) {
+      marks.add(
+          Mark.Oval.circle(
+              middle,
+              view.length(seat.rootDiameter() / 2),
+              LineStyle.solid(Tone.INK, 0.7),
+              Fill.NONE));
     }
     return marks;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.plots.scene.Point;
 import reseat.seat.Ball;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -15,7 +16,8 @@ import reseat.space.Vec3;
 
 /**
  * What a cut through a seat shows, in metres: across the groove through the ball's centre, seen
- * along the groove axis; for a trihedral seat, the plane of its first flank's normal.
+ * along the groove axis; for a trihedral seat, the plane of its first flank's normal, and for a
+ * cone that through its axis and the middle of the first third of the ring.
  *
  * <p>Points have x to the right and y upward from the seat's origin. Sizes that the design does not
  * state are drawn a little larger than the ball needs.
@@ -40,7 +42,7 @@ final class SeatProfile {
 
   /** Whether the drawing's right-hand direction runs along the seat's axis instead of across it. */
   static boolean cutAlongAxis(Seat seat) {
-    return seat instanceof TrihedralSeat;
+    return seat instanceof TrihedralSeat || seat.isRing();
   }
 
   /** A point of the seat's half as it lies in the cut, m. */
@@ -80,10 +82,32 @@ final class SeatProfile {
           }
 
           @Override
+          public Cut coneSeat(ConeSeat s) {
+            return cone(s, ball);
+          }
+
+          @Override
           public Cut flatSeat(FlatSeat s) {
             return flat(s, ball);
           }
         });
+  }
+
+  private static Cut cone(ConeSeat s, Ball ball) {
+    boolean stated = Double.isFinite(s.mouthDiameter());
+    double half = stated ? s.mouthDiameter() / 2 : 1.05 * ball.radius();
+    double root = s.rootDiameter() / 2;
+    double tan = Math.tan(s.angle());
+    List<Point> surface = new ArrayList<>();
+    surface.add(new Point(-half, half * tan));
+    if (root > 0) {
+      surface.add(new Point(-root, root * tan));
+      surface.add(new Point(root, root * tan));
+    } else {
+      surface.add(new Point(0, 0));
+    }
+    surface.add(new Point(half, half * tan));
+    return groove(surface, stated, ball);
   }
 
   private static Cut vee(VeeGroove s, Ball ball) {

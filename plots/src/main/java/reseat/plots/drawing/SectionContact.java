@@ -54,6 +54,9 @@ record SectionContact(
   static final LineStyle PATCH = LineStyle.solid(Tone.VERMILLION, 3.2);
 
   static List<SectionContact> of(Support support, List<Equilibrium.Contact> contacts) {
+    if (support.seat().isRing()) {
+      return bothSidesOfRing(support, contacts);
+    }
     List<SectionContact> drawn = new ArrayList<>();
     Seat seat = support.seat();
     Vec3 centre = support.ball().centre();
@@ -75,13 +78,51 @@ record SectionContact(
               seen,
               Math.hypot(seen.x(), seen.y()) > 0.999,
               c.force(),
-              c.hertz().peakPressure(force),
+              c.peakPressure(),
               longAlongAxis ? b : a,
               longAlongAxis ? a : b,
               edge == null ? Double.POSITIVE_INFINITY : edge.distance(),
               edge == null ? "" : words(edge.feature()),
               edge == null || edge.feature() != SeatClearance.Feature.ROOT_EDGE,
               f.signedRadius()));
+    }
+    return drawn;
+  }
+
+  /**
+   * The ring where the cut meets it: in the middle of the first third, and opposite to that,
+   * between the two others, whose forces tell that of the place between them.
+   */
+  private static List<SectionContact> bothSidesOfRing(
+      Support support, List<Equilibrium.Contact> thirds) {
+    Seat seat = support.seat();
+    Vec3 centre = support.ball().centre();
+    Vec3 n = seat.flanks().get(0).normal(centre);
+    SeatClearance edge = nearestEdge(support, seat.flanks().get(0).name());
+    double first = thirds.get(0).force();
+    double between = (2 * (thirds.get(1).force() + thirds.get(2).force()) - first) / 3;
+    List<SectionContact> drawn = new ArrayList<>();
+    for (int side = 0; side < 2; side++) {
+      double here = side == 0 ? first : between;
+      double force = Math.max(0, here);
+      Point touch =
+          SeatProfile.inCut(
+              seat, seat.flanks().get(0).contactPoint(centre, support.ball().radius()));
+      Point seen = SeatProfile.directionInCut(seat, n);
+      drawn.add(
+          new SectionContact(
+              side == 0 ? "ring at 0\u00b0" : "ring at 180\u00b0",
+              side == 0 ? touch : new Point(-touch.x(), touch.y()),
+              side == 0 ? seen : new Point(-seen.x(), seen.y()),
+              true,
+              here,
+              thirds.get(0).hertz().peakPressure(force),
+              thirds.get(0).hertz().semiMinor(force),
+              thirds.get(0).hertz().semiMajor(force),
+              edge == null ? Double.POSITIVE_INFINITY : edge.distance(),
+              edge == null ? "" : words(edge.feature()),
+              edge == null || edge.feature() != SeatClearance.Feature.ROOT_EDGE,
+              Double.POSITIVE_INFINITY));
     }
     return drawn;
   }
@@ -179,15 +220,13 @@ record SectionContact(
       return flank + ": open, it would have to pull";
     }
     String patch =
-        Math.abs(halfAcross - halfPatch) < 1e-3 * halfPatch
-            ? "patch \u00d8" + NumberText.with(2e3 * halfPatch, 3, "mm")
-            : "patch "
-                + NumberText.significant(2e3 * halfPatch, 3)
-                + " \u00d7 "
-                + NumberText.with(2e3 * halfAcross, 3, "mm");
+        flank.startsWith("ring")
+            ? "ring " + NumberText.with(2e3 * halfPatch, 3, "mm") + " wide"
+            : patchWords();
     return flank
         + ": "
         + NumberText.force(force)
+        + (flank.startsWith("ring") ? " on a third" : "")
         + ", peak pressure "
         + NumberText.with(1e-9 * pressure, 3, "GPa")
         + ", "
@@ -195,5 +234,14 @@ record SectionContact(
         + (edgeName.isEmpty()
             ? ""
             : ", " + edgeName + " " + NumberText.with(1e3 * edgeDistance, 3, "mm") + " away");
+  }
+
+  private String patchWords() {
+    return Math.abs(halfAcross - halfPatch) < 1e-3 * halfPatch
+        ? "patch \u00d8" + NumberText.with(2e3 * halfPatch, 3, "mm")
+        : "patch "
+            + NumberText.significant(2e3 * halfPatch, 3)
+            + " \u00d7 "
+            + NumberText.with(2e3 * halfAcross, 3, "mm");
   }
 }

@@ -1,0 +1,142 @@
+package reseat.equilibrium;
+
+import java.util.Arrays;
+import java.util.List;
+import reseat.contact.BallContact;
+import reseat.contact.EllipticContact;
+import reseat.contact.RingThird;
+
+/**
+ * How every contact of a coupling gives way along its normal, in plain arrays.
+ *
+ * <p>At a point N = C δ^(3/2); a third of a ring follows {@link RingThird}. Constants may be
+ * overwritten, which is how toleranced copies are made; not for use by several threads then.
+ */
+public final class NormalLaws {
+
+  private final double[] constant;
+  private final double[] reach;
+
+  private NormalLaws(double[] constant, double[] reach) {
+    this.constant = constant;
+    this.reach = reach;
+  }
+
+  /**
+   * Takes the laws of contacts.
+   *
+   * @param contacts the contacts, those of a ring one after the other
+   * @return their laws
+   */
+  public static NormalLaws of(List<BallContact> contacts) {
+    double[] constant = new double[contacts.size()];
+    double[] reach = new double[constant.length];
+    for (int i = 0; i < constant.length; i++) {
+      if (contacts.get(i) instanceof RingThird third) {
+        constant[i] = third.slope();
+        reach[i] = third.reach();
+      } else {
+        constant[i] = ((EllipticContact) contacts.get(i)).hertzConstant();
+      }
+    }
+    return new NormalLaws(constant, reach);
+  }
+
+  /**
+   * Returns an independent copy.
+   *
+   * @return the same laws
+   */
+  public NormalLaws copy() {
+    return new NormalLaws(constant.clone(), reach.clone());
+  }
+
+  /**
+   * Replaces the constants.
+   *
+   * @param values C of N = C δ^(3/2), N/m^1.5, for a contact at a point; slope of the law, N/m, for
+   *     a third of a ring
+   */
+  public void setConstants(double[] values) {
+    System.arraycopy(values, 0, constant, 0, constant.length);
+  }
+
+  /** Whether a contact stands for a third of a ring. */
+  boolean onRing(int contact) {
+    return reach[contact] > 0;
+  }
+
+  /** Constant of a contact's law, as {@link #setConstants} takes it. */
+  double constant(int contact) {
+    return constant[contact];
+  }
+
+  /**
+   * Returns an approach.
+   *
+   * @param contact index of the contact
+   * @param force its normal force, N
+   * @return m, zero for a force that is not positive
+   */
+  public double approach(int contact, double force) {
+    if (reach[contact] > 0) {
+      return RingThird.approach(force, constant[contact], reach[contact]);
+    }
+    double ratio = force / constant[contact];
+    double root = ratio > 0 ? Math.cbrt(ratio) : 0;
+    return root * root;
+  }
+
+  /**
+   * Returns a force.
+   *
+   * @param contact index of the contact
+   * @param approach its approach, m, above zero
+   * @return N
+   */
+  public double force(int contact, double approach) {
+    return reach[contact] > 0
+        ? RingThird.force(approach, constant[contact], reach[contact])
+        : constant[contact] * approach * Math.sqrt(approach);
+  }
+
+  /**
+   * Returns a tangent stiffness.
+   *
+   * @param contact index of the contact
+   * @param force its normal force, N, above zero
+   * @param approach its approach under that force, m
+   * @return N/m
+   */
+  public double stiffness(int contact, double force, double approach) {
+    return reach[contact] > 0
+        ? RingThird.stiffness(force, constant[contact], reach[contact])
+        : 1.5 * force / approach;
+  }
+
+  /**
+   * Says whether some contact, or some part of a ring, would have to pull.
+   *
+   * @param forces normal forces of all contacts, N
+   * @return true if the forces are not those of a state of rest
+   */
+  boolean anyLifted(double[] forces) {
+    for (int i = 0; i < constant.length; i++) {
+      if (forces[i] < 0) {
+        return true;
+      }
+      if (reach[i] > 0) {
+        if (RingLoad.least(forces[i], forces[i + 1], forces[i + 2]) < 0) {
+          return true;
+        }
+        i += 2;
+      }
+    }
+    return false;
+  }
+
+  @Override
+  public String toString() {
+    return Arrays.toString(constant);
+  }
+}
