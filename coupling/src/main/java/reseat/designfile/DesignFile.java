@@ -67,9 +67,24 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
       problems.error(e.line(), e.column(), "", e.message());
     }
     Section root = new Section(document.root(), "", problems);
+    if (isBallMount(root)) {
+      root.error(
+          root.has("kind") ? "kind" : "stud",
+          "this file describes one ball mount, not a whole coupling; 'reseat mount' reads it. A file"
+              + " for this command has layout or support, see 'reseat starter tool-post'");
+      return new DesignFile(Optional.empty(), problems.sorted());
+    }
     Optional<CouplingDesign> design = read(root, problems, document.errors().isEmpty());
     design.ifPresent(d -> Plausibility.look(d, root, problems));
     return new DesignFile(problems.hasErrors() ? Optional.empty() : design, problems.sorted());
+  }
+
+  /** Whether the file is of the other kind, which says so or has its stud at the top. */
+  private static boolean isBallMount(Section root) {
+    if (root.has("layout") || root.has("support")) {
+      return false;
+    }
+    return root.has("kind") || root.has("stud");
   }
 
   private static Optional<CouplingDesign> read(Section root, Problems problems, boolean whole) {

@@ -271,4 +271,18 @@ class DesignFileTest {
     Files.writeString(file, "\ufeff" + GOOD.replace("\n", "\r\n"));
     assertThat(DesignFile.read(file).design()).isPresent();
   }
+
+  @Test
+  void aBallMountIsSentToTheCommandThatReadsItAndACouplingLikewise() {
+    DesignFile design = DesignFile.read(Starter.BALL_MOUNT.text());
+    assertThat(design.design()).isEmpty();
+    assertThat(design.problems()).hasSize(1);
+    assertThat(design.problems().get(0).oneLine("f.toml"))
+        .contains("one ball mount", "'reseat mount' reads it", "layout or support");
+    BallMountFile mount = BallMountFile.read(Starter.CONE_VEE_FLAT.text());
+    assertThat(mount.design()).isEmpty();
+    assertThat(mount.problems()).hasSize(1);
+    assertThat(mount.problems().get(0).oneLine("f.toml"))
+        .contains("whole coupling", "'reseat check' reads such a file");
+  }
 }
