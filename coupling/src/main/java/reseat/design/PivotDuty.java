@@ -2,6 +2,7 @@ package reseat.design;
 
 import java.util.Optional;
 import reseat.material.Material;
+import reseat.mount.IndexedSlotting;
 import reseat.mount.PivotSeat;
 import reseat.numerics.Bounds;
 
@@ -13,9 +14,15 @@ import reseat.numerics.Bounds;
  * @param friction coefficient of friction between ball and seat
  * @param frictionBasis where the friction comes from
  * @param film the pad on a fluid film that the pivot aligns; empty if there is none
+ * @param slotting how the seat is cut by indexed slots; empty if that is not looked at
  */
 public record PivotDuty(
-    PivotSeat seat, Material material, double friction, String frictionBasis, Optional<Film> film) {
+    PivotSeat seat,
+    Material material,
+    double friction,
+    String frictionBasis,
+    Optional<Film> film,
+    Optional<IndexedSlotting> slotting) {
 
   /**
    * A pad on a fluid film.

@@ -11,6 +11,7 @@ import reseat.material.Material;
 import reseat.material.SurfaceState;
 import reseat.mount.ConePivot;
 import reseat.mount.FlatPivot;
+import reseat.mount.IndexedSlotting;
 import reseat.mount.PivotSeat;
 import reseat.mount.SocketPivot;
 import reseat.mount.TrihedralPivot;
@@ -67,9 +68,37 @@ final class PivotReader {
         kind.flatMap(
             k -> seat(s, k, ballRadius, new ElasticPair(ball.elastic(), material.elastic())));
     Optional<PivotDuty> duty =
-        seat.flatMap(p -> s.build(() -> new PivotDuty(p, material, friction, basis, film)));
+        seat.flatMap(
+            p -> s.build(() -> new PivotDuty(p, material, friction, basis, film, slotting(s, p))));
     s.close();
     return duty;
+  }
+
+  /** Reads how a trihedral seat is cut by indexed slots. */
+  private static Optional<IndexedSlotting> slotting(Section seat, PivotSeat made) {
+    Optional<Section> table = seat.child("slotting");
+    if (table.isEmpty()) {
+      return Optional.empty();
+    }
+    Section s = table.get();
+    Optional<IndexedSlotting> slots = Optional.empty();
+    if (made instanceof TrihedralPivot trihedral) {
+      slots =
+          s.build(
+              () ->
+                  new IndexedSlotting(
+                      trihedral.ballRadius(),
+                      trihedral.flankAngle(),
+                      new IndexedSlotting.Limits(
+                          s.quantity("spindle_error", QuantityKind.ANGLE, 0),
+                          s.quantity("index_error", QuantityKind.ANGLE, 0),
+                          s.quantity("axis_error", QuantityKind.ANGLE, 0),
+                          s.quantity("depth_error", QuantityKind.LENGTH, 0))));
+      s.close();
+    } else {
+      seat.error("slotting", "is for a trihedral seat, the only one that three slots make");
+    }
+    return slots;
   }
 
   private static Optional<PivotSeat> seat(Section s, Kind kind, double radius, ElasticPair pair) {

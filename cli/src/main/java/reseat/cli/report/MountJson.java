@@ -10,6 +10,7 @@ import reseat.design.StudThread;
 import reseat.mount.AdjustingScrews;
 import reseat.mount.BondJoint;
 import reseat.mount.FluidFilmPad;
+import reseat.mount.IndexedSlotting;
 import reseat.mount.LockNut;
 import reseat.mount.ScrewThread;
 import reseat.mount.StudCompliance;
@@ -165,8 +166,24 @@ public final class MountJson {
     json.key("friction_moment_x_Nm").value(p.friction().momentAbout(Vec3.X));
     json.key("friction_moment_y_Nm").value(p.friction().momentAbout(Vec3.Y));
     json.key("friction_moment_tilt_Nm").value(p.friction().greatestTransverseMoment());
+    p.duty().slotting().ifPresent(this::slotting);
     json.end();
     p.pad().ifPresent(this::pad);
+  }
+
+  private void slotting(IndexedSlotting s) {
+    json.key("slotting").beginArray();
+    for (IndexedSlotting.Source source : IndexedSlotting.Source.values()) {
+      IndexedSlotting.Effect e = s.worst(source);
+      json.beginObject();
+      json.key("source").value(source.name().toLowerCase(Locale.ROOT));
+      json.key("ball_up_m").value(e.up());
+      json.key("ball_aside_m").value(e.aside());
+      json.key("contact_angle_rad").value(e.contactAngle());
+      json.key("contact_force").value(e.force());
+      json.end();
+    }
+    json.end();
   }
 
   private void matrix(String key, Optional<Matrix6> m) {

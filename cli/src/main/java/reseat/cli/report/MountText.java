@@ -194,6 +194,7 @@ public final class MountText {
         moment(p.friction().momentAbout(Vec3.Y)));
     p.pad().ifPresent(pad -> pad(t, pad));
     out.append(t.text());
+    p.duty().slotting().ifPresent(s -> out.append(SlottingText.of(s)));
   }
 
   private static void stiffness(TextTable t, String what, Matrix6 k) {
