@@ -1,13 +1,16 @@
 package reseat.verification;
 
+import reseat.contact.RingContact;
 import reseat.material.ElasticConstants;
+import reseat.material.ElasticPair;
 import reseat.mount.Adhesive;
 import reseat.mount.BallStud;
 import reseat.mount.BondJoint;
+import reseat.mount.IndexedSlotting;
 import reseat.mount.RootFixing;
 import reseat.verification.Topic.Gatherer;
 
-/** The stud that carries a ball and the adhesive joint that holds it. */
+/** The stud that carries a ball, the adhesive joint that holds it, the seat that it turns in. */
 final class BallMounts {
 
   private BallMounts() {}
@@ -45,6 +48,70 @@ final class BallMounts {
             3015.93,
             "N/um",
             () -> sleeve.axialStiffness() / 1e6);
-    return all.topic("Ball stud and bond");
+    ring(all);
+    slots(all);
+    return all.topic("Ball stud, bond and seat");
+  }
+
+  /** A ball of 12.7 mm in a cone of 90 degrees under 100 N, both of 206 GPa and 0.3. */
+  private static void ring(Gatherer all) {
+    RingContact ring =
+        RingContact.of(6.35e-3, Math.PI / 4, ElasticPair.ofEqual(new ElasticConstants(206e9, 0.3)));
+    String name = "ball 12.7 mm in a 90 deg cone, 100 N, 206 GPa: ";
+    all.from("line contact of Hertz, w = F/(2 pi r0 cos phi)", Standing.COMPUTED, 1e-8)
+        .add(
+            "CV-169",
+            name + "greatest pressure",
+            168.6453295,
+            "MPa",
+            () -> ring.peakPressure(100) / 1e6)
+        .add("CV-169", name + "half width", 18.92266090, "um", () -> ring.halfWidth(100) * 1e6)
+        .add(
+            "CV-169",
+            name + "axial stiffness",
+            304.2977991,
+            "N/um",
+            () -> ring.axialStiffness(100) / 1e6);
+    all.from("Hertz pressure round a ring on a half-space, by quadrature", Standing.COMPUTED, 1e-6)
+        .add(
+            "CV-169",
+            name + "approach along the normals",
+            0.2464702314,
+            "um",
+            () -> ring.normalApproach(100) * 1e6);
+  }
+
+  /** Three slots at 45 degrees for the same ball, one setting off at a time. */
+  private static void slots(Gatherer all) {
+    double minute = Math.toRadians(1.0 / 60);
+    IndexedSlotting slots =
+        new IndexedSlotting(
+            6.35e-3, Math.PI / 4, new IndexedSlotting.Limits(minute, minute, minute, 1e-6));
+    String name = "three slots at 45 deg, ball 12.7 mm: ";
+    all.from("R sin/cos^2, R/cos, 1/cos, 4/(3 sin), to first order", Standing.COMPUTED, 5e-4)
+        .add(
+            "CV-170",
+            name + "spindle 1 arcmin off lifts the ball",
+            2.6122,
+            "um",
+            () -> slots.worst(IndexedSlotting.Source.SPINDLE).up() * 1e6)
+        .add(
+            "CV-170",
+            name + "axis leaning 1 arcmin shifts it",
+            2.6122,
+            "um",
+            () -> slots.worst(IndexedSlotting.Source.AXIS).aside() * 1e6)
+        .add(
+            "CV-170",
+            name + "depths off 1 um each lift it",
+            1.414214,
+            "um",
+            () -> slots.worst(IndexedSlotting.Source.DEPTH).up() * 1e6)
+        .add(
+            "CV-170",
+            name + "depths off 1 um each shift it",
+            1.885618,
+            "um",
+            () -> slots.worst(IndexedSlotting.Source.DEPTH).aside() * 1e6);
   }
 }

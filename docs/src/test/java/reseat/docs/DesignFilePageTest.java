@@ -27,7 +27,7 @@ import reseat.designfile.DesignProblem;
 class DesignFilePageTest {
 
   private static final List<String> SAMPLES =
-      List.of("three-vee.toml", "each-ball.toml", "trihedral-vee-flat.toml");
+      List.of("three-vee.toml", "each-ball.toml", "trihedral-vee-flat.toml", "cone-vee-flat.toml");
 
   private static final Pattern ROW = Pattern.compile("\\| (`[^|]*`) \\|(.*)");
   private static final Pattern CODE = Pattern.compile("`([^`]+)`");
@@ -40,7 +40,8 @@ class DesignFilePageTest {
   private static Map<String, String> headings() {
     Map<String, String> h = new LinkedHashMap<>();
     h.put("", "The file itself");
-    h.put("(layout\\.groove|layout\\.trihedral|layout\\.flat|support\\.seat)", "seat");
+    h.put(
+        "(layout\\.groove|layout\\.trihedral|layout\\.cone|layout\\.flat|support\\.seat)", "seat");
     h.put(".*_scatter", "A scatter");
     h.put("tolerances\\.only", "tolerances.only");
     h.put("preload\\.device", "preload.device");

@@ -3,19 +3,25 @@ package reseat.cli.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.cli.report.MountJson;
+import reseat.cli.report.MountPictures;
 import reseat.cli.report.MountText;
 import reseat.designfile.BallMountFile;
 import reseat.designfile.DesignProblem;
+import reseat.plots.Picture;
 import reseat.study.MountResult;
 import reseat.study.MountStudy;
+import reseat.units.NearestWord;
 
 /** Looks at one ball mount: stud, bond, thread, lock nut, seat, adjustment. */
 final class MountCommand implements FileCommand {
 
   private static final String JSON = "--json";
+  private static final String PICTURE = "--picture";
 
   @Override
   public void describe(CommandSpec spec) {
@@ -26,11 +32,29 @@ final class MountCommand implements FileCommand {
                 + " pad behind it.");
     spec.addPositional(Options.file("ball mount file (see 'reseat starter ball-mount')"));
     spec.addOption(Options.flag(JSON, "print the result as JSON, SI units"));
+    spec.addOption(
+        OptionSpec.builder(PICTURE)
+            .paramLabel("NAME")
+            .type(String.class)
+            .description("write this picture instead: section-stud or section-seat; needs --output")
+            .build());
+    spec.addOption(
+        OptionSpec.builder("-o", "--output")
+            .paramLabel("FILE")
+            .type(Path.class)
+            .description("with --picture: the file to write")
+            .build());
+    spec.addOption(Options.flag("--svg", "with --picture: SVG (the default)"));
+    spec.addOption(Options.flag("--png", "with --picture: PNG"));
+    spec.addOption(Options.flag("--force", "with --picture: replace a file that exists already"));
   }
 
   @Override
   public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
-    return mount(given.matchedPositionalValue(0, null), given.hasMatchedOption(JSON), out, err);
+    Path file = given.matchedPositionalValue(0, null);
+    return given.hasMatchedOption(PICTURE)
+        ? picture(given, file, out, err)
+        : mount(file, given.hasMatchedOption(JSON), out, err);
   }
 
   @Override
@@ -40,15 +64,51 @@ final class MountCommand implements FileCommand {
 
   private static int mount(Path file, boolean json, PrintWriter out, PrintWriter err)
       throws IOException {
+    Optional<MountResult> looked = look(file, err);
+    if (looked.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    MountResult result = looked.get();
+    out.print(json ? MountJson.of(result) : MountText.of(result));
+    return result.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  private static Optional<MountResult> look(Path file, PrintWriter err) throws IOException {
     BallMountFile read = BallMountFile.read(file);
     for (DesignProblem problem : read.problems()) {
       err.println(problem.oneLine(file.toString()));
     }
-    if (read.design().isEmpty()) {
+    return read.design().map(MountStudy::run);
+  }
+
+  private static int picture(ParseResult given, Path file, PrintWriter out, PrintWriter err)
+      throws IOException {
+    Path target = given.matchedOptionValue("--output", null);
+    if (target == null) {
+      err.println("reseat mount: --picture needs --output FILE, the file to write");
       return ExitCode.BAD_INPUT;
     }
-    MountResult result = MountStudy.run(read.design().get());
-    out.print(json ? MountJson.of(result) : MountText.of(result));
-    return result.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    Optional<MountResult> looked = look(file, err);
+    if (looked.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    MountPictures pictures = MountPictures.of(looked.get());
+    String name = given.matchedOptionValue(PICTURE, "");
+    Picture picture = pictures.byName().get(name);
+    if (picture == null) {
+      err.println(
+          "reseat mount: no picture '"
+              + name
+              + "'"
+              + NearestWord.to(name, pictures.names())
+                  .map(n -> "; did you mean " + n + "?")
+                  .orElse(""));
+      err.println("Pictures of this mount: " + String.join(", ", pictures.names()));
+      return ExitCode.BAD_INPUT;
+    }
+    byte[] content = given.hasMatchedOption("--png") ? picture.png(2) : picture.svg();
+    WholeFile.write(target, content, given.hasMatchedOption("--force"));
+    out.println("wrote " + target + ": " + picture.caption());
+    return ExitCode.HOLDS;
   }
 }

@@ -44,7 +44,8 @@ public final class ReportPage {
     sections.add(ScatterSections.remount(study, pictures.beginning("repeat")));
     sections.add(ScatterSections.holders(study, pictures.beginning("sensitivity")));
     sections.add(ScatterSections.budget(study, pictures.beginning("budget")));
-    List<Page.Block> curves = new ArrayList<>(pictures.beginning("preload-curves"));
+    List<Page.Block> curves = new ArrayList<>(pictures.beginning("device"));
+    curves.addAll(pictures.beginning("preload-curves"));
     curves.addAll(pictures.beginning("ball-size"));
     if (!curves.isEmpty()) {
       sections.add(new Page.Section("curves", "More preload, another ball", curves));

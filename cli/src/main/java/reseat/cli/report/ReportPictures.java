@@ -4,17 +4,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import reseat.check.PreloadDeviceCheck;
 import reseat.check.PreloadLineCheck;
 import reseat.cli.page.Page;
+import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.PreloadBand;
 import reseat.equilibrium.StiffnessCentre;
 import reseat.plots.Picture;
+import reseat.plots.chart.DeviceBand;
 import reseat.plots.drawing.BallStudSection;
 import reseat.plots.drawing.PlanView;
 import reseat.plots.drawing.PolarLiftOff;
 import reseat.plots.drawing.SeatSection;
 import reseat.plots.drawing.SideView;
+import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.study.ReportStudy;
 import reseat.study.SeatedCheck;
@@ -60,6 +66,7 @@ public final class ReportPictures {
     if (!check.design().preloads().isEmpty()) {
       pictures.add(PolarLiftOff.of(check.design()));
     }
+    pictures.addDevices(check);
     return pictures;
   }
 
@@ -73,6 +80,24 @@ public final class ReportPictures {
     ReportPictures pictures = of(study.check());
     ReportCharts.of(study).forEach(pictures::add);
     return pictures;
+  }
+
+  /** One picture for each preload device; devices that are equal are drawn once. */
+  private void addDevices(SeatedCheck check) {
+    PreloadBand allowed = PreloadBand.of(check.standing(), check.cases(), check.limits());
+    List<PreloadDevice> seen = new ArrayList<>();
+    for (Preload p : check.design().preloads()) {
+      Optional<PreloadDevice> device = p.modelled();
+      if (device.isPresent() && !seen.contains(device.get())) {
+        seen.add(device.get());
+        DeviceBand.draw(
+                "device-" + seen.size(),
+                p.name(),
+                device.get(),
+                PreloadDeviceCheck.band(p, device.get(), allowed))
+            .ifPresent(this::add);
+      }
+    }
   }
 
   private void add(Picture picture) {

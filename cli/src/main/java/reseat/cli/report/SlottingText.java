@@ -24,8 +24,7 @@ final class SlottingText {
                 + " from the seat's axis, cut with the end of the mill to the depth at which it meets"
                 + " that axis, index by 120 deg (two steps of a 60 deg plate), cut, index, cut."));
     TextTable t =
-        new TextTable(
-            "lrrrr", "may be off at worst", "by", "ball up", "ball aside", "contact angle");
+        new TextTable("lrrrr", "off at worst", "by", "ball up", "ball aside", "its angle");
     for (IndexedSlotting.Source source : IndexedSlotting.Source.values()) {
       IndexedSlotting.Effect e = s.worst(source);
       t.row(

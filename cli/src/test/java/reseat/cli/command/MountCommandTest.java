@@ -42,6 +42,10 @@ class MountCommandTest {
     return text;
   }
 
+  /** The table of the example that only a trihedral seat has. */
+  private static final String SLOTS =
+      GOOD.substring(GOOD.indexOf("[seat.slotting]"), GOOD.indexOf("[film_pad]"));
+
   @Test
   void thePadDoesNotAlignItselfAndTheScreenSaysWhatToChange() throws IOException {
     assertThat(run(GOOD)).isEqualTo(ExitCode.CHECK_FAILS);
@@ -84,7 +88,9 @@ class MountCommandTest {
             "kind = \"trihedral\"                    # or cone, socket, flat\n"
                 + "flank_angle = \"54.7356 deg\"           # of the flats to the pad: corner of a"
                 + " cube",
-            "kind = \"cone\"\ncone_angle = \"90 deg\""));
+            "kind = \"cone\"\ncone_angle = \"90 deg\"",
+            SLOTS,
+            ""));
     assertThat(out.toString())
         .contains("a cone touches the ball along more than three points")
         .contains("take a trihedral seat");
@@ -95,10 +101,10 @@ class MountCommandTest {
     String trihedral =
         "kind = \"trihedral\"                    # or cone, socket, flat\n"
             + "flank_angle = \"54.7356 deg\"           # of the flats to the pad: corner of a cube";
-    run(with(trihedral, "kind = \"socket\"\nouter_angle = \"60 deg\""));
+    run(with(trihedral, "kind = \"socket\"\nouter_angle = \"60 deg\"", SLOTS, ""));
     assertThat(out.toString()).contains("not modelled: the surfaces conform");
     out.getBuffer().setLength(0);
-    run(with(trihedral, "kind = \"flat\""));
+    run(with(trihedral, "kind = \"flat\"", SLOTS, ""));
     assertThat(out.toString()).contains("a flat holds the ball by friction only");
   }
 
@@ -188,5 +194,44 @@ class MountCommandTest {
                 new PrintWriter(err, true));
     assertThat(code).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString()).contains("next: reseat mount " + file);
+  }
+
+  @Test
+  void slotsThatAreOffMoveTheBallAndTheWayToCutThemIsTold() throws IOException {
+    run(GOOD);
+    assertThat(out.toString())
+        .contains("Cut by three slots: lean the spindle 54.74")
+        .containsPattern("spindle angle +.2\\.0 arcmin +.7\\.13 µm")
+        .containsPattern("index, each slot +.2\\.0 arcmin +0 +0 +0")
+        .containsPattern("lean of the indexing axis +1\\.0 arcmin +0 +2\\.52 µm");
+    out.getBuffer().setLength(0);
+    run(GOOD, "--json");
+    assertThat(out.toString())
+        .contains("\"slotting\":", "\"source\": \"depth\"", "\"ball_aside_m\":");
+    out.getBuffer().setLength(0);
+    assertThat(
+            run(
+                with(
+                    "kind = \"trihedral\"                    # or cone, socket, flat\n"
+                        + "flank_angle = \"54.7356 deg\" ",
+                    "kind = \"cone\"\ncone_angle = \"90 deg\" ")))
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("slotting", "for a trihedral seat");
+  }
+
+  @Test
+  void eachPictureOfAMountIsWrittenAndAnUnknownOneIsNamed() throws IOException {
+    for (String name : List.of("section-stud", "section-seat")) {
+      Path target = folder.resolve(name + ".svg");
+      assertThat(run(GOOD, "--picture", name, "-o", target.toString())).isEqualTo(ExitCode.HOLDS);
+      assertThat(Files.readString(target)).contains("<svg", "ball");
+    }
+    assertThat(run(GOOD, "--picture", "section-stub", "-o", folder.resolve("x").toString()))
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString())
+        .contains("did you mean section-stud?")
+        .contains("Pictures of this mount: section-stud, section-seat");
+    assertThat(run(GOOD, "--picture", "section-stud")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("--picture needs --output FILE");
   }
 }

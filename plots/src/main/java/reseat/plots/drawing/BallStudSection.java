@@ -48,7 +48,19 @@ public final class BallStudSection {
                 () ->
                     new IllegalArgumentException(
                         "the stud of ball " + support.name() + " is not described"));
-    double radius = support.ball().radius();
+    return draw(name, "of ball " + support.name(), mount, support.ball().radius());
+  }
+
+  /**
+   * Draws the section of a stud by itself.
+   *
+   * @param name name of the picture
+   * @param whose which stud it is, as the heading goes on: for instance {@code of ball front}
+   * @param mount the stud and what holds it
+   * @param radius radius of its ball, m
+   * @return the picture
+   */
+  public static Picture draw(String name, String whose, StudMount mount, double radius) {
     StudProfile profile = StudProfile.of(mount, radius);
     SheetView view = view(mount, profile, radius);
     List<Mark> marks = new ArrayList<>();
@@ -65,9 +77,9 @@ public final class BallStudSection {
     scene.place(key, 6, HEIGHT + 4);
     return Picture.of(
         name,
-        "Stud of ball " + support.name(),
+        "Stud " + whose,
         caption(mount),
-        altText(support, mount),
+        altText(whose, mount),
         scene.build(WIDTH, HEIGHT + 4 + key.height()));
   }
 
@@ -278,9 +290,9 @@ public final class BallStudSection {
         + " out of the body; a shorter or thicker neck gives less.";
   }
 
-  private static String altText(Support support, StudMount mount) {
-    return "Section along the stud of ball "
-        + support.name()
+  private static String altText(String whose, StudMount mount) {
+    return "Section along the stud "
+        + whose
         + ": "
         + mount.description()
         + mount.bond().map(b -> "; " + bondWords(b)).orElse("")

@@ -45,6 +45,11 @@ public final class SeatSection {
    * @throws IllegalArgumentException if there is not one contact per flank
    */
   public static Picture draw(String name, Support support, List<Equilibrium.Contact> contacts) {
+    return draw(name, "of ball " + support.name(), support, contacts);
+  }
+
+  static Picture draw(
+      String name, String whose, Support support, List<Equilibrium.Contact> contacts) {
     if (contacts.size() != support.seat().flanks().size()) {
       throw new IllegalArgumentException(
           "support "
@@ -67,7 +72,7 @@ public final class SeatSection {
     scene.place(key, 6, VIEW_HEIGHT + 12);
     return Picture.of(
         name,
-        "Section through the seat of ball " + support.name(),
+        "Section through the seat " + whose,
         caption(shown),
         altText(support, drawn),
         scene.build(WIDTH, VIEW_HEIGHT + 12 + key.height()));
