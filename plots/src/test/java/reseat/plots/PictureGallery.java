@@ -51,6 +51,7 @@ public final class PictureGallery {
     all.add(
         SeatSection.draw(
             "seat-gothic", gothic.supports().get(0), ExampleDesigns.contacts(gothic, 0)));
+    all.addAll(MountExamples.all());
     return all;
   }
 

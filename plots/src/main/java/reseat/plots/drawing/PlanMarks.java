@@ -180,13 +180,20 @@ final class PlanMarks {
   }
 
   private void contacts() {
+    boolean ring = false;
     for (ContactLines.Line line : ContactLines.nominal(design).lines()) {
-      marks.add(Mark.Oval.circle(sheet(line.point()), 1.9, LineStyle.NONE, Fill.full(Tone.INK)));
+      ring |= line.ring();
+      if (!line.ring()) {
+        marks.add(Mark.Oval.circle(sheet(line.point()), 1.9, LineStyle.NONE, Fill.full(Tone.INK)));
+      }
     }
     key.add(
         new Key.Entry(
             List.of(Mark.Oval.circle(new Point(0, 0), 1.9, LineStyle.NONE, Fill.full(Tone.INK))),
             "contact point under a ball"));
+    if (ring) {
+      key.add(Key.Entry.line(PlanSeat.RING, "ring of contact under a ball"));
+    }
   }
 
   private void preloads() {

@@ -30,7 +30,7 @@ final class PlanSeat implements Seat.Visitor<List<Mark>> {
 
   private static final LineStyle EDGE = LineStyle.solid(Tone.INK, 1.1);
   private static final LineStyle UNSTATED = new LineStyle(Tone.MUTED, 0.9, Dash.DASHED);
-  private static final LineStyle RING = new LineStyle(Tone.VERMILLION, 0.9, Dash.DASHED);
+  static final LineStyle RING = new LineStyle(Tone.VERMILLION, 0.9, Dash.DASHED);
   private static final Fill METAL = new Fill(Tone.FAINT, 0.25);
 
   private final SheetView view;
