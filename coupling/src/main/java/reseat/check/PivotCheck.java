@@ -11,6 +11,7 @@ import reseat.contact.RingContact;
 import reseat.design.PivotDuty;
 import reseat.material.Material;
 import reseat.material.MaterialValue;
+import reseat.mount.ConePivot;
 import reseat.mount.FluidFilmPad;
 import reseat.mount.PivotSeat;
 
@@ -133,7 +134,7 @@ public final class PivotCheck {
               weakest,
               m.flowStrength().map(MaterialValue::nominal).orElse(Double.POSITIVE_INFINITY));
     }
-    boolean ring = duty.seat().slidingStiffness(1).isPresent();
+    boolean ring = duty.seat() instanceof ConePivot;
     return Double.isInfinite(weakest)
         ? OptionalDouble.empty()
         : OptionalDouble.of(weakest * (ring ? RingContact.FIRST_YIELD : 1));

@@ -114,7 +114,7 @@ final class PivotReader {
       case SOCKET -> {
         double inner = s.quantity("inner_angle", QuantityKind.ANGLE, 0);
         double outer = s.positive("outer_angle", QuantityKind.ANGLE, Math.toRadians(60));
-        yield s.build(() -> new SocketPivot(radius, inner, outer));
+        yield s.build(() -> new SocketPivot(radius, inner, outer, pair));
       }
       case FLAT -> s.build(() -> new FlatPivot(radius, pair));
     };

@@ -3,6 +3,7 @@ package reseat.mount;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RingContact;
+import reseat.contact.RingThird;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
@@ -57,7 +58,20 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
 
   @Override
   public Optional<Matrix6> stickingStiffness(double force) {
-    return Optional.empty();
+    RingThird third = RingThird.of(ballRadius, flankAngle, elasticity);
+    double c = Math.cos(flankAngle);
+    double s = Math.sin(flankAngle);
+    double r = ballRadius;
+    double normal = third.normalStiffness(force / (3 * c));
+    double along = normal * third.tangentialRatioLong();
+    double up = normal * third.tangentialRatioShort();
+    return Optional.of(
+        PivotSeat.stiffness(
+            1.5 * (normal * s * s + up * c * c + along),
+            3 * (normal * c * c + up * s * s),
+            1.5 * r * r * (along * c * c + up),
+            3 * r * r * along * s * s,
+            1.5 * r * c * (along + up)));
   }
 
   @Override

@@ -39,7 +39,7 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
     /** Place of the index, each slot its own. */
     INDEX("index, each slot"),
     /** Lean of the indexing axis from that of the seat. */
-    AXIS("lean of the indexing axis"),
+    AXIS("lean of index axis"),
     /** Depth of the slots, each its own. */
     DEPTH("depth, each slot"),
     /** All of them at their limits in the worst way. */

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.space.Matrix6;
+import reseat.space.Vec3;
 
 /**
  * What a ball turns in when a part gimbals on it, under a force that presses the ball into the
@@ -32,6 +33,32 @@ public sealed interface PivotSeat permits TrihedralPivot, ConePivot, SocketPivot
               Math.toDegrees(angle)));
     }
     return angle;
+  }
+
+  /**
+   * Puts together the stiffness of a seat that is alike in all directions across its axis.
+   *
+   * @param lateral force over displacement across the axis, N/m
+   * @param axial force over displacement along it, N/m
+   * @param tilt moment over turn about a line across the axis through the ball centre, N m/rad
+   * @param twist moment over turn about the axis, N m/rad
+   * @param coupled size of the force across the axis for a tilt, N/rad
+   * @return 6x6 stiffness at the ball centre, z along the axis out of the seat
+   */
+  static Matrix6 stiffness(
+      double lateral, double axial, double tilt, double twist, double coupled) {
+    double[] k = new double[36];
+    k[0] = lateral;
+    k[7] = lateral;
+    k[14] = axial;
+    k[21] = tilt;
+    k[28] = tilt;
+    k[35] = twist;
+    k[4] = -coupled;
+    k[24] = -coupled;
+    k[9] = coupled;
+    k[19] = coupled;
+    return Matrix6.of(k, Vec3.ZERO);
   }
 
   /**

@@ -2,6 +2,7 @@ package reseat.mount;
 
 import java.util.Optional;
 import reseat.contact.EllipticContact;
+import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
 
@@ -14,14 +15,20 @@ import reseat.space.Matrix6;
  * <pre>F = 2 pi R² p1 Int cos² theta sin theta dtheta = (2 pi/3) R² p1 (cos³ inner - cos³ outer)
  * </pre>
  *
- * <p>Surfaces that conform have no Hertz stiffness; the socket is far stiffer than a point contact
- * and its rate is not modelled.
+ * <p>Surfaces that conform have no Hertz stiffness. The land is taken for a bed of springs, alike
+ * everywhere, whose stiffness for each area is that of a rigid disc of the land's outer radius on a
+ * half-space, {@code 2 E* a/(pi a²)} with {@code a = R sin outer}; where it sticks, across it in
+ * the proportion 4 G* to E* of a circular contact. It does not depend on the force, as long as all
+ * of the land is pressed. An estimate, good to perhaps half of itself (judgement); a socket that
+ * does not fit so closely is softer.
  *
  * @param ballRadius ball radius R, m
  * @param innerAngle polar angle at which the land begins, rad; zero without relief
  * @param outerAngle polar angle at which it ends, rad
+ * @param elasticity elastic constants of ball and socket
  */
-public record SocketPivot(double ballRadius, double innerAngle, double outerAngle)
+public record SocketPivot(
+    double ballRadius, double innerAngle, double outerAngle, ElasticPair elasticity)
     implements PivotSeat {
 
   /** Checks radius and land. */
@@ -55,12 +62,32 @@ public record SocketPivot(double ballRadius, double innerAngle, double outerAngl
 
   @Override
   public Optional<Matrix6> slidingStiffness(double force) {
-    return Optional.empty();
+    return Optional.of(bed(0));
   }
 
   @Override
   public Optional<Matrix6> stickingStiffness(double force) {
-    return Optional.empty();
+    return Optional.of(bed(4 * elasticity.reducedShearModulus() / elasticity.reducedModulus()));
+  }
+
+  /** Stiffness of the bed of springs, across it a part of that along its normals. */
+  private Matrix6 bed(double part) {
+    double inner = Math.cos(innerAngle);
+    double outer = Math.cos(outerAngle);
+    double r = ballRadius;
+    double normal = 2 * elasticity.reducedModulus() / (Math.PI * r * Math.sin(outerAngle));
+    double across = part * normal;
+    // area of the land, and the sums over it of n_z, n_z^2 and n_x^2
+    double area = 2 * Math.PI * r * r * (inner - outer);
+    double z = Math.PI * r * r * (inner * inner - outer * outer);
+    double zz = 2 * Math.PI * r * r * (inner * inner * inner - outer * outer * outer) / 3;
+    double xx = (area - zz) / 2;
+    return PivotSeat.stiffness(
+        normal * xx + across * (area - xx),
+        normal * zz + across * (area - zz),
+        across * r * r * (area - xx),
+        across * r * r * (area - zz),
+        across * r * z);
   }
 
   @Override

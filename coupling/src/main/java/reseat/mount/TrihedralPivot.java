@@ -7,7 +7,6 @@ import reseat.contact.TangentialContact;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
-import reseat.space.Vec3;
 
 /**
  * A ball in three flats a third of a turn apart: three points, exactly determined.
@@ -72,19 +71,12 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
     double c = Math.cos(flankAngle);
     double s = Math.sin(flankAngle);
     double r = ballRadius;
-    double[] k = new double[36];
-    k[0] = 1.5 * (normal * s * s + across * (1 + c * c));
-    k[7] = k[0];
-    k[14] = 3 * (normal * c * c + across * s * s);
-    k[21] = 1.5 * across * r * r * (1 + c * c);
-    k[28] = k[21];
-    k[35] = 3 * across * r * r * s * s;
-    double coupled = 3 * across * r * c;
-    k[4] = -coupled;
-    k[24] = -coupled;
-    k[9] = coupled;
-    k[19] = coupled;
-    return Matrix6.of(k, Vec3.ZERO);
+    return PivotSeat.stiffness(
+        1.5 * (normal * s * s + across * (1 + c * c)),
+        3 * (normal * c * c + across * s * s),
+        1.5 * across * r * r * (1 + c * c),
+        3 * across * r * r * s * s,
+        3 * across * r * c);
   }
 
   @Override

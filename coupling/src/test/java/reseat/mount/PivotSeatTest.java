@@ -96,7 +96,7 @@ class PivotSeatTest {
 
   @Test
   void theLandOfASocketHoldsTheForceUp() {
-    SocketPivot seat = new SocketPivot(R, Math.toRadians(20), Math.toRadians(60));
+    SocketPivot seat = new SocketPivot(R, Math.toRadians(20), Math.toRadians(60), PAIR);
     int steps = 20_000;
     double inner = seat.innerAngle();
     double step = (seat.outerAngle() - inner) / steps;
@@ -129,5 +129,80 @@ class PivotSeatTest {
   void aLineContactYieldsWhereALongEllipseDoes() {
     assertThat(SubsurfaceStress.of(1 / 300.0, 0.3).firstYieldTresca())
         .isCloseTo(RingContact.FIRST_YIELD, within(0.01));
+  }
+
+  /** Springs at places round the ball, each along its normal and along two tangents. */
+  private static double energyOf(List<Vec3> normals, double[] k, Twist motion) {
+    double sum = 0;
+    for (Vec3 n : normals) {
+      Vec3 d = motion.displacementOf(n.times(-R));
+      Vec3 round = Vec3.Z.cross(n).unit();
+      Vec3 up = n.cross(round);
+      sum +=
+          k[0] * d.dot(n) * d.dot(n)
+              + k[1] * d.dot(round) * d.dot(round)
+              + k[2] * d.dot(up) * d.dot(up);
+    }
+    return sum / 2;
+  }
+
+  @Test
+  void aStickingRingIsTheSumOfItsPlaces() {
+    double phi = Math.toRadians(40);
+    ConePivot cone = new ConePivot(R, phi, PAIR);
+    int places = 360;
+    List<Vec3> normals = new ArrayList<>();
+    for (int i = 0; i < places; i++) {
+      Vec3 out = Vec3.atAzimuth(2 * Math.PI * i / places).times(Math.sin(phi));
+      normals.add(out.plus(Vec3.Z.times(Math.cos(phi))));
+    }
+    double kn =
+        cone.slidingStiffness(FORCE).orElseThrow().get(2, 2)
+            / (places * Math.cos(phi) * Math.cos(phi));
+    for (Twist motion : motions()) {
+      double wanted = energyOf(normals, new double[] {kn, 0.7 * kn, kn}, motion);
+      assertThat(energy(cone.stickingStiffness(FORCE).orElseThrow(), motion))
+          .isCloseTo(wanted, within(1e-9 * wanted));
+    }
+  }
+
+  @Test
+  void aSocketIsTheSumOfItsLandAndAShallowOneADiscOnAHalfSpace() {
+    SocketPivot seat = new SocketPivot(R, Math.toRadians(20), Math.toRadians(60), PAIR);
+    double disc = 2 * PAIR.reducedModulus() / (Math.PI * R * Math.sin(seat.outerAngle()));
+    double part = 4 * PAIR.reducedShearModulus() / PAIR.reducedModulus();
+    int rings = 400;
+    int places = 72;
+    for (Twist motion : motions()) {
+      double free = 0;
+      double stuck = 0;
+      double step = (seat.outerAngle() - seat.innerAngle()) / rings;
+      for (int i = 0; i < rings; i++) {
+        double t = seat.innerAngle() + (i + 0.5) * step;
+        double k = disc * R * R * Math.sin(t) * step * 2 * Math.PI / places;
+        List<Vec3> normals = new ArrayList<>();
+        for (int j = 0; j < places; j++) {
+          Vec3 out = Vec3.atAzimuth(2 * Math.PI * j / places).times(Math.sin(t));
+          normals.add(out.plus(Vec3.Z.times(Math.cos(t))));
+        }
+        free += energyOf(normals, new double[] {k, 0, 0}, motion);
+        stuck += energyOf(normals, new double[] {k, part * k, part * k}, motion);
+      }
+      assertThat(energy(seat.slidingStiffness(FORCE).orElseThrow(), motion))
+          .isCloseTo(free, within(1e-5 * free + 1e-15));
+      assertThat(energy(seat.stickingStiffness(FORCE).orElseThrow(), motion))
+          .isCloseTo(stuck, within(1e-5 * stuck));
+    }
+    // rigid disc of radius a pressed into a half-space: 2 E* a (Boussinesq, recalled from memory)
+    SocketPivot shallow = new SocketPivot(R, 0, 0.02, PAIR);
+    assertThat(shallow.slidingStiffness(FORCE).orElseThrow().get(2, 2))
+        .isCloseTo(2 * PAIR.reducedModulus() * R * Math.sin(0.02), within(1e-3 * 24e6));
+  }
+
+  private static List<Twist> motions() {
+    return List.of(
+        new Twist(new Vec3(1e-6, 0, 0), Vec3.ZERO, Vec3.ZERO),
+        new Twist(new Vec3(0, 2e-7, 1e-6), Vec3.ZERO, Vec3.ZERO),
+        new Twist(new Vec3(1e-6, -3e-7, 5e-7), new Vec3(1e-4, 2e-4, -3e-4), Vec3.ZERO));
   }
 }

@@ -46,8 +46,9 @@ final class MountExamples {
     all.add(pivot("pivot-trihedral", new TrihedralPivot(R, Math.atan(Math.sqrt(2)), pair)));
     all.add(pivot("pivot-cone", new ConePivot(R, Math.toRadians(45), pair)));
     all.add(pivot("pivot-flat", new FlatPivot(R, pair)));
-    all.add(pivot("pivot-socket", new SocketPivot(R, Math.toRadians(15), Math.toRadians(55))));
-    all.add(pivot("pivot-whole-socket", new SocketPivot(R, 0, Math.toRadians(70))));
+    all.add(
+        pivot("pivot-socket", new SocketPivot(R, Math.toRadians(15), Math.toRadians(55), pair)));
+    all.add(pivot("pivot-whole-socket", new SocketPivot(R, 0, Math.toRadians(70), pair)));
     CouplingDesign stand = coneVeeFlat();
     all.add(SeatSection.draw("seat-ring", stand.supports().get(0), contacts(stand)));
     all.add(PlanView.draw(stand, ExampleDesigns.zones(stand), List.of()));

@@ -8,6 +8,7 @@ import reseat.mount.AdjustingScrews;
 import reseat.mount.BondJoint;
 import reseat.mount.FluidFilmPad;
 import reseat.mount.LockNut;
+import reseat.mount.SocketPivot;
 import reseat.mount.StudCompliance;
 import reseat.mount.ThreadDuty;
 import reseat.space.Matrix6;
@@ -194,6 +195,13 @@ public final class MountText {
         moment(p.friction().momentAbout(Vec3.Y)));
     p.pad().ifPresent(pad -> pad(t, pad));
     out.append(t.text());
+    if (p.duty().seat() instanceof SocketPivot) {
+      out.append(
+          Paragraph.of(
+              "  ",
+              "The land of the socket is taken for a bed of springs as stiff as a disc on a half-space:"
+                  + " good to perhaps half of itself, if the socket fits closely."));
+    }
     p.duty().slotting().ifPresent(s -> out.append(SlottingText.of(s)));
   }
 

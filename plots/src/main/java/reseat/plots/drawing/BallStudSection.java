@@ -55,7 +55,7 @@ public final class BallStudSection {
    * Draws the section of a stud by itself.
    *
    * @param name name of the picture
-   * @param whose which stud it is, as the heading goes on: for instance {@code of ball front}
+   * @param whose which stud, as the heading goes on: {@code of ball front}
    * @param mount the stud and what holds it
    * @param radius radius of its ball, m
    * @return the picture
@@ -292,8 +292,7 @@ public final class BallStudSection {
 
   private static String altText(String whose, StudMount mount) {
     return "Section along the stud "
-        + whose
-        + ": "
+        + (whose + ": ")
         + mount.description()
         + mount.bond().map(b -> "; " + bondWords(b)).orElse("")
         + ".";
