@@ -3,6 +3,7 @@ package reseat.making;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.design.Tolerances;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -92,6 +93,11 @@ public final class CatchRange {
     public Double trihedralSeat(TrihedralSeat s) {
       double steepest = Math.max(s.firstAngle(), Math.max(s.secondAngle(), s.thirdAngle()));
       return s.mouthDiameter() / 2 - radius * Math.sin(steepest);
+    }
+
+    @Override
+    public Double coneSeat(ConeSeat s) {
+      return s.mouthDiameter() / 2 - radius * Math.sin(s.angle());
     }
 
     @Override

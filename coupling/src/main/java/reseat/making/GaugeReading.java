@@ -9,6 +9,7 @@ import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.seat.Ball;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -228,6 +229,11 @@ public record GaugeReading(
 
     @Override
     public Datum trihedralSeat(TrihedralSeat s) {
+      return Datum.NONE;
+    }
+
+    @Override
+    public Datum coneSeat(ConeSeat s) {
       return Datum.NONE;
     }
 

@@ -20,6 +20,10 @@ public record MadeDimension(Kind kind, String part, double value, double toleran
     MOUTH_CIRCLE("circle inscribed in mouth"),
     /** Diameter of the circle inscribed in the relief of a trihedral seat, m. */
     ROOT_CIRCLE("circle inscribed in root relief"),
+    /** Diameter of the mouth of a cone, m. */
+    MOUTH_DIAMETER("mouth diameter"),
+    /** Diameter of the relief at the root of a cone, m. */
+    ROOT_DIAMETER("root diameter"),
     /** Length of a groove or of pins, m. */
     LENGTH("length"),
     /** From the face to the line or point where the flanks would meet, m. */

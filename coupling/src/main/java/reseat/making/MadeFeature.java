@@ -42,6 +42,8 @@ public record MadeFeature(
     POCKET("pocket floor"),
     /** A seat with three flanks; where they would meet. Its direction is the first flank's push. */
     TRIHEDRAL_SEAT("trihedral seat, sharp root"),
+    /** A cone; its apex. */
+    CONE("cone, sharp root"),
     /** A flat; the middle of its pad. */
     FLAT("flat, middle"),
     /** The line of pull of a preload; where it pierces the plane of the ball centres. */

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import reseat.design.Support;
 import reseat.design.ToleranceKind;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -216,6 +217,21 @@ final class MadeSeat implements Seat.Visitor<List<MadeFeature>> {
     MouthFace.of(s).ifPresent(f -> sizes.add(size(Kind.DEPTH, f.height(), NONE)));
     sizes.addAll(faced(s));
     return List.of(feature(MadeFeature.Kind.TRIHEDRAL_SEAT, s.frame().origin(), true, sizes, ""));
+  }
+
+  @Override
+  public List<MadeFeature> coneSeat(ConeSeat s) {
+    List<MadeDimension> sizes = new ArrayList<>();
+    if (Double.isFinite(s.mouthDiameter())) {
+      sizes.add(size(Kind.MOUTH_DIAMETER, s.mouthDiameter(), NONE));
+    }
+    if (s.rootDiameter() > 0) {
+      sizes.add(size(Kind.ROOT_DIAMETER, s.rootDiameter(), NONE));
+    }
+    flanks(sizes, s.angle(), s.angle(), s.angle());
+    MouthFace.of(s).ifPresent(f -> sizes.add(size(Kind.DEPTH, f.height(), NONE)));
+    sizes.addAll(faced(s));
+    return List.of(feature(MadeFeature.Kind.CONE, s.frame().origin(), false, sizes, ""));
   }
 
   @Override

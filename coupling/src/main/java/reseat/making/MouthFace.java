@@ -3,6 +3,7 @@ package reseat.making;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -15,9 +16,9 @@ import reseat.seat.VeeGroove;
  *
  * <p>With flanks at angles a_k to the coupling plane the face of a vee groove of mouth width W lies
  * W/(sum of cot a_k) over the line where the flanks meet, that of a trihedral seat with a circle of
- * diameter D inscribed in its mouth (3 D/2)/(sum of cot a_k) over its apex. Width and depth of a
- * seat are so one error, not two: a groove that is wider by w at the right angle is deeper by w
- * {@code perMouth}.
+ * diameter D inscribed in its mouth (3 D/2)/(sum of cot a_k) over its apex, that of a cone of mouth
+ * D as much, D/2 tan a. Width and depth of a seat are so one error, not two: a groove that is wider
+ * by w at the right angle is deeper by w {@code perMouth}.
  *
  * @param height height of the face over the reference point, m
  * @param perMouth change of that height with the width or diameter of the mouth
@@ -49,6 +50,12 @@ public record MouthFace(double height, double perMouth, List<Double> perFlankAng
           public Optional<MouthFace> trihedralSeat(TrihedralSeat s) {
             double reach = 1.5 * s.mouthDiameter();
             return plane(reach, s.firstAngle(), s.secondAngle(), s.thirdAngle())
+                .map(f -> new MouthFace(f.height(), 1.5 * f.perMouth(), f.perFlankAngle()));
+          }
+
+          @Override
+          public Optional<MouthFace> coneSeat(ConeSeat s) {
+            return plane(1.5 * s.mouthDiameter(), s.angle(), s.angle(), s.angle())
                 .map(f -> new MouthFace(f.height(), 1.5 * f.perMouth(), f.perFlankAngle()));
           }
 

@@ -3,6 +3,7 @@ package reseat.making;
 import java.util.Collections;
 import java.util.List;
 import reseat.design.ToleranceKind;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -23,6 +24,7 @@ import reseat.space.Vec3;
  * <pre>
  *   vee         R (sin a + sin b) / sin(a + b)        = R / cos a for equal flanks
  *   trihedral   z of the point p with n_k . p = R     = R / cos a for equal flanks
+ *   cone        R / cos a
  *   pins        sqrt((R + r)² - (s/2)²)               pins of radius r, axes s apart
  *   gothic      h - sqrt((r - R)² - c²)               flanks of radius r, axes c aside and h up
  *   flat        R
@@ -120,7 +122,16 @@ public record RestingHeight(
 
     @Override
     public RestingHeight trihedralSeat(TrihedralSeat s) {
-      double[] angle = {s.firstAngle(), s.secondAngle(), s.thirdAngle()};
+      return three(s.firstAngle(), s.secondAngle(), s.thirdAngle());
+    }
+
+    /** A cone as its three thirds, each with a third of its effect. */
+    @Override
+    public RestingHeight coneSeat(ConeSeat s) {
+      return three(s.angle(), s.angle(), s.angle());
+    }
+
+    private RestingHeight three(double... angle) {
       Vec3[] normal = new Vec3[3];
       Vec3[] steeper = new Vec3[3];
       for (int k = 0; k < 3; k++) {

@@ -19,12 +19,14 @@ import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.TextStyle;
 import reseat.plots.scene.Tone;
+import reseat.seat.ConeSeat;
 import reseat.space.Vec3;
 
 /** The marks of a plan and its key: lines first, signs on them, words last where there is room. */
 final class PlanMarks {
 
   private static final double TOO_SMALL = 3;
+  private static final LineStyle RING = new LineStyle(Tone.VERMILLION, 0.9, Dash.DASHED);
   private static final LineStyle TRIANGLE = LineStyle.solid(Tone.BLUE, 1.0);
   private static final LineStyle WANDER = new LineStyle(Tone.GREEN, 1.2, Dash.DOTTED);
   private static final LineStyle ZONE = new LineStyle(Tone.GREEN, 1.0, Dash.DASHED);
@@ -180,11 +182,17 @@ final class PlanMarks {
   }
 
   private void contacts() {
-    boolean ring = false;
     for (ContactLines.Line line : ContactLines.nominal(design).lines()) {
-      ring |= line.ring();
       if (!line.ring()) {
         marks.add(Mark.Oval.circle(sheet(line.point()), 1.9, LineStyle.NONE, Fill.full(Tone.INK)));
+      }
+    }
+    boolean ring = false;
+    for (Support s : design.supports()) {
+      if (s.seat() instanceof ConeSeat cone) {
+        ring = true;
+        double radius = view.length(s.ball().radius() * Math.sin(cone.angle()));
+        marks.add(Mark.Oval.circle(sheet(s.ball().centre()), radius, RING, Fill.NONE));
       }
     }
     key.add(
@@ -192,7 +200,7 @@ final class PlanMarks {
             List.of(Mark.Oval.circle(new Point(0, 0), 1.9, LineStyle.NONE, Fill.full(Tone.INK))),
             "contact point under a ball"));
     if (ring) {
-      key.add(Key.Entry.line(PlanSeat.RING, "ring of contact under a ball"));
+      key.add(Key.Entry.line(RING, "ring of contact under a ball"));
     }
   }
 

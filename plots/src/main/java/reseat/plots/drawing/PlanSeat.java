@@ -30,7 +30,6 @@ final class PlanSeat implements Seat.Visitor<List<Mark>> {
 
   private static final LineStyle EDGE = LineStyle.solid(Tone.INK, 1.1);
   private static final LineStyle UNSTATED = new LineStyle(Tone.MUTED, 0.9, Dash.DASHED);
-  static final LineStyle RING = new LineStyle(Tone.VERMILLION, 0.9, Dash.DASHED);
   private static final Fill METAL = new Fill(Tone.FAINT, 0.25);
 
   private final SheetView view;
@@ -175,8 +174,6 @@ final class PlanSeat implements Seat.Visitor<List<Mark>> {
     Point middle = sheet(seat.frame().origin());
     List<Mark> marks = new ArrayList<>();
     marks.add(Mark.Oval.circle(middle, view.length(mouth), stated ? EDGE : UNSTATED, METAL));
-    double ring = ball.radius() * Math.sin(seat.angle());
-    marks.add(Mark.Oval.circle(middle, view.length(ring), RING, Fill.NONE));
     if (seat.rootDiameter() > 0) {
       marks.add(
           Mark.Oval.circle(
