@@ -40,7 +40,7 @@ public final class PressedPlaces {
       for (int k = 0; k < AROUND; k++) {
         double azimuth = 2 * Math.PI * k / AROUND;
         int third = (int) Math.rint(3.0 * k / AROUND) % 3;
-        places.add(new Place(line.support() + " (ring)", i + third, i, azimuth));
+        places.add(new Place(line.support() + " (side of ring)", i + third, i, azimuth));
       }
       i += 2;
     }

@@ -181,7 +181,7 @@ class ConeVeeFlatTest {
       ContactLines lines = ContactLines.nominal(d);
       LiftOff.First first = new LiftOff(lines, standing).forceAlong(CONE, push);
       // only the cone takes a force along the vee; across it the vee takes part of the moment
-      assertThat(first.contact()).isEqualTo("cone (ring)");
+      assertThat(first.contact()).isEqualTo("cone (side of ring)");
       double[] change = lines.forces(Wrench.ofForce(push, CONE));
       double axial = (change[0] + change[1] + change[2]) * Math.cos(PHI);
       assertThat(axial).isCloseTo(0, within(1e-9));
