@@ -101,4 +101,16 @@ public record Preload(
     return new Preload(
         name, newForce, direction, at, forceSpread, lineSpread, tiltSpread, device, reset);
   }
+
+  /**
+   * Returns the same preload with other scatter from mount to mount.
+   *
+   * @param size scatter of the size, as a ratio of the force
+   * @param line how far the line of action wanders sideways, m
+   * @param tilt how far the direction wanders, rad
+   * @return the changed copy
+   */
+  public Preload withScatter(Spread size, Spread line, Spread tilt) {
+    return new Preload(name, force, direction, at, size, line, tilt, device, modelled);
+  }
 }

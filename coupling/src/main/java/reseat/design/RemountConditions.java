@@ -66,4 +66,17 @@ public record RemountConditions(
   public RemountConditions withRampSteps(int steps) {
     return new RemountConditions(seatingForce, steps, friction, temperature, film, holderExpansion);
   }
+
+  /**
+   * Returns the same conditions with other scatter from mount to mount.
+   *
+   * @param newFriction scatter of the friction coefficient, as a ratio of the nominal
+   * @param newTemperature scatter of the holder's temperature against the post's, K
+   * @param newFilm scatter of the thickness of what lies in each contact, m
+   * @return the changed copy
+   */
+  public RemountConditions withScatter(Spread newFriction, Spread newTemperature, Spread newFilm) {
+    return new RemountConditions(
+        seatingForce, rampSteps, newFriction, newTemperature, newFilm, holderExpansion);
+  }
 }

@@ -38,4 +38,15 @@ public record Spread(double limit, Shape shape) {
   public double draw(RandomStream stream) {
     return limit * shape.draw(stream);
   }
+
+  /**
+   * Returns a spread of the same shape and another width.
+   *
+   * @param factor 0 or more
+   * @param most greatest limit of the result, in the unit of the limit; infinite for none
+   * @return limit times the factor, or {@code most} if that is less
+   */
+  public Spread times(double factor, double most) {
+    return new Spread(Math.min(factor * limit, most), shape);
+  }
 }

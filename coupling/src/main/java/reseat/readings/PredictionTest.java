@@ -58,6 +58,27 @@ public record PredictionTest(
       double predicted,
       int simulatedMounts,
       double confidence) {
+    return of(axis, measured.s(), measured.n() - 1, predicted, simulatedMounts, confidence);
+  }
+
+  /**
+   * Tests the scatter of one axis about the means of several holders.
+   *
+   * @param axis name of the axis
+   * @param measured pooled standard deviation
+   * @param freedom its degrees of freedom, 1 or more; {@link #mounts()} becomes one more
+   * @param predicted standard deviation of the simulated mounts, positive, in the same unit
+   * @param simulatedMounts number of mounts simulated, 2 or more
+   * @param confidence confidence level, for instance 0.95
+   * @return the test
+   */
+  public static PredictionTest of(
+      String axis,
+      double measured,
+      int freedom,
+      double predicted,
+      int simulatedMounts,
+      double confidence) {
     ScatterBounds.requireConfidence(confidence);
     if (!(predicted > 0) || simulatedMounts < 2) {
       throw new IllegalArgumentException(
@@ -68,14 +89,14 @@ public record PredictionTest(
               + " from "
               + simulatedMounts);
     }
-    FDistribution f = new FDistribution(null, measured.n() - 1.0, simulatedMounts - 1.0, 1e-12);
-    double ratio = measured.s() / predicted;
+    FDistribution f = new FDistribution(null, freedom, simulatedMounts - 1.0, 1e-12);
+    double ratio = measured / predicted;
     double below = f.cumulativeProbability(ratio * ratio);
     double tail = (1 - confidence) / 2;
     return new PredictionTest(
         axis,
-        measured.s(),
-        measured.n(),
+        measured,
+        freedom + 1,
         predicted,
         simulatedMounts,
         confidence,

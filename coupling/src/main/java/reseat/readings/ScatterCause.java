@@ -7,11 +7,15 @@ public enum ScatterCause {
       "friction at the contacts",
       "clean and oil balls and seats, or use a smoother or lower-friction pair; seat with a light"
           + " tap or a second tightening, always in the same way"),
-  /** The preload differs from mount to mount. */
+  /** The size of the preload differs from mount to mount. */
   PRELOAD(
-      "preload that differs from mount to mount",
-      "set the preload by spring deflection, a stop or a magnet instead of by torque; check that it"
-          + " pulls along its axis"),
+      "size of the preload",
+      "set the preload by spring deflection, a stop or a magnet instead of by torque"),
+  /** The preload pulls along another line from mount to mount. */
+  PRELOAD_LINE(
+      "line of the preload",
+      "let the preload pull along its axis: guide the drawbolt, seat it on a spherical washer, and"
+          + " look for play and a bent spring"),
   /** Particles between ball and seat. */
   DIRT(
       "dirt on the contacts",
@@ -19,7 +23,7 @@ public enum ScatterCause {
           + " contact named"),
   /** Temperature differs from mount to mount. */
   TEMPERATURE(
-      "temperature that differs from mount to mount",
+      "temperature of the holder against the base",
       "let the holder soak before reading, keep hands off it, and record its temperature with every"
           + " mount"),
   /** The gauge, its stand or its cable. */

@@ -176,6 +176,28 @@ public final class ScatterMatrix {
   }
 
   /**
+   * Returns the scatter over some of the axes.
+   *
+   * @param some names of axes that this matrix has, in the order wanted
+   * @return covariance over these
+   * @throws IllegalArgumentException if it has no axis of a name
+   */
+  public ScatterMatrix over(List<String> some) {
+    double[][] part = new double[some.size()][some.size()];
+    for (int i = 0; i < part.length; i++) {
+      for (int j = 0; j < part.length; j++) {
+        int row = axes.indexOf(some.get(i));
+        int column = axes.indexOf(some.get(j));
+        if (row < 0 || column < 0) {
+          throw new IllegalArgumentException("no scatter over " + some + ", only over " + axes);
+        }
+        part[i][j] = get(row, column);
+      }
+    }
+    return of(some, part);
+  }
+
+  /**
    * Tells how much two matrices point the same way, whatever their size.
    *
    * @param other matrix over the same axes

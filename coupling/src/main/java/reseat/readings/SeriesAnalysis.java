@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import reseat.units.QuantityKind;
 
 /**
@@ -124,26 +126,52 @@ public final class SeriesAnalysis {
    * Returns the covariance of the probes that read lengths, after the wear-in, about the mean of
    * each holder.
    *
-   * @return the scatter, m²; empty if there is no such probe or fewer than two settled mounts
+   * @param leftOut places, from 0, of mounts not to be counted
+   * @return the scatter, m²; empty if there is no such probe or no freedom is left
    */
-  public Optional<ScatterMatrix> scatter() {
+  public Optional<ScatterMatrix> scatter(Set<Integer> leftOut) {
+    int[] kept = kept(leftOut);
     List<String> names = new ArrayList<>();
     List<double[]> parts = new ArrayList<>();
-    int mounts = series.mounts();
-    Groups groups = Groups.of(series.holders(), mounts).from(wearIn);
+    Groups groups = groups(kept);
+    int freedom = groups.freedom();
+    if (freedom < 1) {
+      return Optional.empty();
+    }
     for (ReadingColumn c : series.columns()) {
       if (c.quantity() == QuantityKind.LENGTH) {
+        double[] all = c.values();
         names.add(c.name());
-        parts.add(groups.deviations(Arrays.copyOfRange(c.values(), wearIn, mounts)));
+        parts.add(groups.deviations(Arrays.stream(kept).mapToDouble(i -> all[i]).toArray()));
       }
     }
-    int freedom = groups.freedom();
-    if (names.isEmpty() || freedom < 1) {
+    if (names.isEmpty()) {
       return Optional.empty();
     }
     // Deviations from several means leave fewer degrees of freedom than one mean would.
-    double scale = (mounts - wearIn - 1.0) / freedom;
+    double scale = (kept.length - 1.0) / freedom;
     ScatterMatrix plain = ScatterMatrix.ofSeries(names, parts);
     return Optional.of(scale == 1 ? plain : plain.plus(scale - 1, plain));
+  }
+
+  /**
+   * Returns the degrees of freedom of that scatter.
+   *
+   * @param leftOut places, from 0, of mounts not to be counted
+   * @return mounts counted less holders among them
+   */
+  public int freedom(Set<Integer> leftOut) {
+    return groups(kept(leftOut)).freedom();
+  }
+
+  private int[] kept(Set<Integer> leftOut) {
+    return IntStream.range(wearIn, series.mounts()).filter(i -> !leftOut.contains(i)).toArray();
+  }
+
+  private Groups groups(int[] kept) {
+    List<String> names = series.holders();
+    return names.isEmpty()
+        ? Groups.one(kept.length)
+        : Groups.of(Arrays.stream(kept).mapToObj(names::get).toList(), kept.length);
   }
 }

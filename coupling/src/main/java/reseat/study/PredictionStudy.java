@@ -1,54 +1,71 @@
 package reseat.study;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CouplingModel;
 import reseat.numerics.VectorScatter;
-import reseat.readings.CauseFit;
-import reseat.readings.CauseSignature;
 import reseat.readings.ColumnAnalysis;
+import reseat.readings.GaugeNoise;
 import reseat.readings.PredictionTest;
-import reseat.readings.Repeatability;
-import reseat.readings.ScatterCause;
 import reseat.readings.ScatterMatrix;
 import reseat.readings.SeriesAnalysis;
-import reseat.remount.Cause;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountSimulation;
+import reseat.space.Vec3;
 
 /**
  * A measured remount test beside the simulated one.
  *
  * <p>Probes are matched to machine axes by name. Each axis is tested by its variance ratio against
- * as many simulated mountings as were run; where two or more axes were measured, the directions of
- * the measured scatter are compared with those that each cause makes when it alone is at work.
+ * as many simulated mountings as were run; scatter counts about the mean of each holder, and the
+ * noise of the gauge is added to the simulated one. Where two or more axes were measured, the
+ * amounts of each cause are sought with which the simulation scatters as measured: without the
+ * mounts that stand out, which are no scatter but a thing by itself.
  *
  * @param axes names of the machine axes that were measured, in the order of the readings
- * @param tests one test per axis
- * @param fit amounts of each cause that best explain the measured scatter; empty where one axis
- *     alone was measured or it does not scatter
+ * @param tests one test per axis, of all settled mounts
+ * @param flagged places, from 0, of the mounts that stand out along one of the axes
+ * @param typical one test per axis without those; empty if none stands out
+ * @param fit amounts of each cause that best explain the scatter of the mounts that do not stand
+ *     out; empty where one axis alone was measured or it does not scatter
+ * @param positions simulated places of the tool point along the machine axes, m, for a picture
+ * @param places which machine axis each of {@code axes} is, 0 to 2
  * @param mounts mountings simulated
  */
 public record PredictionStudy(
-    List<String> axes, List<PredictionTest> tests, Optional<CauseFit> fit, long mounts) {
+    List<String> axes,
+    List<PredictionTest> tests,
+    List<Integer> flagged,
+    List<PredictionTest> typical,
+    Optional<AmountFit> fit,
+    List<Vec3> positions,
+    List<Integer> places,
+    long mounts) {
 
-  private static final Map<Cause, ScatterCause> KIN =
-      Map.of(
-          Cause.FRICTION, ScatterCause.FRICTION,
-          Cause.PRELOAD_SIZE, ScatterCause.PRELOAD,
-          Cause.PRELOAD_LINE, ScatterCause.PRELOAD,
-          Cause.APPROACH, ScatterCause.FRICTION,
-          Cause.TEMPERATURE, ScatterCause.TEMPERATURE,
-          Cause.FILM, ScatterCause.DIRT);
+  private static final int CLOUD = 1500;
 
   /** Copies the lists. */
   public PredictionStudy {
     axes = List.copyOf(axes);
     tests = List.copyOf(tests);
+    flagged = List.copyOf(flagged);
+    typical = List.copyOf(typical);
+    positions = List.copyOf(positions);
+    places = List.copyOf(places);
+  }
+
+  /**
+   * Tells whether an axis scatters more than foretold, by the mounts that do not stand out.
+   *
+   * @return true if there is an excess to be explained
+   */
+  public boolean exceeds() {
+    return (flagged.isEmpty() ? tests : typical)
+        .stream().anyMatch(t -> t.verdict() == PredictionTest.Verdict.MORE);
   }
 
   /**
@@ -88,78 +105,61 @@ public record PredictionStudy(
     }
     RemountSimulation simulation = new RemountSimulation(CouplingModel.of(design));
     VectorScatter all = simulation.run(plan).toolPoint();
+    Set<Integer> out = new TreeSet<>();
+    columns.forEach(c -> c.flagged().forEach(f -> out.add(f.index())));
+    ScatterMatrix gauge = gauge(axes, columns);
     double confidence = readings.options().confidence();
     List<PredictionTest> tests = new ArrayList<>();
+    List<PredictionTest> typical = new ArrayList<>();
+    Optional<ScatterMatrix> rest = readings.scatter(out).map(m -> m.over(axes));
+    int freedom = readings.freedom(out);
+    int simulated = (int) Math.min(Integer.MAX_VALUE, all.count());
     for (int i = 0; i < axes.size(); i++) {
-      Optional<Repeatability> settled = columns.get(i).settled();
-      if (settled.isPresent()) {
+      double foretold =
+          Math.hypot(all.deviation().component(places.get(i)), Math.sqrt(gauge.get(i, i)));
+      ColumnAnalysis c = columns.get(i);
+      if (c.scatter().freedom() > 0) {
         tests.add(
             PredictionTest.of(
                 axes.get(i),
-                settled.get(),
-                all.deviation().component(places.get(i)),
-                (int) Math.min(Integer.MAX_VALUE, all.count()),
+                c.scatter().s(),
+                c.scatter().freedom(),
+                foretold,
+                simulated,
+                confidence));
+      }
+      if (!out.isEmpty() && rest.isPresent()) {
+        typical.add(
+            PredictionTest.of(
+                axes.get(i),
+                Math.sqrt(rest.get().get(i, i)),
+                freedom,
+                foretold,
+                simulated,
                 confidence));
       }
     }
+    Optional<AmountFit> fit =
+        axes.size() < 2 || rest.isEmpty() || !(rest.get().total() > 0) || freedom < 2
+            ? Optional.empty()
+            : AmountFit.of(rest.get(), freedom, gauge, design, places, plan, confidence);
     return new PredictionStudy(
-        axes, tests, fit(readings, axes, places, simulation, plan, confidence), plan.mounts());
+        axes,
+        tests,
+        List.copyOf(out),
+        typical,
+        fit,
+        simulation.positions(plan.seed(), (int) Math.min(CLOUD, plan.mounts())),
+        places,
+        plan.mounts());
   }
 
-  private static Optional<CauseFit> fit(
-      SeriesAnalysis readings,
-      List<String> axes,
-      List<Integer> places,
-      RemountSimulation simulation,
-      RemountPlan plan,
-      double confidence)
-      throws InterruptedException {
-    Optional<ScatterMatrix> measured = readings.scatter();
-    int settled = readings.series().mounts() - readings.wearIn();
-    if (axes.size() < 2
-        || measured.isEmpty()
-        || !measured.get().axes().equals(axes)
-        || !(measured.get().total() > 0)
-        || settled < 3) {
-      return Optional.empty();
-    }
-    Map<ScatterCause, ScatterMatrix> together = new EnumMap<>(ScatterCause.class);
-    for (Cause cause : Cause.values()) {
-      VectorScatter alone = simulation.run(plan, c -> c == cause, done -> {}).toolPoint();
-      together.merge(KIN.get(cause), matrix(axes, places, alone), (a, b) -> a.plus(1, b));
-    }
-    List<CauseSignature> signatures = new ArrayList<>();
-    together.forEach(
-        (cause, scatter) -> {
-          if (scatter.total() > 0) {
-            signatures.add(new CauseSignature(cause, cause.words(), scatter));
-          }
-        });
-    if (signatures.isEmpty()) {
-      return Optional.empty();
-    }
-    ScatterMatrix nothing = ScatterMatrix.of(axes, new double[axes.size()][axes.size()]);
-    return Optional.of(CauseFit.of(measured.get(), settled, nothing, signatures, confidence));
-  }
-
-  private static ScatterMatrix matrix(
-      List<String> axes, List<Integer> places, VectorScatter scatter) {
-    double[][] c = new double[axes.size()][axes.size()];
+  private static ScatterMatrix gauge(List<String> axes, List<ColumnAnalysis> columns) {
+    double[][] noise = new double[axes.size()][axes.size()];
     for (int i = 0; i < axes.size(); i++) {
-      for (int j = 0; j < axes.size(); j++) {
-        c[i][j] = covariance(scatter, places.get(i), places.get(j));
-      }
+      double s = columns.get(i).gauge().map(GaugeNoise::gauge).orElse(0.0);
+      noise[i][i] = s * s;
     }
-    return ScatterMatrix.of(axes, c);
-  }
-
-  /** Covariances are told of first with second, second with third, third with first axis. */
-  private static double covariance(VectorScatter scatter, int i, int j) {
-    if (i == j) {
-      double s = scatter.deviation().component(i);
-      return s * s;
-    }
-    int sum = i + j;
-    return scatter.covariances().component(sum == 1 ? 0 : sum == 3 ? 1 : 2);
+    return ScatterMatrix.of(axes, noise);
   }
 }

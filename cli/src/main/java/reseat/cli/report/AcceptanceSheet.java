@@ -140,7 +140,6 @@ public final class AcceptanceSheet {
     }
     Repeatability base = c.settled().get();
     Requalification q = Requalification.of(base, CHECK_MOUNTS, CHECK_CONFIDENCE);
-    Unit unit = c.column().unit();
     out.append(
         Paragraph.of(
             "  ",
@@ -148,11 +147,11 @@ public final class AcceptanceSheet {
                 + ": mean of "
                 + CHECK_MOUNTS
                 + " mounts within "
-                + length(base.mean() - q.meanShift(), unit)
+                + ReadingFigures.level(c, base.mean() - q.meanShift())
                 + " to "
-                + length(base.mean() + q.meanShift(), unit)
+                + ReadingFigures.level(c, base.mean() + q.meanShift())
                 + ", their s at most "
-                + length(q.scatter(), unit)
+                + ReadingFigures.scatter(c, q.scatter())
                 + " (an unchanged mount passes each with "
                 + ReadingsRemarks.percent(CHECK_CONFIDENCE)
                 + ")"));
@@ -166,8 +165,10 @@ public final class AcceptanceSheet {
     String[] head = new String[width + 1];
     head[0] = "mount";
     double[][] values = new double[columns.size()][];
+    int[] decimals = new int[columns.size()];
     for (int i = 0; i < columns.size(); i++) {
       values[i] = columns.get(i).column().values();
+      decimals[i] = ReadingFigures.readingDecimals(columns.get(i));
       head[i + 1] = columns.get(i).column().name() + ", " + columns.get(i).column().unit().symbol();
     }
     if (warm) {
@@ -179,7 +180,7 @@ public final class AcceptanceSheet {
       cells[0] = String.valueOf(analysis.series().cycle(m));
       for (int i = 0; i < columns.size(); i++) {
         cells[i + 1] =
-            QuantityFormat.significantNumber(values[i][m], columns.get(i).column().unit(), 4);
+            QuantityFormat.fixedNumber(values[i][m], columns.get(i).column().unit(), decimals[i]);
       }
       if (warm) {
         cells[width] = QuantityFormat.fixedNumber(temperatures[m], UnitCatalog.CELSIUS, 2);

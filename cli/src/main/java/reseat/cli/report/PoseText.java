@@ -68,6 +68,6 @@ final class PoseText {
   }
 
   private static String number(double si, boolean turn) {
-    return QuantityFormat.significantNumber(si, turn ? UnitCatalog.URAD : UnitCatalog.UM, 3);
+    return QuantityFormat.significantNumber(si, turn ? UnitCatalog.URAD : UnitCatalog.UM, 2);
   }
 }

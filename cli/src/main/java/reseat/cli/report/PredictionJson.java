@@ -1,8 +1,11 @@
 package reseat.cli.report;
 
+import java.util.List;
 import java.util.Locale;
-import reseat.readings.CauseFit;
+import reseat.readings.MeasuredSeries;
 import reseat.readings.PredictionTest;
+import reseat.study.AmountFit;
+import reseat.study.AmountFit.Amount;
 import reseat.study.PredictionStudy;
 
 /** Measured scatter beside the simulated one, as JSON. */
@@ -10,11 +13,29 @@ final class PredictionJson {
 
   private PredictionJson() {}
 
-  static void write(JsonWriter json, PredictionStudy study) {
+  static void write(JsonWriter json, PredictionStudy study, MeasuredSeries series) {
     json.key("prediction").beginObject();
     json.key("mounts").value(study.mounts());
-    json.key("axes").beginArray();
-    for (PredictionTest t : study.tests()) {
+    tests(json, "axes", study.tests());
+    json.key("flagged_mounts").beginArray();
+    study.flagged().forEach(i -> json.value(series.cycle(i)));
+    json.end();
+    tests(json, "axes_without_flagged", study.typical());
+    json.key("causes").beginArray();
+    study.fit().ifPresent(f -> causes(json, f));
+    json.end();
+    json.key("simulated_with_fit_s_m").beginArray();
+    study.fit().ifPresent(f -> f.simulated().forEach(json::value));
+    json.end();
+    if (study.fit().isPresent()) {
+      json.key("misfit_p").value(study.fit().get().fit().p());
+    }
+    json.end();
+  }
+
+  private static void tests(JsonWriter json, String key, List<PredictionTest> tests) {
+    json.key(key).beginArray();
+    for (PredictionTest t : tests) {
       json.beginObject();
       json.key("axis").value(t.axis());
       json.key("measured_s_m").value(t.measured());
@@ -27,21 +48,27 @@ final class PredictionJson {
       json.end();
     }
     json.end();
-    json.key("causes").beginArray();
-    study.fit().ifPresent(f -> causes(json, f));
-    json.end();
-    json.end();
   }
 
-  private static void causes(JsonWriter json, CauseFit fit) {
-    for (CauseFit.Share s : fit.shares()) {
+  private static String unit(Amount a) {
+    return switch (a.cause()) {
+      case FRICTION, PRELOAD -> "";
+      case PRELOAD_LINE, DIRT -> "_m";
+      case TEMPERATURE, GAUGE, OTHER -> "_k";
+    };
+  }
+
+  private static void causes(JsonWriter json, AmountFit fit) {
+    for (Amount s : fit.amounts()) {
       json.beginObject();
-      json.key("cause").value(s.signature().cause().name().toLowerCase(Locale.ROOT));
-      json.key("multiplier").value(s.multiplier());
-      json.key("multiplier_low").value(s.low());
-      json.key("multiplier_high").value(s.high());
+      json.key("cause").value(s.cause().name().toLowerCase(Locale.ROOT));
+      json.key("assumed" + unit(s)).value(s.assumed());
+      json.key("fitted" + unit(s)).value(s.fitted());
+      json.key("fitted_low" + unit(s)).value(s.low());
+      json.key("fitted_high" + unit(s)).value(s.high());
       json.key("share").value(s.share());
       json.key("separable").value(s.separable());
+      json.key("alignment").value(s.alignment());
       json.end();
     }
   }

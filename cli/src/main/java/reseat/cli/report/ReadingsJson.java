@@ -53,7 +53,7 @@ public final class ReadingsJson {
     json.key("columns").beginArray();
     analysis.columns().forEach(this::column);
     json.end();
-    report.predictions().forEach(p -> PredictionJson.write(json, p));
+    report.predictions().forEach(p -> PredictionJson.write(json, p, report.analysis().series()));
     report.poses().forEach(p -> PoseJson.write(json, p, report.points()));
     offsets(report.offsets());
     later();

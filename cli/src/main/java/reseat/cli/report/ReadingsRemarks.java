@@ -15,7 +15,6 @@ import reseat.readings.ScatterBounds;
 import reseat.readings.SeriesAnalysis;
 import reseat.readings.TemperatureRegression;
 import reseat.readings.UnitSlip;
-import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
 /** What stands out in a remount series, one sentence each, and what to do about it. */
@@ -57,10 +56,6 @@ final class ReadingsRemarks {
     return p < 0.001 ? "p below 0.001" : String.format(Locale.ROOT, "p %.3f", p);
   }
 
-  private static String length(ColumnAnalysis c, double si) {
-    return QuantityFormat.significant(si, c.column().unit(), 3);
-  }
-
   private void about(ColumnAnalysis c) {
     String name = c.column().name() + ": ";
     if (c.scatter().freedom() > 0 && c.scatter().s() == 0) {
@@ -71,7 +66,7 @@ final class ReadingsRemarks {
                   .map(
                       b ->
                           "From its step the true s is below "
-                              + length(c, b.upperOneSided())
+                              + ReadingFigures.scatter(c, b.upperOneSided())
                               + " with "
                               + percent(b.confidence())
                               + " confidence.")
@@ -87,12 +82,12 @@ final class ReadingsRemarks {
               + " (line "
               + analysis.series().line(f.index())
               + ", "
-              + length(c, f.value())
+              + ReadingFigures.reading(c, f.value())
               + ") stands out: "
               + String.format(Locale.ROOT, "%.2f", f.statistic())
               + " s from the mean, limit "
               + String.format(Locale.ROOT, "%.2f", f.limit())
-              + ". It is counted; look for a chip or a misreading before leaving it out."
+              + ". It is counted; look for a chip or a misreading before leaving it out (put # before its line)."
               + slip(c, f.value()));
     }
     c.drift().ifPresent(d -> aboutDrift(c, d));
@@ -120,11 +115,11 @@ final class ReadingsRemarks {
       out.add(
           name
               + "the settled readings still drift, "
-              + length(c, d.change())
+              + ReadingFigures.scatter(c, d.change())
               + " over the test ("
               + p(Math.min(d.line().p(), d.monotonic().p()))
               + "). From mount to mount s is only "
-              + length(c, d.differences().sigma())
+              + ReadingFigures.scatter(c, d.differences().sigma())
               + "; find the drift before quoting the scatter.");
     } else if (d.verdict() == Drift.Verdict.WANDERING) {
       out.add(
@@ -148,14 +143,14 @@ final class ReadingsRemarks {
     out.add(
         c.column().name()
             + ": follows the temperature by "
-            + length(c, t.alone().slope())
+            + ReadingFigures.scatter(c, t.alone().slope())
             + "/K ("
             + p(t.alone().p())
             + ")"
             + (t.isConfounded()
                 ? "; but the temperature ran one way through the test, so drift would look the"
                     + " same."
-                : "; without it s is " + length(c, t.alone().residual()) + "."));
+                : "; without it s is " + ReadingFigures.scatter(c, t.alone().residual()) + "."));
   }
 
   private void aboutGauge(ColumnAnalysis c, GaugeNoise g) {
@@ -163,13 +158,13 @@ final class ReadingsRemarks {
       out.add(
           c.column().name()
               + ": not resolvable: the gauge noise is as large as the scatter; the mount is below "
-              + length(c, g.mountBelow(analysis.options().confidence()))
+              + ReadingFigures.scatter(c, g.mountBelow(analysis.options().confidence()))
               + ". Use a finer gauge.");
     } else if (g.isCoarse()) {
       out.add(
           c.column().name()
               + ": the gauge reads in steps of "
-              + length(c, g.resolution())
+              + ReadingFigures.reading(c, g.resolution())
               + ", coarser than the scatter; s is rough.");
     }
   }
@@ -184,7 +179,9 @@ final class ReadingsRemarks {
 
   private void aboutTarget(ColumnAnalysis c, ProofOfTarget proof) {
     String start =
-        c.column().name() + ": the target, true s of at most " + length(c, proof.target());
+        c.column().name()
+            + ": the target, true s of at most "
+            + ReadingFigures.given(c, proof.target());
     String confidence = percent(analysis.options().confidence());
     switch (proof.verdict()) {
       case PROVEN -> out.add(start + ", is proven with " + confidence + " confidence.");
@@ -192,7 +189,7 @@ final class ReadingsRemarks {
           out.add(
               start
                   + ", is missed: the true s is above "
-                  + length(c, proof.bounds().lowerOneSided())
+                  + ReadingFigures.scatter(c, proof.bounds().lowerOneSided())
                   + " with "
                   + confidence
                   + " confidence.");
@@ -238,16 +235,17 @@ final class ReadingsRemarks {
     String name = report.laterFile() + ", " + c.column().name() + ": ";
     List<ControlChart.Signal> signals =
         chart.signals().stream().filter(s -> s.index() >= chart.baseline()).toList();
-    if (signals.isEmpty()) {
-      out.add(
-          name
-              + ReadingsText.counted(added, "later reading")
-              + " within "
-              + length(c, chart.lowerLimit())
-              + " to "
-              + length(c, chart.upperLimit())
-              + ", no run seen.");
-    }
+    out.add(
+        name
+            + ReadingsText.counted(added, "later reading")
+            + (signals.isEmpty() ? " within " : " held to ")
+            + ReadingFigures.level(c, chart.lowerLimit())
+            + " to "
+            + ReadingFigures.level(c, chart.upperLimit())
+            + (signals.isEmpty() ? ", no run seen." : ".")
+            + (c.flagged().isEmpty()
+                ? ""
+                : " The limits are wide: they hold the flagged reading of the first series."));
     for (ControlChart.Signal s : signals) {
       out.add(
           name + "reading " + (s.index() - chart.baseline() + 1) + ": " + s.rule().words() + ".");

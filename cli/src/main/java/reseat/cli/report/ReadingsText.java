@@ -50,7 +50,9 @@ public final class ReadingsText {
     for (String remark : ReadingsRemarks.of(report)) {
       out.append(Paragraph.of("", remark));
     }
-    report.predictions().forEach(p -> out.append('\n').append(PredictionText.of(p)));
+    report
+        .predictions()
+        .forEach(p -> out.append('\n').append(PredictionText.of(p, analysis.series())));
     report.poses().forEach(p -> out.append('\n').append(PoseText.of(p, report.points())));
     if (!report.offsets().isEmpty()) {
       out.append('\n').append(OffsetTableText.of(report.offsets().get(0)));
@@ -106,52 +108,64 @@ public final class ReadingsText {
     List<String> head = new ArrayList<>(List.of(""));
     columns.forEach(c -> head.add(c.column().name() + ", " + c.column().unit().symbol()));
     TextTable table = new TextTable("l" + "r".repeat(columns.size()), head.toArray(String[]::new));
-    row(table, "all: mean", c -> c.all().map(r -> number(c, r.mean())));
-    row(table, "all: s", c -> c.all().map(r -> number(c, r.s())));
-    row(table, "all: range", c -> c.all().map(r -> number(c, r.range())));
+    row(table, "all: mean", c -> c.all().map(r -> ReadingFigures.mean(c, r)));
+    row(table, "all: s", c -> c.all().map(r -> ReadingFigures.scatterNumber(c, r.s())));
+    row(table, "all: range", c -> c.all().map(r -> ReadingFigures.readingNumber(c, r.range())));
     String confidence = ReadingsRemarks.percent(options.confidence());
     boolean several = columns.get(0).holders().isPresent();
     String part = several ? "one holder: " : "settled: ";
     if (!several) {
-      row(table, part + "mean", c -> c.settled().map(r -> number(c, r.mean())));
+      row(table, part + "mean", c -> c.settled().map(r -> ReadingFigures.mean(c, r)));
     }
-    row(table, part + "s", c -> scatter(c).map(s -> number(c, s)));
+    row(table, part + "s", c -> scatter(c).map(s -> ReadingFigures.scatterNumber(c, s)));
     row(
         table,
         part + "4 s (ISO 230-2 form)",
-        c -> scatter(c).map(s -> number(c, Repeatability.ISO_230_MULTIPLIER * s)));
+        c ->
+            scatter(c)
+                .map(s -> ReadingFigures.scatterNumber(c, Repeatability.ISO_230_MULTIPLIER * s)));
     if (!several) {
-      row(table, part + "range", c -> c.settled().map(r -> number(c, r.range())));
+      row(
+          table,
+          part + "range",
+          c -> c.settled().map(r -> ReadingFigures.readingNumber(c, r.range())));
     }
     row(
         table,
         "true s below, " + confidence,
-        c -> c.bounds().map(ScatterBounds::upperOneSided).map(s -> number(c, s)));
+        c ->
+            c.bounds()
+                .map(ScatterBounds::upperOneSided)
+                .map(s -> ReadingFigures.scatterNumber(c, s)));
     if (!several) {
       row(
           table,
-          ReadingsRemarks.percent(options.share()) + " of mounts within mean +-",
-          c -> c.toleranceFactor().map(k -> number(c, k * c.scatter().s())));
+          ReadingsRemarks.percent(options.share()) + " of mounts within mean ±",
+          c -> c.toleranceFactor().map(k -> ReadingFigures.scatterNumber(c, k * c.scatter().s())));
     }
     row(
         table,
         "gauge noise, s",
-        c -> c.gauge().map(GaugeNoise::gauge).filter(s -> s > 0).map(s -> number(c, s)));
+        c ->
+            c.gauge()
+                .map(GaugeNoise::gauge)
+                .filter(s -> s > 0)
+                .map(s -> ReadingFigures.scatterNumber(c, s)));
     row(table, "mount alone, s", this::alone);
     if (several) {
       row(
           table,
           "between holders, s",
-          c -> c.holders().map(h -> number(c, h.interchangeability())));
+          c -> c.holders().map(h -> ReadingFigures.scatterNumber(c, h.interchangeability())));
     }
     row(
         table,
         "reversal, two directions",
-        c -> c.directions().map(d -> number(c, d.meanReversal())));
+        c -> c.directions().map(d -> ReadingFigures.scatterNumber(c, d.meanReversal())));
     row(
         table,
         "both directions (ISO 230-2 form)",
-        c -> c.directions().map(d -> number(c, d.repeatability())));
+        c -> c.directions().map(d -> ReadingFigures.scatterNumber(c, d.repeatability())));
     row(table, "drift", c -> c.drift().map(ReadingsText::drift));
     row(table, "flagged", ReadingsText::flagged);
     row(table, "without flagged: s", this::withoutFlagged);
@@ -173,11 +187,6 @@ public final class ReadingsText {
     }
   }
 
-  /** Three figures, in the unit of the column. */
-  static String number(ColumnAnalysis c, double si) {
-    return QuantityFormat.significantNumber(si, c.column().unit(), 3);
-  }
-
   private static Optional<Double> scatter(ColumnAnalysis c) {
     return c.scatter().freedom() < 1 ? Optional.empty() : Optional.of(c.scatter().s());
   }
@@ -185,7 +194,11 @@ public final class ReadingsText {
   private Optional<String> alone(ColumnAnalysis c) {
     return c.gauge()
         .filter(g -> g.gauge() > 0 || g.s() == 0)
-        .map(g -> g.mount().isPresent() ? number(c, g.mount().getAsDouble()) : "not resolvable");
+        .map(
+            g ->
+                g.mount().isPresent()
+                    ? ReadingFigures.scatterNumber(c, g.mount().getAsDouble())
+                    : "not resolvable");
   }
 
   private static String drift(Drift d) {
@@ -207,11 +220,11 @@ public final class ReadingsText {
   private Optional<String> withoutFlagged(ColumnAnalysis c) {
     return c.flagged().isEmpty()
         ? Optional.empty()
-        : Optional.of(number(c, c.scatterWithoutFlagged().s()));
+        : Optional.of(ReadingFigures.scatterNumber(c, c.scatterWithoutFlagged().s()));
   }
 
   private static String verdict(ColumnAnalysis c, ProofOfTarget p) {
-    String target = "s " + number(c, p.target());
+    String target = "s " + QuantityFormat.significantNumber(p.target(), c.column().unit(), 3);
     return switch (p.verdict()) {
       case PROVEN -> target + " proven";
       case REFUTED -> target + " MISSED";

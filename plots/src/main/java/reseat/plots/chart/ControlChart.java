@@ -42,10 +42,30 @@ public final class ControlChart {
     }
   }
 
+  /**
+   * Where the readings come from and what is to be marked in them.
+   *
+   * @param baseline number of readings, from the first, that set the limits; 0 if none of those
+   *     drawn did
+   * @param runs places, from 0, of the readings that complete a run that chance does not make
+   */
+  public record Life(int baseline, List<Integer> runs) {
+
+    /** Nothing to tell apart. */
+    public static final Life PLAIN = new Life(0, List.of());
+
+    /** Copies the places. */
+    public Life {
+      runs = List.copyOf(runs);
+    }
+  }
+
+  private static final LineStyle LATER = new LineStyle(Tone.INK, 1.2, Dash.DASHED);
+
   private ControlChart() {}
 
   /**
-   * Draws the chart.
+   * Draws the chart of checks alone.
    *
    * @param quantity what is checked
    * @param values readings, SI, in order, at least one
@@ -53,6 +73,21 @@ public final class ControlChart {
    * @return the picture {@code control-chart}
    */
   public static Picture draw(AxisQuantity quantity, List<Double> values, Control control) {
+    return draw("control-chart", quantity, values, control, Life.PLAIN);
+  }
+
+  /**
+   * Draws the chart.
+   *
+   * @param name name of the picture
+   * @param quantity what is checked
+   * @param values readings, SI, in order, at least one
+   * @param control centre line and limits
+   * @param life which readings set the limits, and which complete a run
+   * @return the picture
+   */
+  public static Picture draw(
+      String name, AxisQuantity quantity, List<Double> values, Control control, Life life) {
     int n = values.size();
     double[] xs = new double[n];
     double[] ys = new double[n];
@@ -67,40 +102,54 @@ public final class ControlChart {
     double lower = quantity.of(control.lower());
     double upper = quantity.of(control.upper());
     AxisRange y = new AxisRange.Gatherer().add(ys).add(lower).add(upper).range(0.08);
+    boolean later = life.baseline() > 0 && life.baseline() < n;
     PlotPanel panel =
         new PlotPanel(
             WIDTH,
             HEIGHT,
-            "number of the check",
+            later ? "number of the mount or check" : "number of the check",
             new AxisRange.Gatherer().add(0.5).add(n + 0.5).range(0.01),
             quantity.label(),
             y);
     panel.countsAlongX();
     panel.horizontal(quantity.of(control.centre()), CENTRE);
     panel.horizontal(lower, LineStyle.LIMIT).horizontal(upper, LineStyle.LIMIT);
-    panel.line(xs, ys, LineStyle.solid(Tone.BLUE, 1), PlotPanel.MARKERS.get(0));
+    if (later) {
+      panel.vertical(life.baseline() + 0.5, LATER);
+    }
+    panel.markerSize(n > 100 ? 3 : 5);
+    double[][] shown = Thinning.ofSeries(xs, ys);
+    panel.line(shown[0], shown[1], LineStyle.solid(Tone.BLUE, 1), PlotPanel.MARKERS.get(0));
+    List<Integer> runs = life.runs().stream().filter(i -> !outside.contains(i)).toList();
+    panel.points(pick(xs, runs), pick(ys, runs), Tone.ORANGE, PlotPanel.MARKERS.get(2));
     if (!outside.isEmpty()) {
       panel.points(pick(xs, outside), pick(ys, outside), Tone.VERMILLION, PlotPanel.MARKERS.get(1));
     }
     Scene drawn = panel.scene();
-    Scene key = Key.of(key(quantity, control, outside), WIDTH - 12, 2);
+    Scene key = Key.of(key(quantity, control, outside, runs, later), WIDTH - 12, 2);
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(key, 6, drawn.height() + 6);
-    String verdict =
-        outside.isEmpty()
-            ? "All " + n + " checks lie within the control limits."
-            : outside.size()
-                + " of "
-                + n
-                + " checks lie beyond the control limits, first check "
-                + (outside.get(0) + 1)
-                + ".";
+    String verdict = verdict(n, outside, runs);
     return Picture.of(
-        "control-chart",
+        name,
         "Checks of the " + quantity.name() + " over time",
         verdict,
         "Control chart of the " + quantity.name() + ". " + verdict,
         scene.build(WIDTH, drawn.height() + 6 + key.height()));
+  }
+
+  private static String verdict(int n, List<Integer> outside, List<Integer> runs) {
+    String told =
+        outside.isEmpty()
+            ? "All " + n + " checks lie within the control limits"
+            : outside.size()
+                + " of "
+                + n
+                + " checks "
+                + (outside.size() == 1 ? "lies" : "lie")
+                + " beyond the control limits, first check "
+                + (outside.get(0) + 1);
+    return runs.isEmpty() ? told + "." : told + "; a run ends at check " + (runs.get(0) + 1) + ".";
   }
 
   private static double[] pick(double[] from, List<Integer> places) {
@@ -108,7 +157,11 @@ public final class ControlChart {
   }
 
   private static List<Key.Entry> key(
-      AxisQuantity quantity, Control control, List<Integer> outside) {
+      AxisQuantity quantity,
+      Control control,
+      List<Integer> outside,
+      List<Integer> runs,
+      boolean later) {
     List<Key.Entry> key = new ArrayList<>();
     key.add(
         new Key.Entry(
@@ -123,6 +176,19 @@ public final class ControlChart {
                       LineStyle.NONE,
                       Fill.full(Tone.VERMILLION))),
               "check beyond a limit"));
+    }
+    if (!runs.isEmpty()) {
+      key.add(
+          new Key.Entry(
+              List.of(
+                  Mark.Path.polygon(
+                      List.of(new Point(0, -4), new Point(4, 0), new Point(0, 4), new Point(-4, 0)),
+                      LineStyle.NONE,
+                      Fill.full(Tone.ORANGE))),
+              "check that completes a run"));
+    }
+    if (later) {
+      key.add(Key.Entry.line(LATER, "later checks to the right"));
     }
     key.add(Key.Entry.line(CENTRE, "centre, " + quantity.text(control.centre(), 3)));
     key.add(

@@ -3,7 +3,6 @@ package reseat.plots.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import reseat.numerics.RunningCovariance;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.scene.Fill;
@@ -13,7 +12,6 @@ import reseat.plots.scene.Mark;
 import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
-import reseat.space.Vec3;
 
 /** Where the tool point comes to lie over many mounts, in one plane, with its 95 % ellipse. */
 public final class RepeatEllipse {
@@ -21,9 +19,6 @@ public final class RepeatEllipse {
   private static final double WIDTH = 600;
   private static final double HEIGHT = 470;
   private static final LineStyle ELLIPSE = LineStyle.solid(Tone.INK, 1.6);
-
-  /** Radius of a normal cloud in two dimensions that holds 95 %, over sigma: sqrt(-2 ln 0.05). */
-  private static final double HOLDS_95 = Math.sqrt(-2 * Math.log(0.05));
 
   /**
    * The plane.
@@ -61,8 +56,8 @@ public final class RepeatEllipse {
     AxisQuantity up = AxisQuantity.micrometres(plane.second());
     double[] xs = scaled(first, across);
     double[] ys = scaled(second, up);
-    Ellipse e = Ellipse.of(xs, ys);
-    double[][] outline = e.outline(HOLDS_95);
+    CloudEllipse e = CloudEllipse.of(xs, ys);
+    double[][] outline = e.outline(CloudEllipse.HOLDS_95);
     double limitX = across.of(plane.firstLimit());
     double limitY = up.of(plane.secondLimit());
     AxisRange.Gatherer xRange = new AxisRange.Gatherer().add(outline[0]).add(xs);
@@ -132,15 +127,15 @@ public final class RepeatEllipse {
         : Optional.empty();
   }
 
-  private static String caption(Plane plane, Ellipse e, double limitX, double limitY) {
+  private static String caption(Plane plane, CloudEllipse e, double limitX, double limitY) {
     boolean inside =
-        HOLDS_95 * e.sdX + Math.abs(e.meanX) <= limitX
-            && HOLDS_95 * e.sdY + Math.abs(e.meanY) <= limitY;
+        CloudEllipse.HOLDS_95 * e.sdX + Math.abs(e.meanX) <= limitX
+            && CloudEllipse.HOLDS_95 * e.sdY + Math.abs(e.meanY) <= limitY;
     boolean none = Double.isInfinite(limitX) && Double.isInfinite(limitY);
     return "The ellipse is "
-        + NumberText.significant(2 * HOLDS_95 * e.major, 2)
+        + NumberText.significant(2 * CloudEllipse.HOLDS_95 * e.major, 2)
         + " \u00b5m long and "
-        + NumberText.significant(2 * HOLDS_95 * e.minor, 2)
+        + NumberText.significant(2 * CloudEllipse.HOLDS_95 * e.minor, 2)
         + " \u00b5m wide in the "
         + plane.first()
         + "\u2013"
@@ -151,7 +146,7 @@ public final class RepeatEllipse {
             : inside ? " and lies within the target." : " and reaches beyond the target.");
   }
 
-  private static String altText(Plane plane, int n, String what, Ellipse e) {
+  private static String altText(Plane plane, int n, String what, CloudEllipse e) {
     return "Cloud of the tool point over "
         + n
         + " "
@@ -167,53 +162,5 @@ public final class RepeatEllipse {
         + " \u00b5m, correlation "
         + NumberText.decimals(e.correlation, 2)
         + ".";
-  }
-
-  /** Mean, spread and principal axes of a cloud, in the unit of its coordinates. */
-  private static final class Ellipse {
-    final double meanX;
-    final double meanY;
-    final double sdX;
-    final double sdY;
-    final double correlation;
-    final double major;
-    final double minor;
-    final double turn;
-
-    private Ellipse(double meanX, double meanY, double varX, double varY, double cov) {
-      this.meanX = meanX;
-      this.meanY = meanY;
-      sdX = Math.sqrt(varX);
-      sdY = Math.sqrt(varY);
-      correlation = sdX * sdY == 0 ? 0 : cov / (sdX * sdY);
-      double half = Math.hypot((varX - varY) / 2, cov);
-      double middle = (varX + varY) / 2;
-      major = Math.sqrt(middle + half);
-      minor = Math.sqrt(Math.max(0, middle - half));
-      turn = 0.5 * Math.atan2(2 * cov, varX - varY);
-    }
-
-    static Ellipse of(double[] xs, double[] ys) {
-      RunningCovariance c = new RunningCovariance();
-      for (int i = 0; i < xs.length; i++) {
-        c.add(new Vec3(xs[i], ys[i], 0));
-      }
-      Vec3 mean = c.mean();
-      return new Ellipse(
-          mean.x(), mean.y(), c.covariance(0, 0), c.covariance(1, 1), c.covariance(0, 1));
-    }
-
-    double[][] outline(double times) {
-      int n = 90;
-      double[][] points = new double[2][n + 1];
-      for (int i = 0; i <= n; i++) {
-        double t = 2 * Math.PI * i / n;
-        double a = times * major * Math.cos(t);
-        double b = times * minor * Math.sin(t);
-        points[0][i] = meanX + a * Math.cos(turn) - b * Math.sin(turn);
-        points[1][i] = meanY + a * Math.sin(turn) + b * Math.cos(turn);
-      }
-      return points;
-    }
   }
 }

@@ -123,7 +123,8 @@ public final class SeriesChart {
     }
     panel.markerSize(n > 100 ? 3 : 5);
     LineStyle thin = LineStyle.solid(Tone.BLUE, 1);
-    panel.line(xs, ys, thin, PlotPanel.MARKERS.get(0));
+    double[][] shown = Thinning.ofSeries(xs, ys);
+    panel.line(shown[0], shown[1], thin, PlotPanel.MARKERS.get(0));
     if (Double.isFinite(c.trendStart()) && Double.isFinite(c.trendEnd())) {
       double from = Math.max(1, c.settledFrom());
       panel.line(

@@ -42,4 +42,41 @@ final class Thinning {
       java.util.Arrays.copyOf(kept[0], n), java.util.Arrays.copyOf(kept[1], n)
     };
   }
+
+  /** Readings beyond which a series is drawn by the extremes of its stretches. */
+  static final int LONG_SERIES = 2000;
+
+  /**
+   * Keeps of a long series the least and the greatest reading of each stretch, in order, so that
+   * nothing that stands out is lost.
+   *
+   * @param xs places, rising
+   * @param ys readings
+   * @return two arrays of equal length; the series itself if it is not long
+   */
+  static double[][] ofSeries(double[] xs, double[] ys) {
+    int n = ys.length;
+    if (n <= LONG_SERIES) {
+      return new double[][] {xs, ys};
+    }
+    int stretches = LONG_SERIES / 2;
+    double[][] kept = new double[2][2 * stretches];
+    for (int k = 0; k < stretches; k++) {
+      int from = (int) ((long) n * k / stretches);
+      int to = (int) ((long) n * (k + 1) / stretches);
+      int least = from;
+      int most = from;
+      for (int i = from; i < to; i++) {
+        least = ys[i] < ys[least] ? i : least;
+        most = ys[i] > ys[most] ? i : most;
+      }
+      int earlier = Math.min(least, most);
+      int later = Math.max(least, most);
+      kept[0][2 * k] = xs[earlier];
+      kept[1][2 * k] = ys[earlier];
+      kept[0][2 * k + 1] = xs[later];
+      kept[1][2 * k + 1] = ys[later];
+    }
+    return kept;
+  }
 }

@@ -1,0 +1,89 @@
+package reseat.cli.report;
+
+import reseat.readings.ColumnAnalysis;
+import reseat.readings.GaugeNoise;
+import reseat.readings.Repeatability;
+import reseat.units.QuantityFormat;
+import reseat.units.Unit;
+
+/**
+ * Figures of a remount series by as many digits as it deserves, in the unit of its column.
+ *
+ * <p>A standard deviation of n mounts is known to 1/sqrt(2n): to 13 % from 30. It gets two figures,
+ * and a third from 500 mounts on; places get the decimals that their own uncertainty leaves.
+ */
+final class ReadingFigures {
+
+  private static final int MANY = 500;
+  private static final int MOST_DECIMALS = 6;
+
+  private ReadingFigures() {}
+
+  /** A standard deviation or what is made of one, without its unit. */
+  static String scatterNumber(ColumnAnalysis c, double si) {
+    return QuantityFormat.significantNumber(si, c.column().unit(), figures(c));
+  }
+
+  /** A standard deviation or what is made of one, with its unit. */
+  static String scatter(ColumnAnalysis c, double si) {
+    return QuantityFormat.significant(si, c.column().unit(), figures(c));
+  }
+
+  private static int figures(ColumnAnalysis c) {
+    return c.scatter().freedom() < MANY ? 2 : 3;
+  }
+
+  /** A mean, by two figures of its standard error. */
+  static String mean(ColumnAnalysis c, Repeatability r) {
+    return QuantityFormat.fixedNumber(
+        r.mean(), c.column().unit(), decimals(c, r.s() / Math.sqrt(r.n())));
+  }
+
+  /** A place, known to the scatter of single mounts, with its unit. */
+  static String level(ColumnAnalysis c, double si) {
+    return QuantityFormat.fixed(si, c.column().unit(), decimals(c, c.scatter().s()));
+  }
+
+  private static int decimals(ColumnAnalysis c, double uncertainty) {
+    double size = uncertainty / c.column().unit().toSi(1);
+    return size > 0
+        ? (int) Math.max(0, Math.min(MOST_DECIMALS, 1 - Math.floor(Math.log10(size))))
+        : readingDecimals(c);
+  }
+
+  /** A reading or a difference of two, to the step of the gauge, without its unit. */
+  static String readingNumber(ColumnAnalysis c, double si) {
+    return QuantityFormat.fixedNumber(si, c.column().unit(), readingDecimals(c));
+  }
+
+  /** A reading or a difference of two, to the step of the gauge, with its unit. */
+  static String reading(ColumnAnalysis c, double si) {
+    return QuantityFormat.fixed(si, c.column().unit(), readingDecimals(c));
+  }
+
+  /** Decimals that tell the step of the gauge, and four figures of scatter if it is not known. */
+  static int readingDecimals(ColumnAnalysis c) {
+    double si = c.gauge().map(GaugeNoise::resolution).orElse(0.0);
+    Unit unit = c.column().unit();
+    double step = si / unit.toSi(1);
+    if (!(step > 0)) {
+      double s = c.scatter().s() / unit.toSi(1);
+      return s > 0
+          ? (int) Math.max(0, Math.min(MOST_DECIMALS, 3 - Math.floor(Math.log10(s))))
+          : MOST_DECIMALS;
+    }
+    int decimals = 0;
+    for (double scaled = step; decimals < MOST_DECIMALS; scaled *= 10) {
+      if (scaled > 0.5 && Math.abs(scaled - Math.rint(scaled)) < 1e-4 * scaled) {
+        break;
+      }
+      decimals++;
+    }
+    return decimals;
+  }
+
+  /** What was given or stands in a rule, by three figures at most. */
+  static String given(ColumnAnalysis c, double si) {
+    return QuantityFormat.significant(si, c.column().unit(), 3);
+  }
+}
