@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -66,7 +67,7 @@ class SeriesAnalysisTest {
     assertThat(x.temperature()).isPresent();
     assertThat(x.holders()).isEmpty();
     assertThat(x.toleranceFactor()).isPresent();
-    assertThat(a.scatter().orElseThrow().get(0, 0))
+    assertThat(a.scatter(Set.of()).orElseThrow().get(0, 0))
         .isCloseTo(Math.pow(x.scatter().s(), 2), within(1e-22));
   }
 
@@ -123,7 +124,7 @@ class SeriesAnalysisTest {
     assertThat(b.interchangeability()).isCloseTo(50e-6, within(1e-6));
     assertThat(x.drift().orElseThrow().verdict()).isEqualTo(Drift.Verdict.STEADY);
     assertThat(x.toleranceFactor()).isEmpty();
-    assertThat(Math.sqrt(a.scatter().orElseThrow().get(0, 0)))
+    assertThat(Math.sqrt(a.scatter(Set.of()).orElseThrow().get(0, 0)))
         .isCloseTo(x.scatter().s(), within(1e-15));
   }
 

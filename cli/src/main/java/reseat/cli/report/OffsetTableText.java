@@ -22,8 +22,8 @@ public final class OffsetTableText {
     List<String> head = new ArrayList<>(List.of("holder", "mounts"));
     for (AxisRule axis : table.axes()) {
       head.add(axis.axis() + ", mm");
-      head.add("+-");
-      head.add("next +-");
+      head.add("±");
+      head.add("next ±");
     }
     TextTable text = new TextTable("l" + "r".repeat(head.size() - 1), head.toArray(String[]::new));
     for (OffsetTable.Row row : table.rows()) {
@@ -63,9 +63,9 @@ public final class OffsetTableText {
       s.append(axis.diameter() ? " as a diameter" : " as read");
       s.append(axis.sign() < 0 ? ", sign turned" : "");
     }
-    s.append(". +- is the ")
+    s.append(". ± is the ")
         .append(ReadingsRemarks.percent(table.confidence()))
-        .append(" uncertainty of the offset, next +- that of the next single mount.");
+        .append(" uncertainty of the offset, next ± that of the next single mount.");
     if (!table.conditions().date().isEmpty()) {
       s.append(" Read ").append(table.conditions().date()).append('.');
     }
