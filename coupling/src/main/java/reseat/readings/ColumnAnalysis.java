@@ -163,6 +163,15 @@ public final class ColumnAnalysis {
   }
 
   /**
+   * Returns the readings after the wear-in, each less the mean of its holder.
+   *
+   * @return deviations in the order of the mounts, m or rad
+   */
+  public List<Double> deviations() {
+    return Arrays.stream(groups.deviations(settled)).boxed().toList();
+  }
+
+  /**
    * Tests whether the settled readings look normal.
    *
    * @return the test; empty if there are fewer than eight mounts of any holder, whose own means
@@ -287,10 +296,11 @@ public final class ColumnAnalysis {
   /**
    * Sets up a control chart with the settled part as its baseline.
    *
-   * @return the chart; empty with fewer than 3 mounts or none that scatter
+   * @return the chart; empty with fewer than 3 mounts or none that scatter, and with several
+   *     holders, whose places differ
    */
   public Optional<ControlChart> chart() {
-    return settled.length < 3 || Repeatability.of(settled).isWithoutScatter()
+    return settled.length < 3 || groups.count() > 1 || Repeatability.of(settled).isWithoutScatter()
         ? Optional.empty()
         : Optional.of(ControlChart.of(settled));
   }

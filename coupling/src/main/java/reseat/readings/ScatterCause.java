@@ -19,8 +19,8 @@ public enum ScatterCause {
   /** Particles between ball and seat. */
   DIRT(
       "dirt on the contacts",
-      "wipe and blow off balls and seats before every mount; look for a burr or a mark on the"
-          + " contact named"),
+      "wipe and blow off balls and seats before every mount; look for a burr or a mark at each"
+          + " contact"),
   /** Temperature differs from mount to mount. */
   TEMPERATURE(
       "temperature of the holder against the base",

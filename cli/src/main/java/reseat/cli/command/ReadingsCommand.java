@@ -56,23 +56,27 @@ final class ReadingsCommand implements FileCommand {
             "CSV file. Its head names the columns, 'cycle, X [um], Z [um], temperature [degC],"
                 + " holder'; then a row for each mount."));
     ReadingsChoices.describe(spec);
+    ReadingsFiles.describe(spec);
   }
 
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
-    return run(file, new ReadingsChoices(null), out, err);
+    return run(file, new ReadingsChoices(null), null, out, err);
   }
 
   @Override
   public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
     Path file = given.matchedPositionalValue(0, Path.of(""));
-    return run(file, new ReadingsChoices(given), out, err);
+    return run(file, new ReadingsChoices(given), given, out, err);
   }
 
-  private static int run(Path file, ReadingsChoices choices, PrintWriter out, PrintWriter err)
+  private static int run(
+      Path file, ReadingsChoices choices, ParseResult given, PrintWriter out, PrintWriter err)
       throws IOException {
     ReadingsReport report;
+    ReadingsFiles files = new ReadingsFiles(given, choices);
     try {
+      files.check();
       if (choices.plan()) {
         WholeFile.write(file, choices.blankSheet(), choices.force());
         out.println("wrote " + file);
@@ -91,6 +95,9 @@ final class ReadingsCommand implements FileCommand {
     }
     if (!choices.text("--sheet").isEmpty()) {
       write(choices, "--sheet", AcceptanceSheet.filled(report));
+    }
+    if (files.wanted()) {
+      return files.write(file, report, out, err);
     }
     out.print(choices.json() ? ReadingsJson.of(report) : ReadingsText.of(report));
     return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
@@ -250,7 +257,7 @@ final class ReadingsCommand implements FileCommand {
       throw new UnusableChoice(
           "--later: "
               + file
-              + " has no probe of the same name and kind whose readings scatter in "
+              + " has no probe of the same name and kind whose readings, of one holder, scatter in "
               + analysis.series().source(),
           null);
     }

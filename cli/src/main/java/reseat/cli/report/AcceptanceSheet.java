@@ -1,5 +1,6 @@
 package reseat.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import reseat.readings.AcceptancePlan;
@@ -109,8 +110,12 @@ public final class AcceptanceSheet {
       out.append(Paragraph.of("  ", c.column().name() + ": " + verdict(c, analysis.hasSettled())));
     }
     out.append("\nLimits for later checks\n");
-    analysis.columns().forEach(c -> limits(out, c));
-    out.append("\nReadings\n").append(readings(analysis));
+    List<String> limits = limits(analysis);
+    limits.forEach(t -> out.append(Paragraph.of("  ", t)));
+    if (limits.isEmpty()) {
+      out.append("  none: they need readings of one holder that scatter\n");
+    }
+    out.append("\nReadings\n").append(readings(analysis).text());
     out.append("\nDate, name: ______________\n");
     return out.toString();
   }
@@ -134,30 +139,39 @@ public final class AcceptanceSheet {
     };
   }
 
-  private static void limits(StringBuilder out, ColumnAnalysis c) {
-    if (c.settled().isEmpty() || c.scatter().s() == 0 || c.holders().isPresent()) {
-      return;
+  /**
+   * Sets limits for later checks.
+   *
+   * @param analysis the accepted series
+   * @return one sentence per probe that scatters; none with several holders
+   */
+  static List<String> limits(SeriesAnalysis analysis) {
+    List<String> out = new ArrayList<>();
+    for (ColumnAnalysis c : analysis.columns()) {
+      if (c.settled().isEmpty() || c.scatter().s() == 0 || c.holders().isPresent()) {
+        continue;
+      }
+      Repeatability base = c.settled().get();
+      Requalification q = Requalification.of(base, CHECK_MOUNTS, CHECK_CONFIDENCE);
+      out.add(
+          c.column().name()
+              + ": mean of "
+              + CHECK_MOUNTS
+              + " mounts within "
+              + ReadingFigures.level(c, base.mean() - q.meanShift())
+              + " to "
+              + ReadingFigures.level(c, base.mean() + q.meanShift())
+              + ", their s at most "
+              + ReadingFigures.scatter(c, q.scatter())
+              + " (an unchanged mount passes each with "
+              + ReadingsRemarks.percent(CHECK_CONFIDENCE)
+              + ")");
     }
-    Repeatability base = c.settled().get();
-    Requalification q = Requalification.of(base, CHECK_MOUNTS, CHECK_CONFIDENCE);
-    out.append(
-        Paragraph.of(
-            "  ",
-            c.column().name()
-                + ": mean of "
-                + CHECK_MOUNTS
-                + " mounts within "
-                + ReadingFigures.level(c, base.mean() - q.meanShift())
-                + " to "
-                + ReadingFigures.level(c, base.mean() + q.meanShift())
-                + ", their s at most "
-                + ReadingFigures.scatter(c, q.scatter())
-                + " (an unchanged mount passes each with "
-                + ReadingsRemarks.percent(CHECK_CONFIDENCE)
-                + ")"));
+    return out;
   }
 
-  private static String readings(SeriesAnalysis analysis) {
+  /** All readings, as read. */
+  static TextTable readings(SeriesAnalysis analysis) {
     List<ColumnAnalysis> columns = analysis.columns();
     boolean warm = analysis.series().temperatures().isPresent();
     double[] temperatures = analysis.series().temperatures().orElse(new double[0]);
@@ -187,6 +201,6 @@ public final class AcceptanceSheet {
       }
       table.row(cells);
     }
-    return table.text();
+    return table;
   }
 }

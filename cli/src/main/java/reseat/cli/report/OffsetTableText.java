@@ -19,6 +19,11 @@ public final class OffsetTableText {
    * @return lines of text, offsets in mm with four decimals
    */
   public static String of(OffsetTable table) {
+    return Paragraph.of("", explanation(table)) + table(table).text();
+  }
+
+  /** The table alone. */
+  static TextTable table(OffsetTable table) {
     List<String> head = new ArrayList<>(List.of("holder", "mounts"));
     for (AxisRule axis : table.axes()) {
       head.add(axis.axis() + ", mm");
@@ -35,9 +40,7 @@ public final class OffsetTableText {
       }
       text.row(cells.toArray(String[]::new));
     }
-    StringBuilder out = new StringBuilder();
-    out.append(Paragraph.of("", explanation(table)));
-    return out.append(text.text()).toString();
+    return text;
   }
 
   private static String mm(double metres) {

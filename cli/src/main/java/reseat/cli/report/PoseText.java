@@ -24,6 +24,11 @@ final class PoseText {
    * @return lines of text
    */
   static String of(PoseScatter scatter, List<Vec3> points) {
+    return Paragraph.of("", head(scatter)) + table(scatter, points).text();
+  }
+
+  /** How well the probes tell the motions. */
+  static String head(PoseScatter scatter) {
     ProbeLayout layout = scatter.layout();
     double condition = layout.condition();
     StringBuilder head = new StringBuilder();
@@ -42,7 +47,11 @@ final class PoseText {
                 head.append("; the probes disagree by ")
                     .append(String.format(Locale.ROOT, "%.2f", m))
                     .append(" times their noise"));
-    head.append('.');
+    return head.append('.').toString();
+  }
+
+  /** The motions, and those of points. */
+  static TextTable table(PoseScatter scatter, List<Vec3> points) {
     TextTable table = new TextTable("lrr", "motion from mount to mount", "s", "of it probe noise");
     for (Map.Entry<Freedom, Figure> entry : scatter.motions().entrySet()) {
       boolean turn = entry.getKey().isRotation();
@@ -60,7 +69,7 @@ final class PoseText {
       row(table, name + "y, µm", scatter.scatterOf(p, Vec3.Y), false);
       row(table, name + "z, µm", scatter.scatterOf(p, Vec3.Z), false);
     }
-    return Paragraph.of("", head.toString()) + table.text();
+    return table;
   }
 
   private static void row(TextTable table, String name, Figure figure, boolean turn) {

@@ -22,6 +22,17 @@ final class PredictionText {
   static String of(PredictionStudy study, MeasuredSeries series) {
     StringBuilder out = new StringBuilder();
     out.append("Against the prediction (" + study.mounts() + " simulated tool changes)\n");
+    out.append(tests(study).text());
+    study.fit().ifPresent(f -> out.append(fit(f, study)));
+    List<String> advice = advice(study, series);
+    for (int i = 0; i < advice.size(); i++) {
+      out.append(Paragraph.of("", (i == 0 ? "What to do first: " : "Then: ") + advice.get(i)));
+    }
+    return out.toString();
+  }
+
+  /** The comparison, axis by axis. */
+  static TextTable tests(PredictionStudy study) {
     TextTable table =
         new TextTable(
             "lrrrrl",
@@ -33,13 +44,7 @@ final class PredictionText {
             "verdict");
     study.tests().forEach(t -> row(table, t, ""));
     study.typical().forEach(t -> row(table, t, ", without flagged"));
-    out.append(table.text());
-    study.fit().ifPresent(f -> out.append(fit(f, study)));
-    List<String> advice = advice(study, series);
-    for (int i = 0; i < advice.size(); i++) {
-      out.append(Paragraph.of("", (i == 0 ? "What to do first: " : "Then: ") + advice.get(i)));
-    }
-    return out.toString();
+    return table;
   }
 
   private static void row(TextTable table, PredictionTest t, String which) {
@@ -64,6 +69,13 @@ final class PredictionText {
     StringBuilder out = new StringBuilder();
     out.append("\nAmounts from mount to mount with which the simulation scatters as measured");
     out.append(study.flagged().isEmpty() ? "\n" : " (without the flagged mounts)\n");
+    out.append(amounts(fit).text());
+    told(fit, study).forEach(t -> out.append(Paragraph.of("", t)));
+    return out.toString();
+  }
+
+  /** The amounts of each cause. */
+  static TextTable amounts(AmountFit fit) {
     TextTable table =
         new TextTable("lrrrrl", "cause", "assumed", "fits best", "between", "share", "direction");
     for (Amount a : fit.amounts()) {
@@ -75,43 +87,43 @@ final class PredictionText {
           Shown.percent(a.share()),
           direction(a));
     }
-    out.append(table.text());
+    return table;
+  }
+
+  /** What the amounts are worth. */
+  static List<String> told(AmountFit fit, PredictionStudy study) {
+    List<String> out = new ArrayList<>();
     List<String> axes = new ArrayList<>();
     for (int i = 0; i < study.axes().size(); i++) {
       axes.add(study.axes().get(i) + " " + Shown.micrometres(fit.simulated().get(i)) + " µm");
     }
-    out.append(
-        Paragraph.of(
-            "",
-            "Simulated with these amounts together, s is "
-                + String.join(", ", axes)
-                + ". Direction: how much the cause alone scatters the tool point the way it was"
-                + " measured, 1 for just so."));
+    out.add(
+        "Simulated with these amounts together, s is "
+            + String.join(", ", axes)
+            + ". Direction: how much the cause alone scatters the tool point the way it was"
+            + " measured, 1 for just so.");
     String twins =
         fit.amounts().stream()
             .filter(a -> !a.separable())
             .map(a -> a.cause().words())
             .collect(Collectors.joining(", "));
+    boolean all = fit.amounts().stream().noneMatch(Amount::separable);
     if (!twins.isEmpty()) {
-      out.append(
-          Paragraph.of(
-              "",
-              "Not told apart by these axes: "
-                  + twins
-                  + ". Their amounts can be traded for one another, within the bounds given."));
+      out.add(
+          "Not told apart by these axes: "
+              + (all ? "any of them" : twins)
+              + ". Their amounts can be traded for one another, within the bounds given.");
     }
     if (fit.fit().p() < MISFIT) {
-      out.append(
-          Paragraph.of(
-              "",
-              "No amounts of these causes give the directions that were measured ("
-                  + (fit.fit().p() < 0.001
-                      ? "p below 0.001"
-                      : String.format(Locale.ROOT, "p %.3f", fit.fit().p()))
-                  + "): look for a cause that the prediction does not hold, such as a loose ball, a"
-                  + " burr, a gauge stand that moves, or drift."));
+      out.add(
+          "No amounts of these causes give the directions that were measured ("
+              + (fit.fit().p() < 0.001
+                  ? "p below 0.001"
+                  : String.format(Locale.ROOT, "p %.3f", fit.fit().p()))
+              + "): look for a cause that the prediction does not hold, such as a loose ball, a"
+              + " burr, a gauge stand that moves, or drift.");
     }
-    return out.toString();
+    return out;
   }
 
   private static String direction(Amount a) {

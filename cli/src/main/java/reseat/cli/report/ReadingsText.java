@@ -46,7 +46,7 @@ public final class ReadingsText {
     StringBuilder out = new StringBuilder();
     out.append(Paragraph.of("", headline()));
     out.append(Paragraph.of("", settled())).append('\n');
-    out.append(table()).append('\n');
+    out.append(table().text()).append('\n');
     for (String remark : ReadingsRemarks.of(report)) {
       out.append(Paragraph.of("", remark));
     }
@@ -104,7 +104,28 @@ public final class ReadingsText {
     return n + " " + word + (n == 1 ? "" : "s");
   }
 
-  private String table() {
+  /**
+   * Makes the table of figures.
+   *
+   * @param report what is reported
+   * @return a column for each probe
+   */
+  static TextTable table(ReadingsReport report) {
+    return new ReadingsText(report).table();
+  }
+
+  /**
+   * Says which mounts are counted.
+   *
+   * @param report what is reported
+   * @return two sentences
+   */
+  static List<String> head(ReadingsReport report) {
+    ReadingsText text = new ReadingsText(report);
+    return List.of(text.headline() + ".", text.settled());
+  }
+
+  private TextTable table() {
     List<String> head = new ArrayList<>(List.of(""));
     columns.forEach(c -> head.add(c.column().name() + ", " + c.column().unit().symbol()));
     TextTable table = new TextTable("l" + "r".repeat(columns.size()), head.toArray(String[]::new));
@@ -176,7 +197,7 @@ public final class ReadingsText {
             c.hasTarget()
                 ? c.proof().map(p -> verdict(c, p)).or(() -> Optional.of("not proven"))
                 : Optional.empty());
-    return table.text();
+    return table;
   }
 
   private void row(TextTable table, String name, Function<ColumnAnalysis, Optional<String>> cell) {

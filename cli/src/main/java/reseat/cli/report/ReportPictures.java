@@ -124,16 +124,24 @@ public final class ReportPictures {
 
   /** A picture for a page. */
   Page.Figure figure(String name) {
-    Picture p = byName.get(name);
+    return figure(byName.get(name));
+  }
+
+  private static Page.Figure figure(Picture p) {
     return new Page.Figure(p.svgElement(), p.title() + ". " + p.caption());
   }
 
   /** All pictures whose names begin in a certain way, as blocks of a page. */
   List<Page.Block> beginning(String start) {
+    return blocks(byName, start);
+  }
+
+  /** The same of any pictures. */
+  static List<Page.Block> blocks(Map<String, Picture> pictures, String start) {
     List<Page.Block> blocks = new ArrayList<>();
-    for (String name : byName.keySet()) {
-      if (name.startsWith(start)) {
-        blocks.add(new Page.Drawing(figure(name)));
+    for (Map.Entry<String, Picture> p : pictures.entrySet()) {
+      if (p.getKey().startsWith(start)) {
+        blocks.add(new Page.Drawing(figure(p.getValue())));
       }
     }
     return blocks;

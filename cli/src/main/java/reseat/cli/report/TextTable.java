@@ -2,6 +2,7 @@ package reseat.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.cli.page.Page;
 
 /**
  * A table for the screen: columns two blanks apart, the first to the left, the others to the right
@@ -64,6 +65,21 @@ public final class TextTable {
       out.append(line.toString().stripTrailing()).append('\n');
     }
     return out.toString();
+  }
+
+  /**
+   * Sets the same table for a page.
+   *
+   * @param caption what it holds
+   * @return its head and rows
+   */
+  Page.Table forPage(String caption) {
+    return new Page.Table(
+        caption,
+        rows.get(0),
+        rows.subList(1, rows.size()).stream()
+            .map(cells -> new Page.Row(cells, Page.Tone.PLAIN))
+            .toList());
   }
 
   private static int length(String cell) {

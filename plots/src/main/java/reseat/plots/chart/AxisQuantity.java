@@ -92,4 +92,18 @@ public record AxisQuantity(String name, String unit, double unitInSi) {
         ? NumberText.significant(of(si), digits)
         : NumberText.with(of(si), digits, unit);
   }
+
+  /**
+   * Writes an SI value by the decimals that a scale of differences calls for.
+   *
+   * @param si value in SI
+   * @param scale difference that matters, SI; its second figure is the last that is written
+   * @return number and unit
+   */
+  public String textTo(double si, double scale) {
+    double size = Math.abs(of(scale));
+    int decimals = size > 0 ? (int) Math.max(0, Math.min(9, 1 - Math.floor(Math.log10(size)))) : 3;
+    String number = NumberText.decimals(of(si), decimals);
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
 }

@@ -107,7 +107,9 @@ public final class ControlChart {
         new PlotPanel(
             WIDTH,
             HEIGHT,
-            later ? "number of the mount or check" : "number of the check",
+            later
+                ? "settled mounts, then later checks"
+                : life.baseline() > 0 ? "number of the settled mount" : "number of the check",
             new AxisRange.Gatherer().add(0.5).add(n + 0.5).range(0.01),
             quantity.label(),
             y);
@@ -126,30 +128,36 @@ public final class ControlChart {
       panel.points(pick(xs, outside), pick(ys, outside), Tone.VERMILLION, PlotPanel.MARKERS.get(1));
     }
     Scene drawn = panel.scene();
-    Scene key = Key.of(key(quantity, control, outside, runs, later), WIDTH - 12, 2);
+    Scene key = Key.of(key(quantity, control, outside, runs, life, n), WIDTH - 12, 2);
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(key, 6, drawn.height() + 6);
-    String verdict = verdict(n, outside, runs);
+    String verdict = verdict(n, outside, runs, life.baseline() > 0 ? "reading" : "check");
     return Picture.of(
         name,
-        "Checks of the " + quantity.name() + " over time",
+        (life.baseline() == n ? "Mounts of " : "Checks of ") + quantity.name() + " over time",
         verdict,
-        "Control chart of the " + quantity.name() + ". " + verdict,
+        "Control chart of " + quantity.name() + ". " + verdict,
         scene.build(WIDTH, drawn.height() + 6 + key.height()));
   }
 
-  private static String verdict(int n, List<Integer> outside, List<Integer> runs) {
+  private static String verdict(int n, List<Integer> outside, List<Integer> runs, String word) {
     String told =
         outside.isEmpty()
-            ? "All " + n + " checks lie within the control limits"
+            ? "All " + n + " " + word + "s lie within the control limits"
             : outside.size()
                 + " of "
                 + n
-                + " checks "
+                + " "
+                + word
+                + "s "
                 + (outside.size() == 1 ? "lies" : "lie")
-                + " beyond the control limits, first check "
+                + " beyond the control limits, first "
+                + word
+                + " "
                 + (outside.get(0) + 1);
-    return runs.isEmpty() ? told + "." : told + "; a run ends at check " + (runs.get(0) + 1) + ".";
+    return runs.isEmpty()
+        ? told + "."
+        : told + "; a run ends at " + word + " " + (runs.get(0) + 1) + ".";
   }
 
   private static double[] pick(double[] from, List<Integer> places) {
@@ -161,12 +169,15 @@ public final class ControlChart {
       Control control,
       List<Integer> outside,
       List<Integer> runs,
-      boolean later) {
+      Life life,
+      int n) {
+    String word = life.baseline() > 0 ? "reading" : "check";
+    double scale = (control.upper() - control.lower()) / 6;
     List<Key.Entry> key = new ArrayList<>();
     key.add(
         new Key.Entry(
             List.of(Mark.Oval.circle(new Point(0, 0), 3, LineStyle.NONE, Fill.full(Tone.BLUE))),
-            "check within limits"));
+            word + " within limits"));
     if (!outside.isEmpty()) {
       key.add(
           new Key.Entry(
@@ -175,7 +186,7 @@ public final class ControlChart {
                       reseat.plots.scene.Box.about(new Point(0, 0), 3),
                       LineStyle.NONE,
                       Fill.full(Tone.VERMILLION))),
-              "check beyond a limit"));
+              word + " beyond a limit"));
     }
     if (!runs.isEmpty()) {
       key.add(
@@ -185,19 +196,19 @@ public final class ControlChart {
                       List.of(new Point(0, -4), new Point(4, 0), new Point(0, 4), new Point(-4, 0)),
                       LineStyle.NONE,
                       Fill.full(Tone.ORANGE))),
-              "check that completes a run"));
+              word + " that completes a run"));
     }
-    if (later) {
+    if (life.baseline() > 0 && life.baseline() < n) {
       key.add(Key.Entry.line(LATER, "later checks to the right"));
     }
-    key.add(Key.Entry.line(CENTRE, "centre, " + quantity.text(control.centre(), 3)));
+    key.add(Key.Entry.line(CENTRE, "centre, " + quantity.textTo(control.centre(), scale)));
     key.add(
         Key.Entry.line(
             LineStyle.LIMIT,
             "control limits, "
-                + quantity.text(control.lower(), 3)
+                + quantity.textTo(control.lower(), scale)
                 + " and "
-                + quantity.text(control.upper(), 3)));
+                + quantity.textTo(control.upper(), scale)));
     return key;
   }
 }

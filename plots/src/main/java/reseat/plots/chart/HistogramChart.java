@@ -97,12 +97,14 @@ public final class HistogramChart {
     panel.vertical(lines[0], LineStyle.LIMIT).vertical(lines[1], LineStyle.LIMIT);
     panel.vertical(lines[2], BOUND).vertical(lines[3], BOUND);
     Scene drawn = panel.scene();
-    Scene key = Key.of(key(quantity, marked, mean), WIDTH - 12, 2);
+    double spread = (v[v.length - 1] - v[0]) * quantity.unitInSi() / 10;
+    String told = quantity.textTo(mean * quantity.unitInSi(), spread);
+    Scene key = Key.of(key(marked, told), WIDTH - 12, 2);
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(key, 6, drawn.height() + 6);
     return Picture.of(
         name,
-        "How the " + quantity.name() + " is spread",
+        "Spread of " + quantity.name(),
         caption(quantity, v, lines),
         altText(quantity, v, mean),
         scene.build(WIDTH, drawn.height() + 6 + key.height()));
@@ -123,11 +125,9 @@ public final class HistogramChart {
     panel.line(xs, ys, LineStyle.solid(Tone.BLUE, 1));
   }
 
-  private static List<Key.Entry> key(AxisQuantity quantity, Marked marked, double mean) {
+  private static List<Key.Entry> key(Marked marked, String mean) {
     List<Key.Entry> key = new ArrayList<>();
-    String told =
-        NumberText.significant(mean, 3) + (quantity.unit().isEmpty() ? "" : " " + quantity.unit());
-    key.add(Key.Entry.line(MEAN, "mean, " + told));
+    key.add(Key.Entry.line(MEAN, "mean, " + mean));
     if (Double.isFinite(marked.lowerBound()) || Double.isFinite(marked.upperBound())) {
       key.add(Key.Entry.line(BOUND, marked.boundName()));
     }
@@ -150,10 +150,10 @@ public final class HistogramChart {
         ? outside
             + " of "
             + sorted.length
-            + " values of the "
+            + " values of "
             + quantity.name()
             + " lie beyond the limits."
-        : "How often each value of the " + quantity.name() + " came.";
+        : "How often each value came.";
   }
 
   private static String altText(AxisQuantity quantity, double[] sorted, double mean) {

@@ -79,9 +79,20 @@ public final class SeriesChart {
    * @return the picture {@code readings}
    */
   public static Picture draw(List<Column> columns) {
+    return draw(columns, "limit");
+  }
+
+  /**
+   * Draws the series, one panel under the other.
+   *
+   * @param columns at least one
+   * @param limitName what the limits are, for the key
+   * @return the picture {@code readings}
+   */
+  public static Picture draw(List<Column> columns, String limitName) {
     List<Scene> panels = new ArrayList<>();
     columns.forEach(c -> panels.add(panel(c)));
-    panels.add(Key.of(key(columns), WIDTH - 12, 2));
+    panels.add(Key.of(key(columns, limitName), WIDTH - 12, 2));
     return Picture.of(
         "readings",
         "Readings in the order in which they were taken",
@@ -135,7 +146,7 @@ public final class SeriesChart {
     return panel.scene();
   }
 
-  private static List<Key.Entry> key(List<Column> columns) {
+  private static List<Key.Entry> key(List<Column> columns, String limitName) {
     List<Key.Entry> key = new ArrayList<>();
     key.add(
         new Key.Entry(
@@ -144,7 +155,7 @@ public final class SeriesChart {
                 Mark.Oval.circle(new Point(0, 0), 2.5, LineStyle.NONE, Fill.full(Tone.BLUE))),
             "reading"));
     if (columns.stream().anyMatch(c -> Double.isFinite(c.lower()) || Double.isFinite(c.upper()))) {
-      key.add(Key.Entry.line(LineStyle.LIMIT, "limit"));
+      key.add(Key.Entry.line(LineStyle.LIMIT, limitName));
     }
     if (columns.stream().anyMatch(c -> c.settledFrom() > 1)) {
       key.add(Key.Entry.line(SETTLED, "settled from here on"));
@@ -156,14 +167,20 @@ public final class SeriesChart {
   }
 
   private static String caption(List<Column> columns) {
+    List<Integer> from =
+        columns.stream().map(Column::settledFrom).filter(f -> f > 1).distinct().toList();
+    if (from.isEmpty()) {
+      return "Look for a drift, a jump or readings that stand alone.";
+    }
     String settled =
-        columns.stream()
-            .filter(c -> c.settledFrom() > 1)
-            .map(c -> c.quantity().name() + " from mount " + c.settledFrom())
-            .collect(Collectors.joining(", "));
-    return settled.isEmpty()
-        ? "Look for a drift, a jump or readings that stand alone."
-        : "The first mounts still run in; settled are " + settled + ".";
+        from.size() == 1 && columns.stream().allMatch(c -> c.settledFrom() > 1)
+            ? "all are settled from mount " + from.get(0)
+            : "settled are "
+                + columns.stream()
+                    .filter(c -> c.settledFrom() > 1)
+                    .map(c -> c.quantity().name() + " from mount " + c.settledFrom())
+                    .collect(Collectors.joining(", "));
+    return "The first mounts still run in; " + settled + ".";
   }
 
   private static String told(Column c) {
