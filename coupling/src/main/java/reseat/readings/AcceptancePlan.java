@@ -29,8 +29,8 @@ public record AcceptancePlan(
     int wearIn,
     List<Probe> probes) {
 
-  /** Fewest mounts a plan asks for; below it the trend tests see nothing. */
-  public static final int LEAST_MOUNTS = 10;
+  /** Fewest mounts a plan asks for; below it nothing tells whether a mount has settled. */
+  public static final int LEAST_MOUNTS = Settling.LEAST_MOUNTS;
 
   /** Seatings of wear-in unless another number is asked for: common practice, no source. */
   public static final int WEAR_IN = 50;

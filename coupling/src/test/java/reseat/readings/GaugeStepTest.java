@@ -39,11 +39,13 @@ class GaugeStepTest {
 
   @Test
   void slipsOfUnitsAreKnownByTheirFactor() {
-    assertThat(UnitSlip.between(1210, 1.2)).contains(UnitSlip.THOUSAND);
-    assertThat(UnitSlip.between(0.0012, 1.2)).contains(UnitSlip.THOUSAND);
-    assertThat(UnitSlip.between(-0.5, -12.7)).contains(UnitSlip.INCH);
-    assertThat(UnitSlip.between(12, 1.2)).contains(UnitSlip.TEN);
-    assertThat(UnitSlip.between(3, 1.2)).isEmpty();
-    assertThat(UnitSlip.between(0, 1.2)).isEmpty();
+    assertThat(UnitSlip.between(1210, 1.2, 0)).contains(UnitSlip.THOUSAND);
+    assertThat(UnitSlip.between(0.0012, 1.2, 0)).contains(UnitSlip.THOUSAND);
+    assertThat(UnitSlip.between(-0.5, -12.7, 0)).contains(UnitSlip.INCH);
+    assertThat(UnitSlip.between(12, 1.2, 0)).contains(UnitSlip.TEN);
+    assertThat(UnitSlip.between(3, 1.2, 0)).isEmpty();
+    assertThat(UnitSlip.between(0.00013, 0.118, 0)).isEmpty();
+    assertThat(UnitSlip.between(0.00013, 0.118, 0.006)).contains(UnitSlip.THOUSAND);
+    assertThat(UnitSlip.between(0, 1.2, 0)).isEmpty();
   }
 }

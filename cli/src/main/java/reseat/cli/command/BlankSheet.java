@@ -2,48 +2,48 @@ package reseat.cli.command;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import reseat.cli.report.AcceptanceSheet;
+import reseat.cli.report.AcceptanceTestPlan;
 import reseat.readings.AcceptancePlan;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;
 import reseat.units.Unit;
+import reseat.units.UnitCatalog;
 
-/** Lays out a remount test from targets alone, before there is anything to read. */
+/** Lays out a remount test from targets or a design, before there is anything to read. */
 final class BlankSheet {
 
   private BlankSheet() {}
 
   /**
-   * Writes the blank form.
+   * Lays out the test.
    *
-   * @param targets {@code PROBE=VALUE}, one for each probe
+   * @param targets {@code PROBE=VALUE}, one for each probe; with a design they go before its own
    * @param multiplier how many standard deviations a target means
    * @param expected {@code PROBE=VALUE} or {@code VALUE}: true standard deviations expected
    * @param confidence confidence of the proof
    * @param wearIn seatings before the first reading; negative for the usual number
-   * @return CSV text
+   * @param design the design to be tested, with the name of its file; empty if there is none
+   * @return the form
    * @throws IllegalArgumentException if a word cannot be used; the message names the option
    */
-  static String of(
+  static AcceptanceTestPlan of(
       List<String> targets,
       double multiplier,
       List<String> expected,
       double confidence,
-      int wearIn) {
-    if (targets.isEmpty()) {
-      throw new IllegalArgumentException(
-          "--plan: name the probes with their targets, such as --target \"X=0.5 um\"");
-    }
+      int wearIn,
+      Map<String, DesignPlan> design) {
     Map<String, Double> hopes = new HashMap<>();
     for (String word : expected) {
       hopes.put(name(word).toLowerCase(Locale.ROOT), length("--expected", word).value());
     }
-    List<AcceptancePlan> plans = new ArrayList<>();
-    Unit unit = length("--target", targets.get(0)).unit();
+    Unit unit = UnitCatalog.UM;
+    Map<String, Double> wanted = new LinkedHashMap<>();
     for (String word : targets) {
       String name = name(word);
       if (name.isEmpty()) {
@@ -52,16 +52,48 @@ final class BlankSheet {
                 + word
                 + "\"");
       }
-      double target = length("--target", word).value() / multiplier;
+      Quantity q = length("--target", word);
+      unit = wanted.isEmpty() ? q.unit() : unit;
+      if (wanted.put(name, q.value() / multiplier) != null) {
+        throw new IllegalArgumentException("--target is given twice for probe " + name);
+      }
+    }
+    List<String> sources = new ArrayList<>();
+    DesignPlan tested = null;
+    for (Map.Entry<String, DesignPlan> d : design.entrySet()) {
+      tested = d.getValue();
+      sources.addAll(tested.sources(d.getKey()));
+      for (Map.Entry<String, Double> own : tested.targets().entrySet()) {
+        if (wanted.keySet().stream().noneMatch(own.getKey()::equalsIgnoreCase)) {
+          wanted.put(own.getKey(), own.getValue());
+        }
+      }
+    }
+    if (wanted.isEmpty()) {
+      throw new IllegalArgumentException(
+          "--plan: name the probes with their targets, such as --target \"X=0.5 um\""
+              + (tested == null
+                  ? ", or the design to be tested with --against"
+                  : "; the design wants no repeatability of its own"));
+    }
+    List<AcceptancePlan> plans = new ArrayList<>();
+    for (Map.Entry<String, Double> w : wanted.entrySet()) {
       double hope =
-          hopes.getOrDefault(
-              name.toLowerCase(Locale.ROOT),
-              hopes.getOrDefault("", AcceptancePlan.USUAL_SHARE * target));
+          hopes.getOrDefault(w.getKey().toLowerCase(Locale.ROOT), hopes.getOrDefault("", 0.0));
       AcceptancePlan plan =
-          AcceptancePlan.of(name, target, hope, confidence, AcceptancePlan.USUAL_CHANCE, List.of());
+          tested == null
+              ? AcceptancePlan.of(
+                  w.getKey(),
+                  w.getValue(),
+                  hope > 0 ? hope : AcceptancePlan.USUAL_SHARE * w.getValue(),
+                  confidence,
+                  AcceptancePlan.USUAL_CHANCE,
+                  List.of())
+              : tested.plan(
+                  w.getKey(), w.getValue(), hope, confidence, AcceptancePlan.USUAL_CHANCE);
       plans.add(wearIn < 0 ? plan : plan.withWearIn(wearIn));
     }
-    return AcceptanceSheet.blank(plans, unit);
+    return new AcceptanceTestPlan(plans, unit, sources);
   }
 
   private static String name(String word) {

@@ -1,6 +1,5 @@
 package reseat.cli.command;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.cli.report.AcceptanceTestPlan;
 import reseat.readings.AnalysisOptions;
 import reseat.readings.ColumnFacts;
 import reseat.readings.MeasuredSeries;
@@ -111,7 +111,7 @@ final class ReadingsChoices {
             AGAINST,
             "DESIGN",
             "Compare with the tool changes simulated for this design file; probes are matched to"
-                + " its machine axes by name."));
+                + " its machine axes by name, and held to its targets."));
     spec.addOption(Options.text("--sheet", "FILE", "Write the filled acceptance sheet."));
     spec.addOption(
         Options.text("--offsets", "FILE", "Write the offset table of several holders as CSV."));
@@ -126,12 +126,15 @@ final class ReadingsChoices {
         Options.several(TURN_SIGN, "PROBE", "Axis whose offset is entered with its sign turned."));
     spec.addOption(
         Options.flag(
-            PLAN, "Write FILE as a blank acceptance form for the probes named with --target."));
+            PLAN,
+            "Write FILE as a blank acceptance form for the design named with --against, or for the"
+                + " probes named with --target."));
     spec.addOption(
         Options.several(
             EXPECTED,
             "[PROBE=]VALUE",
-            "With --plan: standard deviation expected, three quarters of the target if not given."));
+            "With --plan: standard deviation expected; if not given, the simulated one, or three"
+                + " quarters of the target without a design."));
     spec.addOption(Options.flag("--force", "Replace files that are there already."));
     spec.addOption(Options.text("--date", "TEXT", "Date to print with the offsets."));
   }
@@ -147,18 +150,19 @@ final class ReadingsChoices {
   /**
    * Lays out the acceptance test that the options describe.
    *
+   * @param design the design to be tested, with the name of its file; empty if there is none
    * @return the blank form
    * @throws UnusableChoice if an option cannot be used
    */
-  byte[] blankSheet() throws UnusableChoice {
+  AcceptanceTestPlan form(Map<String, DesignPlan> design) throws UnusableChoice {
     try {
       return BlankSheet.of(
-              words(TARGET),
-              multiplier(),
-              words(EXPECTED),
-              level(CONFIDENCE, AnalysisOptions.USUAL.confidence()),
-              wearIn(Integer.MAX_VALUE))
-          .getBytes(StandardCharsets.UTF_8);
+          words(TARGET),
+          multiplier(),
+          words(EXPECTED),
+          level(CONFIDENCE, AnalysisOptions.USUAL.confidence()),
+          wearIn(Integer.MAX_VALUE),
+          design);
     } catch (IllegalArgumentException e) {
       throw new UnusableChoice(e.getMessage(), e);
     }
@@ -241,17 +245,22 @@ final class ReadingsChoices {
    * Returns what is known of each probe.
    *
    * @param series the series
+   * @param wanted targets of the design by machine axis, m; count where none is named
    * @return facts by the name of the probe
    * @throws IllegalArgumentException if an option cannot be used; the message names it
    */
-  Map<String, ColumnFacts> facts(MeasuredSeries series) {
+  Map<String, ColumnFacts> facts(MeasuredSeries series, Map<String, Double> wanted) {
     ColumnValues targets = new ColumnValues(TARGET, words(TARGET), series);
     ColumnValues gauges = new ColumnValues(GAUGE, words(GAUGE), series);
     ColumnValues steps = new ColumnValues(RESOLUTION, words(RESOLUTION), series);
     double multiplier = multiplier();
     Map<String, ColumnFacts> facts = new HashMap<>();
     for (ReadingColumn c : series.columns()) {
-      facts.put(c.name(), new ColumnFacts(gauges.of(c), steps.of(c), targets.of(c) / multiplier));
+      double target = targets.of(c) / multiplier;
+      if (target == 0 && c.quantity() == QuantityKind.LENGTH) {
+        target = wanted.getOrDefault(c.name(), 0.0);
+      }
+      facts.put(c.name(), new ColumnFacts(gauges.of(c), steps.of(c), target));
     }
     return facts;
   }

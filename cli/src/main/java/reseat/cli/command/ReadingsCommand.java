@@ -12,6 +12,7 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.cli.report.AcceptanceSheet;
+import reseat.cli.report.AcceptanceTestPlan;
 import reseat.cli.report.OffsetTableText;
 import reseat.cli.report.ReadingsJson;
 import reseat.cli.report.ReadingsReport;
@@ -78,9 +79,7 @@ final class ReadingsCommand implements FileCommand {
     try {
       files.check();
       if (choices.plan()) {
-        WholeFile.write(file, choices.blankSheet(), choices.force());
-        out.println("wrote " + file);
-        return ExitCode.HOLDS;
+        return plan(file, choices, out, err);
       }
       report = report(file, choices, err);
     } catch (UnreadableCsv e) {
@@ -101,6 +100,20 @@ final class ReadingsCommand implements FileCommand {
     }
     out.print(choices.json() ? ReadingsJson.of(report) : ReadingsText.of(report));
     return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  private static int plan(Path file, ReadingsChoices choices, PrintWriter out, PrintWriter err)
+      throws IOException, UnusableChoice {
+    String design = choices.text(ReadingsChoices.AGAINST);
+    AcceptanceTestPlan form =
+        choices.form(
+            design.isEmpty()
+                ? Map.of()
+                : Map.of(design, DesignPlan.of(Path.of(design), SIMULATED, err)));
+    WholeFile.write(file, form.csv().getBytes(StandardCharsets.UTF_8), choices.force());
+    out.print(form.text());
+    out.println("wrote " + file + ": write the readings into it, then: reseat readings " + file);
+    return ExitCode.HOLDS;
   }
 
   private static void write(ReadingsChoices choices, String option, String content)
@@ -124,9 +137,18 @@ final class ReadingsCommand implements FileCommand {
     }
     SeriesAnalysis analysis;
     List<AxisRule> axes;
+    String designFile = choices.text(ReadingsChoices.AGAINST);
+    Optional<CouplingDesign> design =
+        designFile.isEmpty()
+            ? Optional.empty()
+            : Optional.of(DesignPlan.design(Path.of(designFile), err));
     try {
       axes = choices.axes(series);
-      analysis = SeriesAnalysis.of(series, choices.facts(series), choices.options(series));
+      analysis =
+          SeriesAnalysis.of(
+              series,
+              choices.facts(series, design.map(DesignPlan::targets).orElse(Map.of())),
+              choices.options(series));
     } catch (IllegalArgumentException e) {
       throw new UnusableChoice(e.getMessage(), e);
     }
@@ -137,19 +159,13 @@ final class ReadingsCommand implements FileCommand {
         later(analysis, choices.text("--later")),
         poses(analysis, choices),
         points(choices),
-        predictions(analysis, choices, err));
+        predictions(analysis, design));
   }
 
   private static List<PredictionStudy> predictions(
-      SeriesAnalysis analysis, ReadingsChoices choices, PrintWriter err)
-      throws IOException, UnusableChoice {
-    String file = choices.text(ReadingsChoices.AGAINST);
-    if (file.isEmpty()) {
-      return List.of();
-    }
-    Optional<CouplingDesign> design = DesignInput.read(Path.of(file), err);
+      SeriesAnalysis analysis, Optional<CouplingDesign> design) throws UnusableChoice {
     if (design.isEmpty()) {
-      throw new UnusableChoice(ReadingsChoices.AGAINST + ": the design cannot be used", null);
+      return List.of();
     }
     try {
       return List.of(

@@ -2,98 +2,26 @@ package reseat.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import reseat.readings.AcceptancePlan;
 import reseat.readings.ColumnAnalysis;
-import reseat.readings.Probe;
 import reseat.readings.ProofOfTarget;
 import reseat.readings.Repeatability;
 import reseat.readings.Requalification;
 import reseat.readings.SeriesAnalysis;
 import reseat.units.QuantityFormat;
-import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
-/**
- * The acceptance test on paper: a blank form that a readings file is written into, and the filled
- * sheet with the verdict and the limits for later checks.
- */
+/** The acceptance test on paper: verdict, limits for later checks, readings. */
 public final class AcceptanceSheet {
 
   /** Mounts of a later check. */
   private static final int CHECK_MOUNTS = 5;
 
+  /** Readings beyond which the sheet names their file instead. */
+  private static final int MOST_ROWS = 2000;
+
   private static final double CHECK_CONFIDENCE = 0.99;
 
   private AcceptanceSheet() {}
-
-  /**
-   * Writes the blank form: a readings file with the plan as remarks and a row for every mount.
-   *
-   * @param plans one per axis, in m; the greatest number of mounts holds for all
-   * @param unit unit in which the readings are to be written
-   * @return CSV text
-   */
-  public static String blank(List<AcceptancePlan> plans, Unit unit) {
-    int mounts = plans.stream().mapToInt(AcceptancePlan::mounts).max().orElseThrow();
-    int wearIn = plans.stream().mapToInt(AcceptancePlan::wearIn).max().orElseThrow();
-    StringBuilder out = new StringBuilder("# Acceptance test: remount repeatability\n#\n");
-    remark(out, "1. Wear in with " + wearIn + " seatings without reading. (Common practice.)");
-    remark(
-        out,
-        "2. Mount "
-            + mounts
-            + " times, always in the same way, and read every probe after each. Write down every"
-            + " mount, also a bad one, with a note.");
-    remark(out, "3. A pass, axis by axis:");
-    for (AcceptancePlan p : plans) {
-      AcceptancePlan whole = p.withMounts(mounts);
-      remark(
-          out,
-          String.format(
-              Locale.ROOT,
-              "   %s: s of at most %s shows with %s confidence that the true s is at most %s; "
-                  + "chance of that %s if the true s is %s. Gauge noise at most %s.",
-              p.axis(),
-              length(whole.passLimit(), unit),
-              ReadingsRemarks.percent(p.confidence()),
-              length(p.target(), unit),
-              ReadingsRemarks.percent(Math.floor(100 * whole.chanceOfPass()) / 100),
-              length(p.expected(), unit),
-              length(p.gaugeLimit(), unit)));
-    }
-    for (Probe probe : plans.get(0).probes()) {
-      remark(
-          out,
-          String.format(
-              Locale.ROOT,
-              "   probe %s at (%.2f, %.2f, %.2f) mm, reading grows toward (%.3f, %.3f, %.3f)",
-              probe.name(),
-              1e3 * probe.position().x(),
-              1e3 * probe.position().y(),
-              1e3 * probe.position().z(),
-              probe.direction().x(),
-              probe.direction().y(),
-              probe.direction().z()));
-    }
-    remark(out, "4. Gauge, its step and noise: ______________  Date, name: ______________");
-    out.append("#\ncycle");
-    plans.forEach(
-        p -> out.append(',').append(p.axis()).append(" [").append(unit.symbol()).append(']'));
-    out.append(",temperature [degC],note\n");
-    for (int i = 1; i <= mounts; i++) {
-      out.append(i).append(",".repeat(plans.size() + 2)).append('\n');
-    }
-    return out.toString();
-  }
-
-  private static void remark(StringBuilder out, String text) {
-    out.append(Paragraph.of("# ", text));
-  }
-
-  private static String length(double si, Unit unit) {
-    return QuantityFormat.significant(si, unit, 3);
-  }
 
   /**
    * Writes the filled sheet.
@@ -115,7 +43,11 @@ public final class AcceptanceSheet {
     if (limits.isEmpty()) {
       out.append("  none: they need readings of one holder that scatter\n");
     }
-    out.append("\nReadings\n").append(readings(analysis).text());
+    out.append("\nReadings\n");
+    out.append(
+        analysis.series().mounts() > MOST_ROWS
+            ? "  " + analysis.series().mounts() + " mounts, in " + analysis.series().source() + "\n"
+            : readings(analysis).text());
     out.append("\nDate, name: ______________\n");
     return out.toString();
   }

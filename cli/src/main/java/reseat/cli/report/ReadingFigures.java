@@ -1,10 +1,8 @@
 package reseat.cli.report;
 
 import reseat.readings.ColumnAnalysis;
-import reseat.readings.GaugeNoise;
 import reseat.readings.Repeatability;
 import reseat.units.QuantityFormat;
-import reseat.units.Unit;
 
 /**
  * Figures of a remount series by as many digits as it deserves, in the unit of its column.
@@ -16,6 +14,9 @@ final class ReadingFigures {
 
   private static final int MANY = 500;
   private static final int MOST_DECIMALS = 6;
+
+  /** Readings that are looked at to tell how they were written. */
+  private static final int LOOKED_AT = 200;
 
   private ReadingFigures() {}
 
@@ -61,25 +62,27 @@ final class ReadingFigures {
     return QuantityFormat.fixed(si, c.column().unit(), readingDecimals(c));
   }
 
-  /** Decimals that tell the step of the gauge, and four figures of scatter if it is not known. */
+  /** Decimals with which the readings were written, as far as their unit lets tell. */
   static int readingDecimals(ColumnAnalysis c) {
-    double si = c.gauge().map(GaugeNoise::resolution).orElse(0.0);
-    Unit unit = c.column().unit();
-    double step = si / unit.toSi(1);
-    if (!(step > 0)) {
-      double s = c.scatter().s() / unit.toSi(1);
-      return s > 0
-          ? (int) Math.max(0, Math.min(MOST_DECIMALS, 3 - Math.floor(Math.log10(s))))
-          : MOST_DECIMALS;
-    }
-    int decimals = 0;
-    for (double scaled = step; decimals < MOST_DECIMALS; scaled *= 10) {
-      if (scaled > 0.5 && Math.abs(scaled - Math.rint(scaled)) < 1e-4 * scaled) {
-        break;
+    double one = c.column().unit().toSi(1);
+    double[] readings = c.column().values();
+    int looked = Math.min(LOOKED_AT, readings.length);
+    for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
+      double scale = Math.pow(10, decimals) / one;
+      int whole = 0;
+      while (whole < looked && isWhole(readings[whole] * scale)) {
+        whole++;
       }
-      decimals++;
+      if (whole == looked) {
+        return decimals;
+      }
     }
-    return decimals;
+    return MOST_DECIMALS;
+  }
+
+  /** Readings went through SI, which costs a few of their last bits. */
+  private static boolean isWhole(double number) {
+    return Math.abs(number - Math.rint(number)) < 1e-6 + 1e-13 * Math.abs(number);
   }
 
   /** What was given or stands in a rule, by three figures at most. */

@@ -30,6 +30,9 @@ public final class ReadingsPictures {
   /** Axes whose planes are drawn; more would make more planes than anybody looks at. */
   private static final int MOST_AXES = 3;
 
+  /** Readings beyond which a control chart is a black band. */
+  private static final int MOST_CONTROLLED = 5000;
+
   /** Points that a cloud is drawn from. */
   private static final int MOST_POINTS = 20_000;
 
@@ -197,21 +200,23 @@ public final class ReadingsPictures {
   private Optional<Picture> control(ColumnAnalysis c) {
     Optional<reseat.readings.ControlChart> chart =
         Optional.ofNullable(report.later().get(c.column().name())).or(c::chart);
-    return chart.map(
-        k -> {
-          List<Integer> runs = new ArrayList<>();
-          for (reseat.readings.ControlChart.Signal s : k.signals()) {
-            if (s.rule() != reseat.readings.ControlChart.Rule.OUT_OF_LIMITS) {
-              runs.add(s.index());
-            }
-          }
-          return ControlChart.draw(
-              "control-" + word(c.column().name()),
-              quantity(c, c.column().name()),
-              k.readings(),
-              new ControlChart.Control(k.mean(), k.lowerLimit(), k.upperLimit()),
-              new ControlChart.Life(k.baseline(), runs.stream().distinct().toList()));
-        });
+    return chart
+        .filter(k -> k.readings().size() <= MOST_CONTROLLED)
+        .map(
+            k -> {
+              List<Integer> runs = new ArrayList<>();
+              for (reseat.readings.ControlChart.Signal s : k.signals()) {
+                if (s.rule() != reseat.readings.ControlChart.Rule.OUT_OF_LIMITS) {
+                  runs.add(s.index());
+                }
+              }
+              return ControlChart.draw(
+                  "control-" + word(c.column().name()),
+                  quantity(c, c.column().name()),
+                  k.readings(),
+                  new ControlChart.Control(k.mean(), k.lowerLimit(), k.upperLimit()),
+                  new ControlChart.Life(k.baseline(), runs.stream().distinct().toList()));
+            });
   }
 
   /** All pictures whose names begin in a certain way, as blocks of a page. */

@@ -101,7 +101,7 @@ final class ReadingsRemarks {
   }
 
   private static String slip(ColumnAnalysis c, double value) {
-    return UnitSlip.between(value, c.usual())
+    return UnitSlip.between(value, c.usual(), c.scatterWithoutFlagged().s())
         .map(s -> " It is such a multiple of the others as comes from " + s.words() + ".")
         .orElse("");
   }

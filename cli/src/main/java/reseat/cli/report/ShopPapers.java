@@ -72,8 +72,11 @@ public final class ShopPapers {
       files.put(
           "acceptance.csv",
           utf8(
-              AcceptanceSheet.blank(
-                  study.acceptance(), units.inchFirst() ? UnitCatalog.UIN : UnitCatalog.UM)));
+              new AcceptanceTestPlan(
+                      study.acceptance(),
+                      units.inchFirst() ? UnitCatalog.UIN : UnitCatalog.UM,
+                      List.of())
+                  .csv()));
     }
     sheet("offsets.html", "Offset sheet for the holders", OffsetSheet.of(study, units));
     files.put("holder-readings.csv", utf8(OffsetSheet.csv(design, units)));

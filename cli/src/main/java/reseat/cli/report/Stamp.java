@@ -30,7 +30,8 @@ public final class Stamp {
    * @throws IOException if the file cannot be read
    */
   public static List<String> of(Path file, String version, long seed) throws IOException {
-    return List.of(origin("Design file ", file), "Made by reseat " + version + ", seed " + seed + ".");
+    return List.of(
+        origin("Design file ", file), "Made by reseat " + version + ", seed " + seed + ".");
   }
 
   /**

@@ -52,10 +52,10 @@ class ReadingsCommandTest {
     assertThat(run(five())).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString())
         .contains("5 mounts, 2 probes")
-        .containsPattern("all: s +0\\.707 +1\\.58")
-        .containsPattern("4 s \\(ISO 230-2 form\\) +2\\.83 +6\\.32")
+        .containsPattern("all: s +0\\.71 +1\\.6")
+        .containsPattern("4 s \\(ISO 230-2 form\\) +2\\.8 +6\\.3")
         // one-sided factor 2.372356 for five mounts, computed independently
-        .containsPattern("true s below, 95 % +1\\.68 +3\\.75")
+        .containsPattern("true s below, 95 % +1\\.7 +3\\.8")
         .contains("up to 2.37 times the one found");
     assertThat(err.toString()).isEmpty();
   }
@@ -189,7 +189,7 @@ class ReadingsCommandTest {
         .isEqualTo(ExitCode.HOLDS);
     String text = Files.readString(form);
     assertThat(text)
-        .contains("# Acceptance test", "\ncycle,X [µm],temperature [degC],note\n1,,,\n");
+        .contains("# Acceptance test", "\ncycle,X [um],temperature [degC],note\n1,,,\n");
     assertThat(run(form, "--plan", "--target", "X=0.5 um")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(run(folder.resolve("f2.csv"), "--plan")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("--force", "name the probes with their targets");
