@@ -140,8 +140,7 @@ public final class ColumnAnalysis {
   }
 
   /**
-   * Returns the flagged readings of the settled part, with their places in the whole series and the
-   * readings themselves.
+   * Returns the flagged readings of the settled part, with their places in the whole series.
    *
    * @return flags, most distant first
    */
@@ -163,7 +162,7 @@ public final class ColumnAnalysis {
   }
 
   /**
-   * Returns the readings after the wear-in, each less the mean of its holder.
+   * Returns the settled readings, each less the mean of its holder.
    *
    * @return deviations in the order of the mounts, m or rad
    */
@@ -186,18 +185,15 @@ public final class ColumnAnalysis {
   /**
    * Returns what the scatter says of the true one.
    *
-   * @return bounds at the confidence of the options; empty if no holder was mounted twice, or if
-   *     nothing scatters and the step of the gauge is not known
+   * @return bounds; empty if no holder was mounted twice, or nothing scatters by a gauge of unknown
+   *     step
    */
   public Optional<ScatterBounds> bounds() {
     PooledScatter s = scatter();
-    if (s.freedom() < 1) {
-      return Optional.empty();
-    }
-    if (s.s() > 0) {
+    if (s.freedom() > 0 && s.s() > 0) {
       return Optional.of(s.bounds(options.confidence()));
     }
-    return facts.resolution() > 0
+    return s.freedom() > 0 && facts.resolution() > 0
         ? Optional.of(
             ScatterBounds.ofEqualReadings(
                 facts.resolution(), s.freedom() + 1, options.confidence()))
@@ -216,8 +212,7 @@ public final class ColumnAnalysis {
   /**
    * Returns the share of the gauge in the scatter.
    *
-   * @return gauge noise as given, or the step of the readings if none was given; empty if no holder
-   *     was mounted twice
+   * @return noise as given, or from the step of the readings; empty if no holder was mounted twice
    */
   public Optional<GaugeNoise> gauge() {
     PooledScatter s = scatter();
@@ -296,12 +291,10 @@ public final class ColumnAnalysis {
   /**
    * Sets up a control chart with the settled part as its baseline.
    *
-   * @return the chart; empty with fewer than 3 mounts or none that scatter, and with several
-   *     holders, whose places differ
+   * @return the chart; empty with fewer than 3 mounts, several holders, or none that scatter
    */
   public Optional<ControlChart> chart() {
-    return settled.length < 3 || groups.count() > 1 || Repeatability.of(settled).isWithoutScatter()
-        ? Optional.empty()
-        : Optional.of(ControlChart.of(settled));
+    boolean charted = settled.length > 2 && groups.count() == 1 && scatter().s() > 0;
+    return charted ? Optional.of(ControlChart.of(settled)) : Optional.empty();
   }
 }

@@ -12,7 +12,6 @@ import reseat.plots.chart.ContourMap;
 import reseat.plots.chart.ControlChart;
 import reseat.plots.chart.FrequencyList;
 import reseat.plots.chart.HistogramChart;
-import reseat.plots.chart.MeasuredCloud;
 import reseat.plots.chart.ParetoChart;
 import reseat.plots.chart.PreloadCurves;
 import reseat.plots.chart.RepeatEllipse;
@@ -43,8 +42,8 @@ final class ChartExamples {
         series(),
         histogram(),
         control(),
-        life(),
-        cloud(),
+        RemountChartExamples.life(),
+        RemountChartExamples.cloud(),
         pareto(),
         contours(),
         sweep());
@@ -222,42 +221,6 @@ final class ChartExamples {
         AxisQuantity.micrometres("check master along X"),
         v,
         new ControlChart.Control(0, -0.3e-6, 0.3e-6));
-  }
-
-  private static Picture life() {
-    RandomStream random = RandomStream.of(12, 0);
-    List<Double> v = new ArrayList<>();
-    for (int i = 0; i < 40; i++) {
-      v.add(0.1e-6 * random.normal() + (i < 25 ? 0 : 0.02e-6 * (i - 25)));
-    }
-    return ControlChart.draw(
-        "control-x",
-        AxisQuantity.micrometres("X"),
-        v,
-        new ControlChart.Control(0, -0.3e-6, 0.3e-6),
-        new ControlChart.Life(25, List.of(33, 38)));
-  }
-
-  private static Picture cloud() {
-    RandomStream random = RandomStream.of(13, 0);
-    List<List<Double>> all = new ArrayList<>();
-    for (int n : new int[] {30, 2000}) {
-      List<Double> x = new ArrayList<>();
-      List<Double> z = new ArrayList<>();
-      for (int i = 0; i < n; i++) {
-        double a = random.normal();
-        x.add((n == 30 ? 0.12e-6 : 0.08e-6) * a + (n == 30 ? 3e-6 : 0));
-        z.add(0.05e-6 * a + 0.06e-6 * random.normal());
-      }
-      all.add(x);
-      all.add(z);
-    }
-    return MeasuredCloud.draw(
-        "measured-x-z",
-        "X",
-        "Z",
-        new MeasuredCloud.Cloud(all.get(0), all.get(1)),
-        new MeasuredCloud.Cloud(all.get(2), all.get(3)));
   }
 
   private static Picture pareto() {
