@@ -53,6 +53,20 @@ class SeatSizesValidationTest {
     assertThat(depth + over).isCloseTo(3e-3 * Math.sqrt(3), within(1e-8));
   }
 
+  /** A ball in a cone of 90 degrees and mouth D: R root two over the apex, the face D/2 over it. */
+  @Test
+  void aBallInARightAngledConeStandsRootTwoRadiiOverItsApex() {
+    String text = Starter.CONE_VEE_FLAT.text();
+    double depth = size(text, MadeFeature.Kind.CONE, MadeDimension.Kind.DEPTH);
+    double over = size(text, MadeFeature.Kind.CONE, MadeDimension.Kind.BALL_OVER_FACE);
+    assertThat(depth).isCloseTo(3.5e-3, within(1e-9));
+    assertThat(depth + over).isCloseTo(4e-3 * Math.sqrt(2), within(1e-9));
+    CouplingDesign stand = DesignFile.read(text).design().orElseThrow();
+    // it slides home from where it touches the edge of the mouth: D/2 - R sin 45 off the middle
+    assertThat(CatchRange.of(stand.supports().get(0)))
+        .isCloseTo(3.5e-3 - 4e-3 * Math.sqrt(0.5), within(1e-9));
+  }
+
   /** On pins at 45 degrees the ball stands as high over their axes as they are from the middle. */
   @Test
   void onPinsAt45DegreesTheBallStandsHalfTheirSpacingOverTheirAxes() {
