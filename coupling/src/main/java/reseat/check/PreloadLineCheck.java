@@ -3,15 +3,48 @@ package reseat.check;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CouplingDesign;
 import reseat.design.Preload;
+import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadZone;
+import reseat.space.Vec3;
+import reseat.space.Wrench;
 
 /** Whether the preload's line of action may wander as far as it does before a contact opens. */
 public final class PreloadLineCheck {
 
   private static final String CHECK = "preload line";
 
+  /**
+   * Half the side of the square in which a preload's line is followed, over the coupling radius.
+   */
+  private static final double WINDOW = 5;
+
   private PreloadLineCheck() {}
+
+  /**
+   * Follows the lines of all preloads that do not pull along the coupling plane.
+   *
+   * @param standing the coupling at rest
+   * @return each preload with the zone its line of action must cross
+   */
+  public static List<Line> lines(Equilibrium standing) {
+    CouplingDesign design = standing.model().design();
+    List<Line> lines = new ArrayList<>();
+    for (Preload p : design.preloads()) {
+      Wrench others = standing.load().plus(p.load().times(-1));
+      Vec3 force = p.load().force();
+      // a pull along the coupling plane has no place in it where it passes
+      if (Math.abs(p.direction().z()) > 0.1) {
+        lines.add(
+            new Line(
+                p,
+                PreloadZone.of(
+                    standing.lines(), others, force, p.at(), WINDOW * design.couplingRadius(), 0)));
+      }
+    }
+    return lines;
+  }
 
   /**
    * One preload and the zone of its line of action.

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
 import reseat.toml.TomlDocument;
 import reseat.toml.TomlReader;
 import reseat.toml.TomlText;
@@ -136,6 +138,34 @@ public final class AlterableDesign {
    */
   public DesignFile with(List<Alteration> alterations) {
     return DesignFile.of(altered(alterations), new Problems());
+  }
+
+  /**
+   * Reads a design that differs from one already read in its preloads only, which takes a fraction
+   * of the time.
+   *
+   * @param design the design of {@link #with} for the same alterations but for those of preloads
+   * @param alterations all alterations
+   * @return the design that {@link #with} would read, or the errors found in its preloads
+   */
+  public DesignFile withPreloads(CouplingDesign design, List<Alteration> alterations) {
+    Problems problems = new Problems();
+    List<Preload> preloads = DesignFile.preloads(altered(alterations), problems);
+    return new DesignFile(
+        problems.hasErrors()
+            ? Optional.empty()
+            : Optional.of(design.toBuilder().preloads(preloads).build()),
+        problems.sorted());
+  }
+
+  /**
+   * Returns what a search for the best design is to look for.
+   *
+   * @return the table [size]; nothing to vary if there is none
+   */
+  public SizeWish size() {
+    Section root = new Section(document.root(), "", new Problems());
+    return root.child("size").map(SizeReader::read).orElse(SizeWish.NONE);
   }
 
   private TomlDocument altered(List<Alteration> alterations) {

@@ -10,6 +10,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.DesignBuilder;
 import reseat.design.Half;
 import reseat.design.MachineAxes;
+import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.material.SurfaceState;
 import reseat.space.Vec3;
@@ -87,6 +88,20 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
     return root.has("kind") || root.has("stud");
   }
 
+  /**
+   * Reads nothing but the preloads of a document that has been read before.
+   *
+   * @param document the document
+   * @param problems takes the problems
+   * @return the preloads; fewer than in the file if some are wrong
+   */
+  static List<Preload> preloads(TomlDocument document, Problems problems) {
+    Section root = new Section(document.root(), "", problems);
+    MaterialReader materials = new MaterialReader();
+    materials.read(root.children("material"));
+    return LoadReader.preloads(root.children("preload"), materials);
+  }
+
   private static Optional<CouplingDesign> read(Section root, Problems problems, boolean whole) {
     DesignBuilder b = CouplingDesign.builder();
     b.title(root.text("title", ""));
@@ -129,6 +144,7 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
     root.child("remount").ifPresent(s -> b.remount(WishReader.remount(s)));
     root.child("tolerances").ifPresent(s -> b.tolerances(ToleranceReader.read(s, supports, told)));
     b.shop(ShopReader.read(root));
+    root.child("size").ifPresent(SizeReader::read);
     root.close();
     if (problems.hasErrors()) {
       return Optional.empty();

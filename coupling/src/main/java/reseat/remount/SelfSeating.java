@@ -104,6 +104,36 @@ public final class SelfSeating {
   }
 
   /**
+   * Says whether a slide with one contact open stalls at a friction, without looking beyond it.
+   *
+   * @param friction the friction
+   * @return true if the worst of {@link #oneOpen()} has a limit below it
+   */
+  public boolean stallsBelow(double friction) {
+    for (int i = 0; i < N; i++) {
+      double[] rates = new double[N];
+      rates[i] = 1;
+      slide.setSlips(slips(rates));
+      double last = 0;
+      double mu = 0;
+      while (last < friction) {
+        if (!slide.stop(mu).goesOn(rates)) {
+          if (between(last, mu, at -> slide.stop(at).goesOn(rates)) < friction) {
+            return true;
+          }
+          break;
+        }
+        if (mu >= GREATEST) {
+          break;
+        }
+        last = mu;
+        mu = Math.min(GREATEST, mu + (mu < COMMON ? FINE_STEP : COARSE_STEP));
+      }
+    }
+    return false;
+  }
+
+  /**
    * Finds the worst limit for every state with two contacts open.
    *
    * @return fifteen paths, the worst first

@@ -18,11 +18,10 @@ import reseat.check.PressureCheck;
 import reseat.check.RingContactCheck;
 import reseat.check.SeatMisfitCheck;
 import reseat.check.SelfSeatingCheck;
+import reseat.check.StandingLimits;
 import reseat.check.StiffnessNote;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
-import reseat.design.Preload;
-import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.equilibrium.CouplingModel;
@@ -34,19 +33,11 @@ import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadBand;
 import reseat.equilibrium.PreloadScatter;
-import reseat.equilibrium.PreloadZone;
 import reseat.remount.SelfSeating;
 import reseat.remount.WaysHome;
-import reseat.space.Vec3;
-import reseat.space.Wrench;
 
 /** The whole design at a glance. */
 public final class CheckStudy {
-
-  /**
-   * Half the side of the square in which a preload's line is followed, over the coupling radius.
-   */
-  private static final double WINDOW = 5;
 
   private CheckStudy() {}
 
@@ -85,8 +76,8 @@ public final class CheckStudy {
     SeatedCheck.Elasticity frictionless = elasticity(standing, Bound.FRICTIONLESS);
     SeatedCheck.Elasticity sticking = elasticity(standing, Bound.STICKING);
     List<CaseResponse> cases = CaseResponse.all(standing, sticking.stiffness());
-    List<ContactLimits> limits = limits(standing);
-    List<PreloadLineCheck.Line> lines = preloadLines(standing);
+    List<ContactLimits> limits = StandingLimits.of(standing);
+    List<PreloadLineCheck.Line> lines = PreloadLineCheck.lines(standing);
     List<PreloadScatter> scatter = PreloadScatter.all(standing);
     List<SelfSeating.Path> waysHome = WaysHome.lastStages(design, design.standingLoad());
     findings.addAll(SeatMisfitCheck.of(standing, cases));
@@ -125,57 +116,5 @@ public final class CheckStudy {
         stiffness,
         PointStiffness.of(stiffness, design.toolPoint(), design.axes()),
         NaturalFrequencies.of(stiffness, design.holder()));
-  }
-
-  /** Limits of every contact; contacts alike in shape and material share them. */
-  private static List<ContactLimits> limits(Equilibrium standing) {
-    List<ContactLimits> limits = new ArrayList<>();
-    List<Support> supports = standing.model().design().supports();
-    for (int i = 0; i < standing.contacts().size(); i++) {
-      Equilibrium.Contact c = standing.contacts().get(i);
-      Support s = supports.get(c.line().ballIndex());
-      int twin = twin(standing, i);
-      limits.add(
-          twin < i
-              ? limits.get(twin)
-              : ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial()));
-    }
-    return limits;
-  }
-
-  /** First contact of the same shape between the very same materials. */
-  @SuppressWarnings("ReferenceEquality") // equal ones that are not the same only cost a little time
-  private static int twin(Equilibrium standing, int contact) {
-    Equilibrium.Contact c = standing.contacts().get(contact);
-    List<Support> supports = standing.model().design().supports();
-    Support s = supports.get(c.line().ballIndex());
-    for (int i = 0; i < contact; i++) {
-      Equilibrium.Contact other = standing.contacts().get(i);
-      Support t = supports.get(other.line().ballIndex());
-      if (other.hertz().hasShapeOf(c.hertz())
-          && t.ballMaterial() == s.ballMaterial()
-          && t.seatMaterial() == s.seatMaterial()) {
-        return i;
-      }
-    }
-    return contact;
-  }
-
-  private static List<PreloadLineCheck.Line> preloadLines(Equilibrium standing) {
-    CouplingDesign design = standing.model().design();
-    List<PreloadLineCheck.Line> lines = new ArrayList<>();
-    for (Preload p : design.preloads()) {
-      Wrench others = standing.load().plus(p.load().times(-1));
-      Vec3 force = p.load().force();
-      // a pull along the coupling plane has no place in it where it passes
-      if (Math.abs(p.direction().z()) > 0.1) {
-        lines.add(
-            new PreloadLineCheck.Line(
-                p,
-                PreloadZone.of(
-                    standing.lines(), others, force, p.at(), WINDOW * design.couplingRadius(), 0)));
-      }
-    }
-    return lines;
   }
 }

@@ -15,6 +15,7 @@ final class ShippedCommands implements CommandTable {
           "remount",
           "interchange",
           "sweep",
+          "size",
           "report",
           "shopsheet",
           "mount",
@@ -38,6 +39,7 @@ final class ShippedCommands implements CommandTable {
       case "readings" -> new ReadingsCommand();
       case "materials" -> new MaterialsCommand();
       case "mount" -> new MountCommand();
+      case "size" -> new SizeCommand(Terminal.showsErrors());
       case "report" -> new ReportCommand();
       case "shopsheet" -> new ShopsheetCommand();
       case "verify" -> new VerifyCommand();

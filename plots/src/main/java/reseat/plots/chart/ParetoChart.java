@@ -64,6 +64,30 @@ public final class ParetoChart {
       double[] seconds,
       List<Best> best,
       Limits limits) {
+    return draw(first, second, firsts, seconds, best, limits, false);
+  }
+
+  /**
+   * Draws the chart with a recommended candidate that may be beaten in these two qualities, since
+   * it was chosen by another rule.
+   *
+   * @param first first quality
+   * @param second second quality
+   * @param firsts first quality of all candidates that keep all limits, SI
+   * @param seconds second quality of the same, SI
+   * @param best the recommended one, then the unbeaten ones
+   * @param limits limits
+   * @param apart whether the recommended one stands apart from the line of the unbeaten
+   * @return the picture {@code pareto}
+   */
+  public static Picture draw(
+      AxisQuantity first,
+      AxisQuantity second,
+      double[] firsts,
+      double[] seconds,
+      List<Best> best,
+      Limits limits,
+      boolean apart) {
     double[] xs = new double[firsts.length];
     double[] ys = new double[firsts.length];
     for (int i = 0; i < xs.length; i++) {
@@ -82,7 +106,8 @@ public final class ParetoChart {
     panel.points(kept[0], kept[1], Tone.FAINT, PlotPanel.MARKERS.get(0));
     panel.vertical(first.of(limits.first()), LineStyle.LIMIT);
     panel.horizontal(second.of(limits.second()), LineStyle.LIMIT);
-    List<Best> front = best.stream().sorted(Comparator.comparingDouble(Best::first)).toList();
+    List<Best> front =
+        best.stream().skip(apart ? 1 : 0).sorted(Comparator.comparingDouble(Best::first)).toList();
     double[] fx = front.stream().mapToDouble(b -> first.of(b.first())).toArray();
     double[] fy = front.stream().mapToDouble(b -> second.of(b.second())).toArray();
     if (front.size() > 1) {
@@ -91,10 +116,15 @@ public final class ParetoChart {
     if (!front.isEmpty()) {
       panel.points(fx, fy, Tone.BLUE, PlotPanel.MARKERS.get(2));
     }
+    if (apart) {
+      double[] x0 = {first.of(best.get(0).first())};
+      double[] y0 = {second.of(best.get(0).second())};
+      panel.points(x0, y0, Tone.INK, PlotPanel.MARKERS.get(1));
+    }
     Scene drawn = panel.scene();
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.addAll(names(panel, drawn, first, second, best, middleOf(kept)));
-    Scene key = Key.of(key(best, limits, first, second, xs.length), WIDTH - 12, 2);
+    Scene key = Key.of(key(best, limits, first, second, xs.length, apart), WIDTH - 12, 2);
     scene.place(key, 6, drawn.height() + 6);
     return Picture.of(
         "pareto",
@@ -149,7 +179,12 @@ public final class ParetoChart {
   }
 
   private static List<Key.Entry> key(
-      List<Best> best, Limits limits, AxisQuantity first, AxisQuantity second, int n) {
+      List<Best> best,
+      Limits limits,
+      AxisQuantity first,
+      AxisQuantity second,
+      int n,
+      boolean apart) {
     List<Key.Entry> key = new ArrayList<>();
     key.add(
         new Key.Entry(
@@ -163,7 +198,9 @@ public final class ParetoChart {
                     List.of(o.moved(-4, 0), o.moved(0, -4), o.moved(4, 0), o.moved(0, 4)),
                     LineStyle.NONE,
                     Fill.full(Tone.BLUE))),
-            best.size() + " that no other beats in both; the recommended one in bold"));
+            apart
+                ? best.size() - 1 + " that no other beats in both; black: the recommended one"
+                : best.size() + " that no other beats in both; the recommended one in bold"));
     List<String> words = new ArrayList<>();
     if (Double.isFinite(limits.first())) {
       words.add(first.name() + " " + first.text(limits.first(), 3));

@@ -1,0 +1,279 @@
+package reseat.cli.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+import reseat.cli.report.ChoicesText;
+import reseat.cli.report.SizeJson;
+import reseat.cli.report.SizePicture;
+import reseat.cli.report.SizeText;
+import reseat.designfile.AlterableDesign;
+import reseat.designfile.DesignProblem;
+import reseat.designfile.SizeWish;
+import reseat.plots.Picture;
+import reseat.sizing.SizingTally;
+import reseat.study.CandidateFile;
+import reseat.study.ClassicChoices;
+import reseat.study.SizingPlan;
+import reseat.study.SizingSearch;
+import reseat.study.SizingSpace;
+import reseat.study.SizingStudy;
+
+/** Searches for the best design over stock sizes and ranges. */
+final class SizeCommand implements Subcommand {
+
+  private static final String NAME = "reseat size: ";
+  private static final int MOST_THREADS = 1024;
+  private static final int MOST_PARTS = 1_000_000;
+  private static final double SCALE = 2;
+
+  private final boolean watched;
+
+  /**
+   * Makes the command.
+   *
+   * @param watched whether the error stream is a terminal, and progress is shown there
+   */
+  SizeCommand(boolean watched) {
+    this.watched = watched;
+  }
+
+  @Override
+  public void describe(CommandSpec spec) {
+    spec.usageMessage()
+        .description(
+            "Searches for the best design: every combination of what [size] of the design file lets"
+                + " vary, then between the values. Tells which limit binds in each and why others"
+                + " fail.");
+    spec.addPositional(Options.file("design file with [size] (see 'reseat starter')"));
+    spec.addOption(
+        Options.several(
+            "--vary",
+            "KEY=VALUES",
+            "in place of vary in [size], as often as needed, such as"
+                + " \"layout.ball.diameter=stock:ball-inch\" or \"preload.force=200 N..1 kN:9\""));
+    spec.addOption(
+        Options.text(
+            "--rank",
+            "RULE",
+            "margin, repeatability, stiffness, pressure or size; else as [size]"));
+    spec.addOption(
+        Options.flag("--choices", "set the classic choices side by side instead of a search"));
+    spec.addOption(
+        Options.text("--winner", "OUT", "write the recommended design to this file, remarks kept"));
+    spec.addOption(
+        Options.text("--picture", "OUT", "draw candidates by scatter and stiffness; .svg or .png"));
+    spec.addOption(
+        Options.text("--candidates", "CSV", "write every candidate as it is judged, SI units"));
+    spec.addOption(
+        Options.flag("--resume", "go on with the file of --candidates where it was stopped"));
+    spec.addOption(Options.text("--part", "K/N", "judge part K of N only, to be joined later"));
+    spec.addOption(
+        Options.several("--merge", "CSV", "join the candidates of all parts instead of judging"));
+    spec.addOption(Options.flag("--force", "replace files that exist already"));
+    spec.addOption(
+        Options.value(
+            "--threads",
+            "T",
+            String.class,
+            String.valueOf(Runtime.getRuntime().availableProcessors()),
+            "threads to work with; the result does not depend on it"));
+    spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
+  }
+
+  @Override
+  public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
+    Path name = given.matchedPositionalValue(0, Path.of(""));
+    AlterableDesign file = AlterableDesign.read(name);
+    for (DesignProblem problem : file.unaltered().problems()) {
+      err.println(problem.oneLine(name.toString()));
+    }
+    if (file.unaltered().design().isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    if (given.hasMatchedOption("--choices")) {
+      out.print(ChoicesText.of(ClassicChoices.of(file), file.unaltered().design().orElseThrow()));
+      return ExitCode.HOLDS;
+    }
+    try {
+      SizingPlan plan = plan(given, file);
+      checkTargets(given);
+      return run(given, plan, out, err);
+    } catch (UnusableChoice | IllegalArgumentException e) {
+      err.println(NAME + e.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  private static SizingPlan plan(ParseResult given, AlterableDesign file) throws UnusableChoice {
+    SizeWish wish = file.size();
+    List<String> vary = given.matchedOptionValue("--vary", List.<String>of());
+    if (!vary.isEmpty()) {
+      wish = wish.withVary(vary);
+    }
+    String rank = given.matchedOptionValue("--rank", "");
+    if (!rank.isEmpty()) {
+      Optional<SizeWish.RankBy> rule = SizeWish.RankBy.named(rank);
+      if (rule.isEmpty()) {
+        throw new UnusableChoice(
+            "--rank is '"
+                + rank
+                + "'; allowed is margin, repeatability, stiffness, pressure or size",
+            null);
+      }
+      wish = wish.withRankBy(rule.get());
+    }
+    int[] part = part(given.matchedOptionValue("--part", "1/1"));
+    int threads =
+        (int)
+            WholeNumber.of(
+                "--threads",
+                given.commandSpec().findOption("--threads").getValue(),
+                1,
+                MOST_THREADS);
+    return new SizingPlan(SizingSpace.of(file, wish), wish, part[0], part[1], threads);
+  }
+
+  private static int[] part(String text) throws UnusableChoice {
+    String[] parts = text.split("/", -1);
+    if (parts.length != 2) {
+      throw new UnusableChoice("--part is '" + text + "'; write K/N, for instance 1/4", null);
+    }
+    int of = (int) WholeNumber.of("--part", parts[1], 1, MOST_PARTS);
+    return new int[] {(int) WholeNumber.of("--part", parts[0], 1, of), of};
+  }
+
+  private static Path target(ParseResult given, String option) {
+    String name = given.matchedOptionValue(option, "");
+    return name.isEmpty() ? null : Path.of(name);
+  }
+
+  private static void checkTargets(ParseResult given) throws UnusableChoice, IOException {
+    Path picture = target(given, "--picture");
+    if (picture != null && !isPng(picture) && !picture.toString().endsWith(".svg")) {
+      throw new UnusableChoice("--picture is '" + picture + "'; end it in .svg or .png", null);
+    }
+    for (String option : List.of("--winner", "--picture")) {
+      Path file = target(given, option);
+      if (file != null && !given.hasMatchedOption("--force") && Files.exists(file)) {
+        throw new FileAlreadyExistsException(file.toString());
+      }
+    }
+    if (given.hasMatchedOption("--resume") && target(given, "--candidates") == null) {
+      throw new UnusableChoice("--resume goes on with a file; name it by --candidates", null);
+    }
+    if (given.hasMatchedOption("--merge") && target(given, "--candidates") != null) {
+      throw new UnusableChoice("--merge judges nothing, so leave --candidates out", null);
+    }
+  }
+
+  private static boolean isPng(Path file) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
+  }
+
+  private int run(ParseResult given, SizingPlan plan, PrintWriter out, PrintWriter err)
+      throws IOException, UnusableChoice {
+    SizingTally tally = new SizingTally(plan.wish().rankBy());
+    List<String> merge = given.matchedOptionValue("--merge", List.<String>of());
+    if (!merge.isEmpty()) {
+      if (plan.parts() > 1) {
+        throw new UnusableChoice("--merge joins all parts, so leave --part out", null);
+      }
+      SizingSearch.merge(plan, merge.stream().map(Path::of).toList(), tally);
+    } else if (!search(given, plan, tally, err)) {
+      return ExitCode.INTERRUPTED;
+    }
+    SizingStudy study = SizingStudy.of(plan, tally);
+    write(given, study, err);
+    out.print(given.hasMatchedOption("--json") ? SizeJson.of(study) : SizeText.of(study));
+    return study.holding() > 0 ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  /** Judges all candidates; false if it was stopped. */
+  private boolean search(ParseResult given, SizingPlan plan, SizingTally tally, PrintWriter err)
+      throws IOException {
+    Path candidates = target(given, "--candidates");
+    ProgressLine progress = new ProgressLine(err, watched, plan.count(), System::nanoTime);
+    try (CandidateFile rows = open(given, candidates, plan, tally)) {
+      Interruption interruption =
+          Interruption.expect(
+              err,
+              () -> {
+                progress.wipe();
+                return NAME
+                    + "stopped after "
+                    + progress.done()
+                    + " of "
+                    + plan.count()
+                    + " candidates; "
+                    + (candidates == null
+                        ? "nothing was written"
+                        : "go on with --candidates " + candidates + " --resume");
+              });
+      try {
+        SizingSearch.run(
+            plan,
+            tally,
+            c -> {
+              if (rows != null) {
+                rows.write(c);
+              }
+            },
+            progress::at);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return false;
+      } finally {
+        progress.wipe();
+        if (!interruption.over()) {
+          Thread.currentThread().interrupt();
+        }
+      }
+    }
+    return !Thread.interrupted();
+  }
+
+  private static CandidateFile open(
+      ParseResult given, Path file, SizingPlan plan, SizingTally tally) throws IOException {
+    if (file == null) {
+      return null;
+    }
+    if (given.hasMatchedOption("--resume") && Files.exists(file)) {
+      return CandidateFile.resume(file, plan, tally::add);
+    }
+    if (given.hasMatchedOption("--force")) {
+      Files.deleteIfExists(file);
+    }
+    return CandidateFile.begin(file, plan);
+  }
+
+  private static void write(ParseResult given, SizingStudy study, PrintWriter err)
+      throws IOException {
+    boolean force = given.hasMatchedOption("--force");
+    Path winner = target(given, "--winner");
+    if (winner != null && study.winner().isEmpty()) {
+      err.println(NAME + "no candidate keeps every limit, so " + winner + " was not written");
+    } else if (winner != null) {
+      String text =
+          study.plan().space().file().textWith(study.winner().orElseThrow().alterations());
+      WholeFile.write(winner, text.getBytes(StandardCharsets.UTF_8), force);
+    }
+    Path file = target(given, "--picture");
+    if (file != null) {
+      Optional<Picture> picture = SizePicture.of(study);
+      if (picture.isEmpty()) {
+        err.println(NAME + "no candidate keeps every limit, so " + file + " was not written");
+      } else {
+        WholeFile.write(file, isPng(file) ? picture.get().png(SCALE) : picture.get().svg(), force);
+      }
+    }
+  }
+}

@@ -1,0 +1,130 @@
+package reseat.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import reseat.designfile.Starter;
+
+/** What a search prints and writes, and how it refuses. */
+class SizeCommandTest {
+
+  private static final String BALLS = "layout.ball.diameter = 3/8 in, 1/2 in, 5/8 in";
+  private static final String FORCE = "preload.force = 300 N..900 N:4";
+
+  @TempDir Path folder;
+  private Path design;
+  private StringWriter out = new StringWriter();
+  private StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void design() throws IOException {
+    design = folder.resolve("post.toml");
+    Files.writeString(design, Starter.TOOL_POST.text());
+  }
+
+  private int run(String... more) {
+    String[] args = new String[more.length + 2];
+    args[0] = "size";
+    args[1] = design.toString();
+    System.arraycopy(more, 0, args, 2, more.length);
+    return run(args, 0);
+  }
+
+  private int run(String[] args, int unused) {
+    out = new StringWriter();
+    err = new StringWriter();
+    return new Dispatch().run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+  }
+
+  private String at(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  @Test
+  void theWinnerAsWrittenHoldsAndKeepsTheRemarks() throws IOException {
+    assertThat(run("--vary", BALLS, "--vary", FORCE, "--winner", at("w.toml")))
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).startsWith("Tool post").contains("FOUND: ", "Recommended: ");
+    assertThat(Files.readString(folder.resolve("w.toml"))).contains("# through the ball centres");
+    assertThat(run(new String[] {"check", at("w.toml")}, 0)).isEqualTo(ExitCode.HOLDS);
+    assertThat(run("--vary", BALLS, "--vary", FORCE, "--winner", at("w.toml")))
+        .isEqualTo(ExitCode.BAD_INPUT);
+  }
+
+  @Test
+  void partsJoinedPrintWhatTheWholePrints() {
+    assertThat(run("--vary", BALLS, "--vary", FORCE, "--json")).isEqualTo(ExitCode.HOLDS);
+    String whole = out.toString();
+    for (String part : new String[] {"1", "2"}) {
+      run("--vary", BALLS, "--vary", FORCE, "--part", part + "/2", "--candidates", at(part));
+    }
+    assertThat(
+            run("--vary", BALLS, "--vary", FORCE, "--merge", at("2"), "--merge", at("1"), "--json"))
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).isEqualTo(whole);
+    assertThat(run("--vary", BALLS, "--vary", FORCE, "--merge", at("1")))
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).startsWith("reseat size: ");
+  }
+
+  @Test
+  void thePictureIsDrawnAndAFinishedFileOfCandidatesIsGoneOnWith() {
+    String[] wish = {
+      "--vary",
+      BALLS,
+      "--vary",
+      FORCE,
+      "--candidates",
+      at("c.csv"),
+      "--resume",
+      "--picture",
+      at("p.svg"),
+      "--force"
+    };
+    assertThat(run(wish)).isEqualTo(ExitCode.HOLDS);
+    String first = out.toString();
+    assertThat(run(wish)).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).isEqualTo(first);
+    assertThat(folder.resolve("p.svg")).isNotEmptyFile();
+  }
+
+  @Test
+  void aSearchInWhichNothingHoldsSaysWhy() {
+    assertThat(run("--vary", "preload.force = 20 N, 30 N", "--winner", at("none.toml")))
+        .isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(out.toString()).contains("NONE: 0 of 2", "lift-off: 2 fail");
+    assertThat(folder.resolve("none.toml")).doesNotExist();
+  }
+
+  @Test
+  void theClassicChoicesStandSideBySide() {
+    assertThat(run("--choices")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString())
+        .contains("60 deg", "an edge", "trihedral, vee, flat", "silicon nitride", "±30 %")
+        .contains("Preload in all may be");
+  }
+
+  @Test
+  void aBadChoiceIsRefusedInOneLine() {
+    for (String[] bad :
+        new String[][] {
+          {"--rank", "beauty"},
+          {"--part", "3/2"},
+          {"--part", "half"},
+          {"--vary", "layout.ball.diametr = 3 mm"},
+          {"--picture", "x.gif"},
+          {"--resume"}
+        }) {
+      assertThat(run(bad)).isEqualTo(ExitCode.BAD_INPUT);
+      assertThat(err.toString().lines()).hasSize(1);
+      assertThat(out.toString()).isEmpty();
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package reseat.designfile;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import reseat.units.QuantityKind;
+
+/** Reads [size]. What the keys to vary are is found out when the search begins. */
+final class SizeReader {
+
+  private static final Map<String, SizeWish.RankBy> RULES = rules();
+
+  private SizeReader() {}
+
+  private static Map<String, SizeWish.RankBy> rules() {
+    Map<String, SizeWish.RankBy> words = new LinkedHashMap<>();
+    for (SizeWish.RankBy rule : SizeWish.RankBy.values()) {
+      words.put(rule.word(), rule);
+    }
+    return words;
+  }
+
+  static SizeWish read(Section s) {
+    SizeWish none = SizeWish.NONE;
+    List<String> vary = s.texts("vary", none.vary());
+    SizeWish.RankBy rank = s.choice("rank_by", RULES).orElse(none.rankBy());
+    double stiffness =
+        s.has("least_stiffness") ? s.positive("least_stiffness", QuantityKind.STIFFNESS, 1) : 0;
+    double size = s.positiveOr("largest_size", QuantityKind.LENGTH, none.largestSize());
+    boolean follow = s.flag("seats_follow_ball", none.seatsFollowBall());
+    SizeWish wish = s.build(() -> new SizeWish(vary, rank, stiffness, size, follow)).orElse(none);
+    s.close();
+    return wish;
+  }
+}

@@ -1,0 +1,277 @@
+package reseat.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.check.BallMountChecks;
+import reseat.check.CaseDepthCheck;
+import reseat.check.ConstraintCheck;
+import reseat.check.ErrorMotionCheck;
+import reseat.check.Finding;
+import reseat.check.LoadInsideTriangleCheck;
+import reseat.check.PreloadLineCheck;
+import reseat.check.PreloadScatterCheck;
+import reseat.check.PressureCheck;
+import reseat.check.RingContactCheck;
+import reseat.check.SeatMisfitCheck;
+import reseat.check.SelfSeatingCheck;
+import reseat.check.Severity;
+import reseat.check.StandingLimits;
+import reseat.contact.ContactLimits;
+import reseat.design.CouplingDesign;
+import reseat.design.Friction;
+import reseat.design.Support;
+import reseat.design.Targets;
+import reseat.designfile.SizeWish;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.ConstraintQuality;
+import reseat.equilibrium.ContactLines;
+import reseat.equilibrium.CouplingModel;
+import reseat.equilibrium.CouplingStiffness;
+import reseat.equilibrium.CouplingStiffness.Bound;
+import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.NoEquilibriumException;
+import reseat.equilibrium.PointStiffness;
+import reseat.equilibrium.PreloadScatter;
+import reseat.remount.FrictionBound;
+import reseat.remount.SelfSeating;
+import reseat.remount.WaysHome;
+import reseat.space.Vec3;
+
+/**
+ * Takes a design through every check that can fail, the quick ones first, and stops at the first
+ * that does.
+ *
+ * <p>A design fails here if and only if a check of the whole study fails, or if it is softer or
+ * larger than wanted. Which of several failing checks is told depends on the order: size,
+ * constraint, lift-off, pressure, the place of the load, stiffness, motion, seats, mounts, sliding
+ * home.
+ */
+public final class CandidateCheck {
+
+  /** Checks whose limit is a matter of how a thing is done, not of how much it may bear. */
+  private static final List<String> NOT_MEASURED =
+      List.of("constraint", "load inside triangle", "preload line", "height setting");
+
+  private final CouplingDesign design;
+  private final SizeWish wish;
+  private String nearest = "";
+  private double used;
+
+  private CandidateCheck(CouplingDesign design, SizeWish wish) {
+    this.design = design;
+    this.wish = wish;
+  }
+
+  /**
+   * Judges a design.
+   *
+   * @param design the design
+   * @param wish further limits
+   * @return how it stands
+   */
+  public static Judgement of(CouplingDesign design, SizeWish wish) {
+    try {
+      return new CandidateCheck(design, wish).judged();
+    } catch (NoEquilibriumException | IllegalArgumentException e) {
+      return Judgement.fails("does not stand", Double.POSITIVE_INFINITY);
+    }
+  }
+
+  private Judgement judged() {
+    double size = size(design);
+    if (keeps("size", size, wish.largestSize())) {
+      ConstraintQuality constraint = ConstraintQuality.of(design);
+      if (!constraint.holds() || constraint.contacts() != 6) {
+        return Judgement.fails("constraint", Double.POSITIVE_INFINITY);
+      }
+      if (all(ConstraintCheck.of(constraint))) {
+        Equilibrium standing = CouplingModel.of(design).standing();
+        return standing.lifted()
+            ? Judgement.fails("lift-off", Double.POSITIVE_INFINITY)
+            : standing(standing, size);
+      }
+    }
+    return Judgement.fails(nearest, used);
+  }
+
+  private Judgement standing(Equilibrium standing, double size) {
+    CouplingStiffness sticking = CouplingStiffness.of(standing, Bound.STICKING);
+    List<CaseResponse> cases = CaseResponse.all(standing, sticking);
+    if (!liftOff(cases)) {
+      return Judgement.fails(nearest, used);
+    }
+    List<ContactLimits> limits = StandingLimits.of(standing);
+    List<Finding> pressed =
+        PressureCheck.of(standing, cases, limits, design.targets().pressureShare());
+    if (!all(pressed)
+        || !all(RingContactCheck.of(standing))
+        || !all(LoadInsideTriangleCheck.of(standing, cases))
+        || !all(PreloadLineCheck.of(PreloadLineCheck.lines(standing)))) {
+      return Judgement.fails(nearest, used);
+    }
+    List<PreloadScatter> scatter = PreloadScatter.all(standing);
+    double stiffness = stiffness(standing);
+    if (!keeps("stiffness", wish.leastStiffness(), stiffness)
+        || !all(PreloadScatterCheck.of(design, scatter))
+        || !all(ErrorMotionCheck.of(design, cases))
+        || !all(SeatMisfitCheck.of(standing, cases))
+        || !all(CaseDepthCheck.of(standing, cases, limits))
+        || !all(BallMountChecks.of(standing, cases))
+        || !slidesHome()) {
+      return Judgement.fails(nearest, used);
+    }
+    double pressure = 0;
+    for (Finding f : pressed) {
+      pressure = Math.max(pressure, part(f));
+    }
+    return new Judgement(
+        nearest,
+        used,
+        Optional.of(
+            new Merits(repeatability(standing, scatter, design), stiffness, pressure, size)));
+  }
+
+  /** Lift-off is judged from the factors alone: advice on a turn of the supports takes long. */
+  private boolean liftOff(List<CaseResponse> cases) {
+    for (CaseResponse c : cases) {
+      double factor = c.liftOff().factor();
+      if (Double.isFinite(factor)) {
+        double part = c.wantedFactor(design.targets().liftOffFactor()) / factor;
+        if (!keeps("lift-off", part, 1)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** The limit itself is found only where it fails or is nearer than all others. */
+  private boolean slidesHome() {
+    Friction friction = design.friction();
+    double matters =
+        Math.min(
+            SelfSeating.GREATEST,
+            Math.max(friction.nominal(), friction.high() / Math.max(used, 0.1)));
+    boolean ring = design.supports().stream().anyMatch(s -> s.seat().isRing());
+    if (!ring
+        && !new SelfSeating(ContactLines.nominal(design), design.standingLoad())
+            .stallsBelow(matters)) {
+      return true;
+    }
+    return all(SelfSeatingCheck.of(friction, WaysHome.lastStages(design, design.standingLoad())));
+  }
+
+  private static double stiffness(Equilibrium standing) {
+    CouplingDesign design = standing.model().design();
+    Vec3 along =
+        PointStiffness.of(
+                CouplingStiffness.of(standing, Bound.FRICTIONLESS),
+                design.toolPoint(),
+                design.axes())
+            .alongAxes();
+    return Math.min(along.x(), Math.min(along.y(), along.z()));
+  }
+
+  /**
+   * Returns the room that a coupling takes.
+   *
+   * @param design the design
+   * @return diameter of the circle about all balls of a regular layout, m
+   */
+  public static double size(CouplingDesign design) {
+    double radius = 0;
+    for (Support s : design.supports()) {
+      radius = Math.max(radius, s.ball().radius());
+    }
+    return 2 * (design.couplingRadius() + radius);
+  }
+
+  /**
+   * Returns the upper scale of scatter.
+   *
+   * @param standing the coupling at rest
+   * @param scatter what the scatter of each preload does
+   * @param design the design
+   * @return the largest over the machine axes, as a part of the target or in m if there is none
+   */
+  static double repeatability(
+      Equilibrium standing, List<PreloadScatter> scatter, CouplingDesign design) {
+    Vec3 preload = PreloadScatter.together(scatter, design);
+    Vec3 friction = FrictionBound.of(standing, design.friction().nominal()).toolPoint();
+    Targets.AxisLimits targets = design.targets().repeatability();
+    boolean asked = targets(design);
+    double worst = 0;
+    for (int k = 0; k < 3; k++) {
+      double target = asked ? targets.limit(k) : 1;
+      worst = Math.max(worst, (preload.component(k) + friction.component(k)) / target);
+    }
+    return worst;
+  }
+
+  /**
+   * Says whether a design states a target of repeatability.
+   *
+   * @param design the design
+   * @return true if repeatability is told as a part of the target
+   */
+  public static boolean targets(CouplingDesign design) {
+    Targets.AxisLimits t = design.targets().repeatability();
+    return Double.isFinite(t.first()) || Double.isFinite(t.second()) || Double.isFinite(t.third());
+  }
+
+  /** Takes findings in; false at the first that fails. */
+  private boolean all(List<Finding> findings) {
+    for (Finding f : findings) {
+      double part = part(f);
+      if (f.severity() == Severity.FAIL) {
+        nearest = f.check();
+        used = part;
+        return false;
+      }
+      if (f.severity() != Severity.NOTE && part > used && !NOT_MEASURED.contains(f.check())) {
+        nearest = f.check();
+        used = part;
+      }
+    }
+    return true;
+  }
+
+  private boolean keeps(String check, double value, double limit) {
+    double part = value / limit;
+    if (part > used || part > 1) {
+      nearest = check;
+      used = part;
+    }
+    return part <= 1;
+  }
+
+  /**
+   * Returns the part of its limit that a finding uses.
+   *
+   * @param f the finding
+   * @return 1 at the limit, more beyond it; infinite where value and limit make no ratio
+   */
+  public static double part(Finding f) {
+    boolean most = f.sense() == Finding.Sense.AT_MOST;
+    double over = most ? f.value() : f.limit();
+    double under = most ? f.limit() : f.value();
+    return under > 0 ? Math.max(0, over / under) : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Lists what a design uses of each limit that can be told as a part.
+   *
+   * @param findings findings of the whole study
+   * @return those that count for a margin, in the same order
+   */
+  public static List<Finding> measured(List<Finding> findings) {
+    List<Finding> kept = new ArrayList<>();
+    for (Finding f : findings) {
+      if (f.severity() != Severity.NOTE && !NOT_MEASURED.contains(f.check())) {
+        kept.add(f);
+      }
+    }
+    return kept;
+  }
+}

@@ -1,0 +1,45 @@
+package reseat.sizing;
+
+import java.util.Optional;
+import reseat.designfile.SizeWish.RankBy;
+
+/**
+ * How a candidate stands against the limits.
+ *
+ * @param check the check whose limit is nearest; of a design that fails, the one that was found to
+ *     fail first
+ * @param used part of that limit that the design uses; infinite if no such part can be told
+ * @param merits qualities of a design that keeps every limit; empty if it fails
+ */
+public record Judgement(String check, double used, Optional<Merits> merits) {
+
+  /**
+   * A design that fails.
+   *
+   * @param check the check that fails
+   * @param used part of its limit that the design uses
+   * @return the judgement
+   */
+  public static Judgement fails(String check, double used) {
+    return new Judgement(check, used, Optional.empty());
+  }
+
+  /**
+   * Says whether every limit is kept.
+   *
+   * @return true if no check fails
+   */
+  public boolean holds() {
+    return merits.isPresent();
+  }
+
+  /**
+   * Returns where the design stands in an order.
+   *
+   * @param rule the order
+   * @return a number, the smaller the better; meaningless for a design that fails
+   */
+  public double score(RankBy rule) {
+    return merits.map(m -> m.score(rule, used)).orElse(Double.POSITIVE_INFINITY);
+  }
+}

@@ -1,0 +1,234 @@
+package reseat.study;
+
+import java.io.BufferedReader;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.apache.commons.csv.CSVFormat;
+import reseat.sizing.Candidate;
+import reseat.sizing.Judgement;
+import reseat.sizing.Merits;
+
+/**
+ * Candidates of a search in a CSV file, written as they are judged and read again to go on or to
+ * join parts.
+ *
+ * <p>The first line names the search: a digest of design file and wishes, and the part. Numbers are
+ * written so that reading them gives the same doubles.
+ */
+public final class CandidateFile implements Closeable {
+
+  private static final int FIXED = 8;
+  private static final String COLUMNS =
+      "number,verdict,check,used,repeatability,stiffness [N/m],pressure,size [m]";
+
+  private final SizingSpace space;
+  private final Writer out;
+
+  private CandidateFile(SizingSpace space, Writer out) {
+    this.space = space;
+    this.out = out;
+  }
+
+  /** First line of the file of a search. */
+  static String head(SizingPlan plan) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      digest.update(plan.space().file().textWith(List.of()).getBytes(StandardCharsets.UTF_8));
+      digest.update(plan.wish().toString().getBytes(StandardCharsets.UTF_8));
+      return "# reseat size, search "
+          + HexFormat.of().formatHex(digest.digest()).substring(0, 16)
+          + ", "
+          + plan.space().count()
+          + " candidates, part "
+          + plan.part()
+          + "/"
+          + plan.parts();
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  /**
+   * Begins a file.
+   *
+   * @param file where; must not exist
+   * @param plan the search
+   * @return the file, open
+   * @throws IOException if it cannot be written or is there already
+   */
+  public static CandidateFile begin(Path file, SizingPlan plan) throws IOException {
+    Writer out =
+        Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+    List<String> keys = new ArrayList<>();
+    plan.space().varied().forEach(v -> keys.add(v.axis().key().path()));
+    out.write(head(plan) + "\n" + COLUMNS + "," + CSVFormat.RFC4180.format(keys.toArray()) + "\n");
+    out.flush();
+    return new CandidateFile(plan.space(), out);
+  }
+
+  /**
+   * Goes on with a file that was left unfinished. What it holds of an unfinished block is cut off.
+   *
+   * @param file the file
+   * @param plan the search
+   * @param known takes the candidates in it that stay
+   * @return the file, open at its end
+   * @throws IOException if it cannot be read or written
+   * @throws IllegalArgumentException if it belongs to another search
+   */
+  public static CandidateFile resume(Path file, SizingPlan plan, Consumer<Candidate> known)
+      throws IOException {
+    List<Candidate> block = new ArrayList<>();
+    long[] bytes = {0, 0};
+    try (Rows rows = new Rows(file, plan.space())) {
+      rows.mustBe(head(plan));
+      bytes[0] = rows.bytes();
+      for (Candidate c = rows.next(); c != null; c = rows.next()) {
+        block.add(c);
+        if (block.size() == plan.space().blockSize()) {
+          block.forEach(known);
+          block.clear();
+          bytes[0] = rows.bytes();
+        }
+      }
+    }
+    try (RandomAccessFile cut = new RandomAccessFile(file.toFile(), "rw")) {
+      cut.setLength(bytes[0]);
+    }
+    return new CandidateFile(
+        plan.space(),
+        Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.APPEND));
+  }
+
+  /**
+   * Writes a candidate.
+   *
+   * @param c the candidate
+   * @throws IOException if it cannot be written
+   */
+  public void write(Candidate c) throws IOException {
+    Judgement j = c.judgement();
+    out.write(c.number() + (j.holds() ? ",holds," : ",fails,") + j.check() + "," + j.used());
+    Optional<Merits> m = j.merits();
+    out.write(
+        m.isEmpty()
+            ? ",,,,"
+            : ","
+                + m.get().repeatability()
+                + ","
+                + m.get().stiffness()
+                + ","
+                + m.get().pressure()
+                + ","
+                + m.get().size());
+    out.write(
+        (m.isEmpty() ? "" : ",")
+            + CSVFormat.RFC4180.format(space.values(c.number()).toArray())
+            + "\n");
+  }
+
+  @Override
+  public void close() throws IOException {
+    out.close();
+  }
+
+  /** Rows of a file one by one. A last line without its end is left out. */
+  static final class Rows implements Closeable {
+
+    private final Path file;
+    private final SizingSpace space;
+    private final BufferedReader in;
+    private final String head;
+    private long bytes;
+    private long line;
+
+    Rows(Path file, SizingSpace space) throws IOException {
+      this.file = file;
+      this.space = space;
+      in = Files.newBufferedReader(file, StandardCharsets.UTF_8);
+      head = line().orElse("");
+      line();
+    }
+
+    String head() {
+      return head;
+    }
+
+    void mustBe(String wanted) {
+      if (!head.equals(wanted)) {
+        throw new IllegalArgumentException(
+            file
+                + ":1: belongs to another search (\""
+                + head
+                + "\"; wanted is \""
+                + wanted
+                + "\"): the design file, [size] or the part has changed since");
+      }
+    }
+
+    long bytes() {
+      return bytes;
+    }
+
+    private Optional<String> line() throws IOException {
+      StringBuilder text = new StringBuilder(160);
+      for (int c = in.read(); c >= 0; c = in.read()) {
+        if (c == '\n') {
+          line++;
+          String whole = text.toString();
+          bytes += whole.getBytes(StandardCharsets.UTF_8).length + 1;
+          return Optional.of(whole);
+        }
+        text.append((char) c);
+      }
+      return Optional.empty();
+    }
+
+    /** The next candidate; null at the end. */
+    Candidate next() throws IOException {
+      Optional<String> text = line();
+      if (text.isEmpty()) {
+        return null;
+      }
+      String[] cells = text.get().split(",", FIXED + 1);
+      try {
+        long number = Long.parseLong(cells[0]);
+        double used = Double.parseDouble(cells[3]);
+        Judgement j =
+            cells[1].equals("holds")
+                ? new Judgement(
+                    cells[2],
+                    used,
+                    Optional.of(
+                        new Merits(
+                            Double.parseDouble(cells[4]),
+                            Double.parseDouble(cells[5]),
+                            Double.parseDouble(cells[6]),
+                            Double.parseDouble(cells[7]))))
+                : Judgement.fails(cells[2], used);
+        return new Candidate(number, space.kind(number), j);
+      } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+        throw new IllegalArgumentException(
+            file + ":" + line + ": is no row of a search: \"" + text.get() + "\"", e);
+      }
+    }
+
+    @Override
+    public void close() throws IOException {
+      in.close();
+    }
+  }
+}

@@ -1,0 +1,229 @@
+package reseat.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.check.Finding;
+import reseat.check.Measure;
+import reseat.check.Severity;
+import reseat.design.CouplingDesign;
+import reseat.designfile.Alteration;
+import reseat.designfile.DesignFile;
+import reseat.equilibrium.CouplingModel;
+import reseat.equilibrium.NoEquilibriumException;
+import reseat.numerics.RunningCovariance;
+import reseat.remount.RemountSimulation;
+import reseat.sizing.Candidate;
+import reseat.sizing.CandidateCheck;
+import reseat.sizing.Judgement;
+import reseat.sizing.Refinement;
+import reseat.sizing.SizingTally;
+import reseat.space.Vec3;
+
+/**
+ * What came of a search: the ranking, the best design after refinement, the designs that no other
+ * beats, and why others fail.
+ *
+ * @param plan the search
+ * @param judged combinations judged
+ * @param holding those that keep every limit
+ * @param ranked the best of each kind, best first
+ * @param refined the best found between the values, if it is better than all of them
+ * @param pareto combinations that no other beats in repeatability, stiffness, pressure and size
+ * @param sample some of the combinations that hold
+ * @param misses why the others fail, most frequent first
+ */
+public record SizingStudy(
+    SizingPlan plan,
+    long judged,
+    long holding,
+    List<Choice> ranked,
+    Optional<Choice> refined,
+    List<Candidate> pareto,
+    List<Candidate> sample,
+    List<NearMiss> misses) {
+
+  /** Tool changes simulated for each ranked design; their scatter is then good to about 4 %. */
+  public static final int MOUNTS = 300;
+
+  /** Kinds that are refined. */
+  private static final int REFINED = 3;
+
+  /** Copies the lists. */
+  public SizingStudy {
+    ranked = List.copyOf(ranked);
+    pareto = List.copyOf(pareto);
+    sample = List.copyOf(sample);
+    misses = List.copyOf(misses);
+  }
+
+  /**
+   * A design worth looking at.
+   *
+   * @param values value of each varied key, as typed
+   * @param alterations what to change in the file
+   * @param judgement how it stands
+   * @param check everything about it
+   * @param scatter standard deviation of the tool point over simulated tool changes, along the
+   *     machine axes, m
+   */
+  public record Choice(
+      List<String> values,
+      List<Alteration> alterations,
+      Judgement judgement,
+      SeatedCheck check,
+      Vec3 scatter) {
+
+    /** Copies the lists. */
+    public Choice {
+      values = List.copyOf(values);
+      alterations = List.copyOf(alterations);
+    }
+  }
+
+  /**
+   * A check by which combinations fail, and the one that misses least.
+   *
+   * @param check the check
+   * @param count how many fail by it first
+   * @param values values of the nearest
+   * @param used part of the limit that it uses; infinite if that cannot be told
+   * @param reasons everything that fails in it, as sentences
+   */
+  public record NearMiss(
+      String check, long count, List<String> values, double used, List<String> reasons) {
+
+    /** Copies the lists. */
+    public NearMiss {
+      values = List.copyOf(values);
+      reasons = List.copyOf(reasons);
+    }
+  }
+
+  /**
+   * Finishes a search: looks at the best in full, refines them, tells why others fail.
+   *
+   * @param plan the search
+   * @param tally every candidate judged
+   * @return the outcome
+   */
+  public static SizingStudy of(SizingPlan plan, SizingTally tally) {
+    SizingSpace space = plan.space();
+    List<Choice> ranked = new ArrayList<>();
+    for (Candidate c : tally.best()) {
+      ranked.add(choice(space, space.values(c.number()), c.judgement()));
+    }
+    List<NearMiss> misses = new ArrayList<>();
+    for (SizingTally.Miss m : tally.misses()) {
+      misses.add(nearMiss(plan, m));
+    }
+    return new SizingStudy(
+        plan,
+        tally.judged(),
+        tally.holding(),
+        ranked,
+        refined(plan, tally),
+        tally.pareto(),
+        tally.sample(),
+        misses);
+  }
+
+  /**
+   * Returns the recommended design.
+   *
+   * @return the refined one or else the first of the ranking; empty if none holds
+   */
+  public Optional<Choice> winner() {
+    return refined.isPresent() ? refined : ranked.stream().findFirst();
+  }
+
+  private static Optional<Choice> refined(SizingPlan plan, SizingTally tally) {
+    SizingSpace space = plan.space();
+    List<String> best = null;
+    double least =
+        tally.best().isEmpty()
+            ? Double.POSITIVE_INFINITY
+            : tally.best().get(0).judgement().score(plan.wish().rankBy());
+    for (Candidate c : tally.best().subList(0, Math.min(REFINED, tally.best().size()))) {
+      double[] place =
+          Refinement.from(
+              x -> objective(plan, space.values(c.number(), x)), space.place(c.number()));
+      List<String> values = space.values(c.number(), place);
+      double score = objective(plan, values);
+      if (score < least) {
+        least = score;
+        best = values;
+      }
+    }
+    if (best == null) {
+      return Optional.empty();
+    }
+    return Optional.of(choice(space, best, judged(plan, best)));
+  }
+
+  /** What refinement makes small: the score where all limits are kept, else far more. */
+  private static double objective(SizingPlan plan, List<String> values) {
+    Judgement j = judged(plan, values);
+    return j.holds() ? j.score(plan.wish().rankBy()) : 1e30 * (1 + Math.min(1e9, j.used()));
+  }
+
+  private static Judgement judged(SizingPlan plan, List<String> values) {
+    return plan.space()
+        .file()
+        .with(plan.space().alterations(values))
+        .design()
+        .map(d -> CandidateCheck.of(d, plan.wish()))
+        .orElseGet(SizingSpace::cannotBeMade);
+  }
+
+  private static Choice choice(SizingSpace space, List<String> values, Judgement judgement) {
+    List<Alteration> changes = space.alterations(values);
+    CouplingDesign design = space.file().with(changes).design().orElseThrow();
+    SeatedCheck check = (SeatedCheck) CheckStudy.run(design);
+    return new Choice(values, changes, judgement, check, scatter(design));
+  }
+
+  /** Scatter of the tool point over simulated tool changes, always of the same luck. */
+  static Vec3 scatter(CouplingDesign design) {
+    RunningCovariance scatter = new RunningCovariance();
+    new RemountSimulation(CouplingModel.of(design)).positions(1, MOUNTS).forEach(scatter::add);
+    return scatter.count() < 2 ? Vec3.ZERO : scatter.standardDeviation();
+  }
+
+  private static NearMiss nearMiss(SizingPlan plan, SizingTally.Miss m) {
+    SizingSpace space = plan.space();
+    List<String> values = space.values(m.nearest().number());
+    DesignFile read = space.file().with(space.alterations(values));
+    List<String> reasons = new ArrayList<>();
+    if (read.design().isEmpty()) {
+      read.problems().forEach(p -> reasons.add(p.key() + ": " + p.message()));
+    } else {
+      if (m.check().equals("size")) {
+        reasons.add(
+            "the circle about the balls is "
+                + Measure.LENGTH.show(CandidateCheck.size(read.design().get()))
+                + "; wanted is at most "
+                + Measure.LENGTH.show(plan.wish().largestSize())
+                + ".");
+      } else if (m.check().equals("stiffness")) {
+        double wanted = plan.wish().leastStiffness();
+        reasons.add(
+            "the tool point has "
+                + Measure.STIFFNESS.show(wanted / m.nearest().judgement().used())
+                + " along its softest axis; wanted is at least "
+                + Measure.STIFFNESS.show(wanted)
+                + ".");
+      }
+      try {
+        for (Finding f : CheckStudy.run(read.design().get()).findings()) {
+          if (f.severity() == Severity.FAIL) {
+            reasons.add(f.message());
+          }
+        }
+      } catch (NoEquilibriumException | IllegalArgumentException e) {
+        reasons.add(e.getMessage());
+      }
+    }
+    return new NearMiss(m.check(), m.count(), values, m.nearest().judgement().used(), reasons);
+  }
+}
