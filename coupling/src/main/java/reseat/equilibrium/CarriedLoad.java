@@ -67,12 +67,22 @@ final class CarriedLoad {
     }
   }
 
-  /** Cube root of a positive number; a near guess takes one step of Halley's method. */
+  /**
+   * Cube root of a positive number by Halley's method, from a guess that the next round betters.
+   *
+   * <p>Without a guess that is near, a third of the exponent gives one good to 4 %, and two steps
+   * leave parts in 1e14.
+   */
   private static double cubeRoot(double x, double guess) {
-    double cube = guess * guess * guess;
-    if (Math.abs(cube - x) > 1e-3 * x) {
-      return Math.cbrt(x);
+    if (Math.abs(guess * guess * guess - x) > 0.03 * x) {
+      long third = Double.doubleToRawLongBits(x) / 3 + 0x2A9F789300000000L;
+      return halley(x, halley(x, Double.longBitsToDouble(third)));
     }
+    return halley(x, guess);
+  }
+
+  private static double halley(double x, double guess) {
+    double cube = guess * guess * guess;
     return guess * (cube + 2 * x) / (2 * cube + x);
   }
 }
