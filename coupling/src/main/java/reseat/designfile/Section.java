@@ -46,13 +46,17 @@ final class Section extends TableView {
     }
     if (value instanceof TomlValue.Text text) {
       QuantityReading reading = QuantityText.read(text.text(), kind);
-      if (reading instanceof Quantity q) {
-        typed.put(name, q);
-        return OptionalDouble.of(q.value());
+      if (reading instanceof UnitProblem p) {
+        problems().error(text.line(), text.column() + 1 + p.offset(), key(name), p.message());
+        return OptionalDouble.empty();
       }
-      UnitProblem p = (UnitProblem) reading;
-      problems().error(text.line(), text.column() + 1 + p.offset(), key(name), p.message());
-      return OptionalDouble.empty();
+      Quantity q = (Quantity) reading;
+      if (!Reckoned.with(q.value(), kind)) {
+        problems().error(text.line(), text.column() + 1, key(name), Reckoned.refusal(text.text()));
+        return OptionalDouble.empty();
+      }
+      typed.put(name, q);
+      return OptionalDouble.of(q.value());
     }
     if (value instanceof TomlValue.Numeral number) {
       String shown =
@@ -113,10 +117,10 @@ final class Section extends TableView {
       return otherwise;
     }
     if (value.get() instanceof TomlValue.Numeral number) {
-      if (Double.isFinite(number.value())) {
+      if (Reckoned.with(number.value(), QuantityKind.RATIO)) {
         return number.value();
       }
-      wrongSort(name, number, "a plain finite number or a text such as \"2 %\"");
+      wrongSort(name, number, "a plain number of usual size or a text such as \"2 %\"");
       return otherwise;
     }
     return quantityOf(name, value.get(), QuantityKind.RATIO).orElse(otherwise);
@@ -129,7 +133,9 @@ final class Section extends TableView {
       error(name, "is missing; write a plain number");
       return harmless;
     }
-    if (value.get() instanceof TomlValue.Numeral n && n.value() > 0 && Double.isFinite(n.value())) {
+    if (value.get() instanceof TomlValue.Numeral n
+        && n.value() > 0
+        && Reckoned.with(n.value(), QuantityKind.RATIO)) {
       return n.value();
     }
     error(

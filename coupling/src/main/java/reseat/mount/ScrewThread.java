@@ -35,11 +35,15 @@ public record ScrewThread(
   static final double HALF_FLANK_ANGLE = Math.PI / 6;
 
   private static final double FINEST_PITCH = 0.05e-3;
+  private static final double WIDEST = 1;
   private static final double COARSEST_SHARE = 0.34;
 
   /** Checks that the proportions are those of a screw thread. */
   public ScrewThread {
     Bounds.positive("thread diameter", diameter, "m");
+    if (diameter > WIDEST) {
+      throw new IllegalArgumentException("thread " + designation + " is wider than 1 m");
+    }
     if (!(pitch >= FINEST_PITCH)) {
       throw new IllegalArgumentException(
           String.format(

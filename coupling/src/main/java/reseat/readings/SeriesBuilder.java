@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.apache.commons.csv.CSVRecord;
 import reseat.csv.CellNumber;
 import reseat.csv.CsvProblem;
@@ -16,6 +18,9 @@ import reseat.readings.ColumnHead.Kind;
 
 /** Takes the rows of a readings file one by one and keeps numbers only. */
 final class SeriesBuilder implements CsvRows.Taker {
+
+  /** What programs write where there is nothing. */
+  private static final Set<String> FOR_NOTHING = Set.of("nan", "null", "#n/a", "inf", "-inf");
 
   private final String source;
   private final List<CsvProblem> problems;
@@ -158,8 +163,9 @@ final class SeriesBuilder implements CsvRows.Taker {
   }
 
   private void word(List<String> into, ColumnHead head, int i, String text, LineFeed.Line line) {
-    if (text.isEmpty()) {
-      problem(line, i, "column " + head.name() + ": the cell is empty; write it for every mount");
+    if (text.isEmpty() || FOR_NOTHING.contains(text.toLowerCase(Locale.ROOT))) {
+      String found = text.isEmpty() ? "the cell is empty" : "found \"" + text + "\", no name";
+      problem(line, i, "column " + head.name() + ": " + found + "; write it for every mount");
       return;
     }
     into.add(words.computeIfAbsent(text, t -> t));
