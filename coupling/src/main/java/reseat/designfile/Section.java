@@ -48,15 +48,13 @@ final class Section extends TableView {
       QuantityReading reading = QuantityText.read(text.text(), kind);
       if (reading instanceof UnitProblem p) {
         problems().error(text.line(), text.column() + 1 + p.offset(), key(name), p.message());
-        return OptionalDouble.empty();
-      }
-      Quantity q = (Quantity) reading;
-      if (!Reckoned.with(q.value(), kind)) {
+      } else if (reading instanceof Quantity q && Reckoned.with(q.value(), kind)) {
+        typed.put(name, q);
+        return OptionalDouble.of(q.value());
+      } else {
         problems().error(text.line(), text.column() + 1, key(name), Reckoned.refusal(text.text()));
-        return OptionalDouble.empty();
       }
-      typed.put(name, q);
-      return OptionalDouble.of(q.value());
+      return OptionalDouble.empty();
     }
     if (value instanceof TomlValue.Numeral number) {
       String shown =
