@@ -57,15 +57,8 @@ class ShopsheetCommandTest {
     return run(all);
   }
 
-  /** The words of a sheet as a reader sees them. */
   private String words(String name) throws IOException {
-    return Files.readString(target.resolve(name))
-        .replaceAll("(?s)<style>.*?</style>", "")
-        .replaceAll("<[^>]+>", " ")
-        .replace("&#39;", "'")
-        .replace("&amp;", "&")
-        .replace('\u00a0', ' ')
-        .replaceAll("\\s+", " ");
+    return PaperWords.of(Files.readString(target.resolve(name)));
   }
 
   private static double number(String json, String key) {

@@ -62,7 +62,7 @@ public final class RepeatEllipse {
     double limitY = up.of(plane.secondLimit());
     AxisRange.Gatherer xRange = new AxisRange.Gatherer().add(outline[0]).add(xs);
     AxisRange.Gatherer yRange = new AxisRange.Gatherer().add(outline[1]).add(ys);
-    boolean limits = limitShown(xRange, limitX) || limitShown(yRange, limitY);
+    boolean limits = limitShown(xRange, e.meanX, limitX) || limitShown(yRange, e.meanY, limitY);
     PlotPanel panel =
         new PlotPanel(
                 WIDTH, HEIGHT, across.label(), xRange.range(0.05), up.label(), yRange.range(0.05))
@@ -70,8 +70,10 @@ public final class RepeatEllipse {
     panel.markerSize(3);
     double[][] kept = Thinning.of(xs, ys, panel.x(), panel.y());
     panel.points(kept[0], kept[1], Tone.BLUE, PlotPanel.MARKERS.get(0));
-    panel.vertical(-limitX, LineStyle.LIMIT).vertical(limitX, LineStyle.LIMIT);
-    panel.horizontal(-limitY, LineStyle.LIMIT).horizontal(limitY, LineStyle.LIMIT);
+    panel.vertical(e.meanX - limitX, LineStyle.LIMIT).vertical(e.meanX + limitX, LineStyle.LIMIT);
+    panel
+        .horizontal(e.meanY - limitY, LineStyle.LIMIT)
+        .horizontal(e.meanY + limitY, LineStyle.LIMIT);
     panel.line(outline[0], outline[1], ELLIPSE);
     Scene drawn = panel.scene();
     List<Key.Entry> key = new ArrayList<>();
@@ -93,16 +95,19 @@ public final class RepeatEllipse {
     return Picture.of(
         name,
         "Tool point over " + what + ", " + plane.first() + "\u2013" + plane.second() + " plane",
-        caption(plane, e, limitX, limitY),
+        caption(plane, e, xs, ys, limitX, limitY),
         altText(plane, xs.length, what, e),
         scene.build(WIDTH, drawn.height() + 6 + keySheet.height()));
   }
 
-  private static boolean limitShown(AxisRange.Gatherer range, double limit) {
-    if (!Double.isFinite(limit) || !range.near(limit, 2.5) || !range.near(-limit, 2.5)) {
+  /** The target counts from the mean, which is what the offset table holds. */
+  private static boolean limitShown(AxisRange.Gatherer range, double mean, double limit) {
+    if (!Double.isFinite(limit)
+        || !range.near(mean + limit, 2.5)
+        || !range.near(mean - limit, 2.5)) {
       return false;
     }
-    range.add(limit).add(-limit);
+    range.add(mean + limit).add(mean - limit);
     return true;
   }
 
@@ -118,7 +123,7 @@ public final class RepeatEllipse {
     List<String> words = new ArrayList<>();
     limitOf(plane.firstLimit(), across).ifPresent(words::add);
     limitOf(plane.secondLimit(), up).ifPresent(words::add);
-    return "target: " + String.join(", ", words);
+    return "target about the mean: " + String.join(", ", words);
   }
 
   private static Optional<String> limitOf(double limit, AxisQuantity quantity) {
@@ -127,23 +132,31 @@ public final class RepeatEllipse {
         : Optional.empty();
   }
 
-  private static String caption(Plane plane, CloudEllipse e, double limitX, double limitY) {
-    boolean inside =
-        CloudEllipse.HOLDS_95 * e.sdX + Math.abs(e.meanX) <= limitX
-            && CloudEllipse.HOLDS_95 * e.sdY + Math.abs(e.meanY) <= limitY;
-    boolean none = Double.isInfinite(limitX) && Double.isInfinite(limitY);
-    return "The ellipse is "
-        + NumberText.significant(2 * CloudEllipse.HOLDS_95 * e.major, 2)
-        + " \u00b5m long and "
-        + NumberText.significant(2 * CloudEllipse.HOLDS_95 * e.minor, 2)
-        + " \u00b5m wide in the "
-        + plane.first()
-        + "\u2013"
-        + plane.second()
-        + " plane"
-        + (none
-            ? "."
-            : inside ? " and lies within the target." : " and reaches beyond the target.");
+  private static String caption(
+      Plane plane, CloudEllipse e, double[] xs, double[] ys, double limitX, double limitY) {
+    String ellipse =
+        "The ellipse is "
+            + NumberText.significant(2 * CloudEllipse.HOLDS_95 * e.major, 2)
+            + " \u00b5m long and "
+            + NumberText.significant(2 * CloudEllipse.HOLDS_95 * e.minor, 2)
+            + " \u00b5m wide in the "
+            + plane.first()
+            + "\u2013"
+            + plane.second()
+            + " plane";
+    if (Double.isInfinite(limitX) && Double.isInfinite(limitY)) {
+      return ellipse + ".";
+    }
+    int within = 0;
+    for (int i = 0; i < xs.length; i++) {
+      if (Math.abs(xs[i] - e.meanX) <= limitX && Math.abs(ys[i] - e.meanY) <= limitY) {
+        within++;
+      }
+    }
+    return ellipse
+        + "; "
+        + (within == xs.length ? "all" : within + " of " + xs.length)
+        + " points keep the target about their mean.";
   }
 
   private static String altText(Plane plane, int n, String what, CloudEllipse e) {
