@@ -38,13 +38,20 @@ public record AcceptancePlan(
   /** Share of the target that the gauge noise may reach: common practice, no source. */
   public static final double GAUGE_SHARE = 1.0 / 3;
 
-  /** Expected over allowed scatter unless told; with it about 40 mounts are planned. */
-  public static final double USUAL_SHARE = 0.75;
+  /**
+   * Least expected over allowed scatter that a test is planned for unless told, so that it is long
+   * enough where a prediction was too kind; with it 23 mounts are planned. Our own choice.
+   */
+  public static final double LEAST_SHARE = 2.0 / 3;
+
+  /** Expected over allowed scatter from which a test would want more than some 300 mounts. */
+  public static final double MOST_SHARE = 0.9;
 
   /** Wanted chance of proof unless told. */
   public static final double USUAL_CHANCE = 0.8;
 
-  private static final double USUAL_CONFIDENCE = 0.95;
+  /** Confidence of the proof unless told. */
+  public static final double USUAL_CONFIDENCE = 0.95;
 
   /** What a test made to the plan says. */
   public enum Verdict {
@@ -121,17 +128,6 @@ public record AcceptancePlan(
       }
     }
     return shortest.withMounts(hi);
-  }
-
-  /**
-   * Lays out the usual test of a target, before anything is known of the scatter.
-   *
-   * @param axis name of the axis
-   * @param target largest true standard deviation allowed, m
-   * @return a plan of about 40 mounts, at 95 % confidence
-   */
-  public static AcceptancePlan usual(String axis, double target) {
-    return of(axis, target, USUAL_SHARE * target, USUAL_CONFIDENCE, USUAL_CHANCE, List.of());
   }
 
   /**

@@ -47,6 +47,8 @@ import reseat.space.Vec3;
  *     under the ball of the flank that is worst for that axis
  * @param betweenHolders how the tool points of holders on one post differ; empty without tolerances
  * @param acceptance the test that proves each wanted repeatability
+ * @param hopeless why there is none, a sentence for each wanted repeatability that no test would
+ *     prove
  */
 public record ShopStudy(
     SeatedCheck check,
@@ -61,10 +63,8 @@ public record ShopStudy(
     double liftOut,
     Vec3 perParticle,
     Optional<LinearStack.Sum> betweenHolders,
-    List<AcceptancePlan> acceptance) {
-
-  /** Standard deviations within which 95 % of a normal scatter lie; a target is such a width. */
-  public static final double WITHIN_95 = 1.96;
+    List<AcceptancePlan> acceptance,
+    List<String> hopeless) {
 
   /** Copies the lists. */
   public ShopStudy {
@@ -75,6 +75,7 @@ public record ShopStudy(
     settings = List.copyOf(settings);
     clearances = List.copyOf(clearances);
     acceptance = List.copyOf(acceptance);
+    hopeless = List.copyOf(hopeless);
   }
 
   /**
@@ -83,9 +84,11 @@ public record ShopStudy(
    * @param check the check of a coupling that stands
    * @param inchSizes whether gauges that nobody named are proposed in inch sizes
    * @return all results
+   * @throws InterruptedException if the thread is interrupted
    */
-  public static ShopStudy run(SeatedCheck check, boolean inchSizes) {
+  public static ShopStudy run(SeatedCheck check, boolean inchSizes) throws InterruptedException {
     CouplingDesign design = check.design();
+    AcceptanceStudy acceptance = AcceptanceStudy.of(design);
     List<GaugeReading> readings = new ArrayList<>();
     List<GaugeStock.Unusable> unusable = new ArrayList<>();
     List<TwoGaugeAngle> angles = new ArrayList<>();
@@ -115,7 +118,8 @@ public record ShopStudy(
         CatchRange.liftOut(design),
         perParticle(design),
         betweenHolders(design),
-        acceptance(design));
+        acceptance.plans(),
+        acceptance.hopeless());
   }
 
   private static List<HeightSetting> settings(SeatedCheck check) {
@@ -168,17 +172,6 @@ public record ShopStudy(
     return tolerances.contributors().isEmpty()
         ? Optional.empty()
         : Optional.of(new LinearStack(Sensitivity.of(tolerances)).sum(LinearStack.BETWEEN_HOLDERS));
-  }
-
-  private static List<AcceptancePlan> acceptance(CouplingDesign design) {
-    List<AcceptancePlan> plans = new ArrayList<>();
-    for (int axis = 0; axis < 3; axis++) {
-      double limit = design.targets().repeatability().limit(axis);
-      if (Double.isFinite(limit)) {
-        plans.add(AcceptancePlan.usual(design.axes().axis(axis).name(), limit / WITHIN_95));
-      }
-    }
-    return plans;
   }
 
   /**

@@ -24,7 +24,15 @@ class ShopStudyTest {
   }
 
   private static ShopStudy study(CouplingDesign design) {
-    return ShopStudy.run((SeatedCheck) CheckStudy.run(design), false);
+    return ran(design, false);
+  }
+
+  private static ShopStudy ran(CouplingDesign design, boolean inchSizes) {
+    try {
+      return ShopStudy.run((SeatedCheck) CheckStudy.run(design), inchSizes);
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
   }
 
   private static Vec3 toolPoint(CouplingDesign design) {
@@ -95,7 +103,7 @@ class ShopStudyTest {
   void aPairForTheAngleIsProposedWhereTheShopOwnsNone() {
     CouplingDesign bare = toolPost().toBuilder().shop(ShopFloor.UNKNOWN).build();
     ShopStudy metric = study(bare);
-    ShopStudy inch = ShopStudy.run((SeatedCheck) CheckStudy.run(bare), true);
+    ShopStudy inch = ran(bare, true);
     assertThat(metric.angles()).hasSize(3);
     assertThat(metric.angles().get(0).small() / 0.5e-3)
         .isCloseTo(Math.rint(metric.angles().get(0).small() / 0.5e-3), within(1e-9));

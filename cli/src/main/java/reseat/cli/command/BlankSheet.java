@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import reseat.cli.report.AcceptanceTestPlan;
 import reseat.readings.AcceptancePlan;
+import reseat.study.AcceptanceStudy;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;
@@ -37,7 +38,7 @@ final class BlankSheet {
       List<String> expected,
       double confidence,
       int wearIn,
-      Map<String, DesignPlan> design) {
+      Map<String, AcceptanceStudy> design) {
     Map<String, Double> hopes = new HashMap<>();
     for (String word : expected) {
       hopes.put(name(word).toLowerCase(Locale.ROOT), length("--expected", word).value());
@@ -59,11 +60,11 @@ final class BlankSheet {
       }
     }
     List<String> sources = new ArrayList<>();
-    DesignPlan tested = null;
-    for (Map.Entry<String, DesignPlan> d : design.entrySet()) {
+    AcceptanceStudy tested = null;
+    for (Map.Entry<String, AcceptanceStudy> d : design.entrySet()) {
       tested = d.getValue();
-      sources.addAll(tested.sources(d.getKey()));
-      for (Map.Entry<String, Double> own : tested.targets().entrySet()) {
+      sources.addAll(DesignPlan.sources(tested.design(), d.getKey()));
+      for (Map.Entry<String, Double> own : AcceptanceStudy.targets(tested.design()).entrySet()) {
         if (wanted.keySet().stream().noneMatch(own.getKey()::equalsIgnoreCase)) {
           wanted.put(own.getKey(), own.getValue());
         }
@@ -85,15 +86,23 @@ final class BlankSheet {
               ? AcceptancePlan.of(
                   w.getKey(),
                   w.getValue(),
-                  hope > 0 ? hope : AcceptancePlan.USUAL_SHARE * w.getValue(),
+                  hope > 0 ? hope : AcceptancePlan.LEAST_SHARE * w.getValue(),
                   confidence,
                   AcceptancePlan.USUAL_CHANCE,
                   List.of())
-              : tested.plan(
-                  w.getKey(), w.getValue(), hope, confidence, AcceptancePlan.USUAL_CHANCE);
+              : planned(tested, w.getKey(), w.getValue(), hope, confidence);
       plans.add(wearIn < 0 ? plan : plan.withWearIn(wearIn));
     }
     return new AcceptanceTestPlan(plans, unit, sources);
+  }
+
+  private static AcceptancePlan planned(
+      AcceptanceStudy tested, String axis, double target, double hope, double confidence) {
+    try {
+      return tested.plan(axis, target, hope, confidence, AcceptancePlan.USUAL_CHANCE);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("--target: " + e.getMessage(), e);
+    }
   }
 
   private static String name(String word) {

@@ -13,6 +13,7 @@ import reseat.readings.ColumnFacts;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.OffsetTable.AxisRule;
 import reseat.readings.ReadingColumn;
+import reseat.study.AcceptanceStudy;
 import reseat.units.QuantityKind;
 
 /** The options of {@link ReadingsCommand}, as given. */
@@ -133,8 +134,8 @@ final class ReadingsChoices {
         Options.several(
             EXPECTED,
             "[PROBE=]VALUE",
-            "With --plan: standard deviation expected; if not given, the simulated one, or three"
-                + " quarters of the target without a design."));
+            "With --plan: standard deviation expected; if not given, two thirds of the target, or"
+                + " the simulated one where that is more."));
     spec.addOption(Options.flag("--force", "Replace files that are there already."));
     spec.addOption(Options.text("--date", "TEXT", "Date to print with the offsets."));
   }
@@ -154,7 +155,7 @@ final class ReadingsChoices {
    * @return the blank form
    * @throws UnusableChoice if an option cannot be used
    */
-  AcceptanceTestPlan form(Map<String, DesignPlan> design) throws UnusableChoice {
+  AcceptanceTestPlan form(Map<String, AcceptanceStudy> design) throws UnusableChoice {
     try {
       return BlankSheet.of(
           words(TARGET),

@@ -38,6 +38,7 @@ import reseat.readings.Repeatability;
 import reseat.readings.SeriesAnalysis;
 import reseat.remount.RemountPlan;
 import reseat.space.Vec3;
+import reseat.study.AcceptanceStudy;
 import reseat.study.PredictionStudy;
 
 /** {@code readings FILE}: what a measured remount series shows. */
@@ -107,9 +108,7 @@ final class ReadingsCommand implements FileCommand {
     String design = choices.text(ReadingsChoices.AGAINST);
     AcceptanceTestPlan form =
         choices.form(
-            design.isEmpty()
-                ? Map.of()
-                : Map.of(design, DesignPlan.of(Path.of(design), SIMULATED, err)));
+            design.isEmpty() ? Map.of() : Map.of(design, DesignPlan.of(Path.of(design), err)));
     WholeFile.write(file, form.csv().getBytes(StandardCharsets.UTF_8), choices.force());
     out.print(form.text());
     out.println("wrote " + file + ": write the readings into it, then: reseat readings " + file);
@@ -147,7 +146,7 @@ final class ReadingsCommand implements FileCommand {
       analysis =
           SeriesAnalysis.of(
               series,
-              choices.facts(series, design.map(DesignPlan::targets).orElse(Map.of())),
+              choices.facts(series, design.map(AcceptanceStudy::targets).orElse(Map.of())),
               choices.options(series));
     } catch (IllegalArgumentException e) {
       throw new UnusableChoice(e.getMessage(), e);

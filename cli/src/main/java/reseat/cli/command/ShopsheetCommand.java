@@ -128,7 +128,13 @@ final class ShopsheetCommand implements Subcommand {
               + " what to change");
       return ExitCode.NO_SOLUTION;
     }
-    ShopStudy study = ShopStudy.run(seated, units.inchFirst());
+    ShopStudy study;
+    try {
+      study = ShopStudy.run(seated, units.inchFirst());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted", e);
+    }
     if (folder != null) {
       write(folder, ShopPapers.of(study, stamp(file), units, rises), given, out);
     }

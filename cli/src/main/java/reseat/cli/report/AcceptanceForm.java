@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import reseat.cli.page.Page;
 import reseat.readings.AcceptancePlan;
+import reseat.study.AcceptanceStudy;
 import reseat.study.ShopStudy;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
@@ -20,8 +21,14 @@ final class AcceptanceForm {
 
   static List<Page.Section> of(ShopStudy study, ShopUnits units) {
     List<AcceptancePlan> plans = study.acceptance();
+    List<Page.Section> sections = new ArrayList<>();
+    if (!study.hopeless().isEmpty()) {
+      List<Page.Block> why = new ArrayList<>();
+      study.hopeless().forEach(w -> why.add(new Page.Paragraph(w + ".")));
+      sections.add(new Page.Section("hopeless", "Not to be proven", why));
+    }
     if (plans.isEmpty()) {
-      return List.of();
+      return sections;
     }
     int mounts = plans.stream().mapToInt(AcceptancePlan::mounts).max().orElseThrow();
     int wearIn = plans.stream().mapToInt(AcceptancePlan::wearIn).max().orElseThrow();
@@ -38,7 +45,6 @@ final class AcceptanceForm {
               units.small(p.gaugeLimit()),
               ""));
     }
-    List<Page.Section> sections = new ArrayList<>();
     sections.add(
         new Page.Section(
             "how",
@@ -80,10 +86,10 @@ final class AcceptanceForm {
   /** What proves the targets from the readings; a target is told as the width that 95 % keep. */
   private static String command(List<AcceptancePlan> plans) {
     StringBuilder s = new StringBuilder("reseat readings acceptance.csv --multiplier ");
-    s.append(ShopStudy.WITHIN_95);
+    s.append(AcceptanceStudy.WITHIN_95);
     for (AcceptancePlan p : plans) {
       s.append(" --target \"").append(p.axis()).append('=');
-      double width = ShopStudy.WITHIN_95 * p.target();
+      double width = AcceptanceStudy.WITHIN_95 * p.target();
       s.append(QuantityFormat.significantNumber(width, UnitCatalog.UM, 3)).append(" um\"");
     }
     return s.toString();

@@ -66,6 +66,7 @@ public final class ShopJson {
       json.beginObject();
       json.key("axis").value(p.axis());
       json.key("target_m").value(p.target());
+      json.key("expected_m").value(p.expected());
       json.key("mounts").value(p.mounts());
       json.key("pass_limit_m").value(p.passLimit());
       json.key("gauge_limit_m").value(p.gaugeLimit());
