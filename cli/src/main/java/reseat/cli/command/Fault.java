@@ -62,6 +62,9 @@ final class Fault {
     if (e instanceof FileAlreadyExistsException) {
       return "exists already; add --force to replace it";
     }
+    if (e instanceof WholeFolder.StandingFolderException) {
+      return e.getReason();
+    }
     if (e instanceof NotDirectoryException) {
       return "not a folder";
     }

@@ -92,7 +92,7 @@ final class ReadingsFiles {
           "--svg and --png: say which picture with --picture, such as --picture readings", null);
     }
     if (wanted() && !has(PICTURE)) {
-      WholeFolder.check(target(), "readings");
+      WholeFolder.check(target(), "readings", choices.force());
     }
   }
 
@@ -128,7 +128,7 @@ final class ReadingsFiles {
     if (!report.offsets().isEmpty()) {
       files.put("offsets.csv", utf8(OffsetTableText.csv(report.offsets().get(0))));
     }
-    WholeFolder.write(target(), "readings", files);
+    WholeFolder.write(target(), "readings", files, choices.force());
     out.println("wrote " + target().resolve("readings.html"));
     return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
   }

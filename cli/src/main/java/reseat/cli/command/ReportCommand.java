@@ -39,6 +39,8 @@ final class ReportCommand implements Subcommand {
   /** Begins the name of a picture that shows the answer to one dimension. */
   private static final String RESPONSE = "response:";
 
+  private static final String FORCE = "--force";
+
   @Override
   public void describe(CommandSpec spec) {
     spec.usageMessage()
@@ -75,7 +77,10 @@ final class ReportCommand implements Subcommand {
             .build());
     spec.addOption(Options.flag("--svg", "with --picture: SVG (the default)"));
     spec.addOption(Options.flag("--png", "with --picture: PNG"));
-    spec.addOption(Options.flag("--force", "with --picture: replace a file that exists already"));
+    spec.addOption(
+        Options.flag(
+            FORCE,
+            "replace what was changed in the folder since; with --picture, a file that exists already"));
     spec.addOption(Options.flag("--watch", "write again whenever the design file is saved"));
   }
 
@@ -96,15 +101,21 @@ final class ReportCommand implements Subcommand {
     if (given.hasMatchedOption("--picture")) {
       return picture(given, file, folder, effort, out, err);
     }
-    WholeFolder.check(folder, NAME);
+    boolean force = given.hasMatchedOption(FORCE);
+    WholeFolder.check(folder, NAME, force);
     if (!given.hasMatchedOption("--watch")) {
-      return write(file, folder, effort, out, err);
+      return write(file, folder, effort, force, out, err);
     }
-    return watch(file, folder, effort, out, err);
+    return watch(file, folder, effort, force, out, err);
   }
 
   private static int write(
-      Path file, Path folder, ReportStudy.Effort effort, PrintWriter out, PrintWriter err)
+      Path file,
+      Path folder,
+      ReportStudy.Effort effort,
+      boolean force,
+      PrintWriter out,
+      PrintWriter err)
       throws IOException {
     Optional<CouplingDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {
@@ -125,7 +136,7 @@ final class ReportCommand implements Subcommand {
     }
     files.put("check.json", utf8(CheckJson.of(check)));
     files.put("report.html", utf8(PageWriter.html(page)));
-    WholeFolder.write(folder, NAME, files);
+    WholeFolder.write(folder, NAME, files, force);
     out.println("wrote " + folder.resolve("report.html") + ": " + page.verdict());
     out.flush();
     return check.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
@@ -209,14 +220,19 @@ final class ReportCommand implements Subcommand {
   private static int write(ParseResult given, Picture picture, Path target, PrintWriter out)
       throws IOException {
     byte[] content = given.hasMatchedOption("--png") ? picture.png(2) : picture.svg();
-    WholeFile.write(target, content, given.hasMatchedOption("--force"));
+    WholeFile.write(target, content, given.hasMatchedOption(FORCE));
     out.println("wrote " + target + ": " + picture.caption());
     return ExitCode.HOLDS;
   }
 
   /** Writes again whenever the file's time changes, until the program is stopped. */
   private static int watch(
-      Path file, Path folder, ReportStudy.Effort effort, PrintWriter out, PrintWriter err)
+      Path file,
+      Path folder,
+      ReportStudy.Effort effort,
+      boolean force,
+      PrintWriter out,
+      PrintWriter err)
       throws IOException {
     FileTime written = null;
     int code = ExitCode.HOLDS;
@@ -224,7 +240,7 @@ final class ReportCommand implements Subcommand {
       FileTime now = Files.getLastModifiedTime(file);
       if (!now.equals(written)) {
         written = now;
-        code = write(file, folder, effort, out, err);
+        code = write(file, folder, effort, force, out, err);
         err.flush();
       }
       try {

@@ -44,6 +44,7 @@ final class ShopsheetCommand implements Subcommand {
   private static final String BALL = "--gauge-ball";
   private static final String PIN = "--gauge-pin";
   private static final String RAISE = "--raise";
+  private static final String FORCE = "--force";
 
   @Override
   public void describe(CommandSpec spec) {
@@ -68,6 +69,7 @@ final class ShopsheetCommand implements Subcommand {
     spec.addOption(
         Options.several(
             RAISE, "BALL=HEIGHT", "by how much to raise a ball, such as \"front=12 um\""));
+    spec.addOption(Options.flag(FORCE, "replace papers that were filled in or changed since"));
     spec.addOption(Options.flag(JSON, "print the numbers of the papers as JSON, SI units"));
   }
 
@@ -80,7 +82,7 @@ final class ShopsheetCommand implements Subcommand {
       return ExitCode.BAD_INPUT;
     }
     if (folder != null) {
-      WholeFolder.check(folder, NAME);
+      WholeFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
     }
     try {
       ShopUnits units = units(given, file);
@@ -176,7 +178,7 @@ final class ShopsheetCommand implements Subcommand {
   private static void write(
       Path folder, Map<String, byte[]> files, ParseResult given, PrintWriter out)
       throws IOException {
-    WholeFolder.write(folder, NAME, files);
+    WholeFolder.write(folder, NAME, files, given.hasMatchedOption(FORCE));
     if (!given.hasMatchedOption(JSON)) {
       out.println("wrote " + files.size() + " papers to " + folder + ":");
       for (String name : files.keySet()) {

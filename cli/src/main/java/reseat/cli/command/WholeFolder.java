@@ -1,9 +1,11 @@
 package reseat.cli.command;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -11,13 +13,12 @@ import java.util.stream.Stream;
  * Writes a folder of files whole or not at all.
  *
  * <p>The files go to a new folder beside the wanted one, which then takes its place by renaming. A
- * folder that is there already is replaced only if the same command wrote it, which a marker file
- * in it tells.
+ * folder that is there already is replaced only if the same command wrote all of it, which a {@link
+ * FolderMarker} in it tells; and what was filled in since only if the user says so.
  */
 final class WholeFolder {
 
-  /** Begins the name of the marker file; the command's name ends it. */
-  private static final String MARKER = ".reseat-";
+  private static final int MOST_NAMED = 3;
 
   private WholeFolder() {}
 
@@ -27,11 +28,13 @@ final class WholeFolder {
    * @param folder where to
    * @param command name of the command that writes it
    * @param files content by file name
-   * @throws FileAlreadyExistsException if something else stands there
+   * @param force whether files are replaced that were changed since the command wrote them
+   * @throws FileSystemException if something stands there that is not to be lost
    * @throws IOException if it cannot be written; what was there is left as it was
    */
-  static void write(Path folder, String command, Map<String, byte[]> files) throws IOException {
-    check(folder, command);
+  static void write(Path folder, String command, Map<String, byte[]> files, boolean force)
+      throws IOException {
+    check(folder, command, force);
     Path target = folder.toAbsolutePath();
     Files.createDirectories(target.getParent());
     Path made = Beside.newFolder(target);
@@ -40,12 +43,12 @@ final class WholeFolder {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Files.write(made.resolve(file.getKey()), file.getValue());
       }
-      Files.writeString(
-          made.resolve(MARKER + command), "written by reseat " + command + "; safe to replace\n");
+      FolderMarker.put(made, command, files);
       if (Files.exists(target)) {
         Files.move(target, old);
       }
       Files.move(made, target);
+      keepHidden(old, target);
     } finally {
       if (!Files.exists(target) && Files.exists(old)) {
         Files.move(old, target);
@@ -60,19 +63,54 @@ final class WholeFolder {
    *
    * @param folder the folder
    * @param command name of the command that is to write it
-   * @throws FileAlreadyExistsException if something stands there that this command did not write
+   * @param force whether files are replaced that were changed since the command wrote them
+   * @throws NotDirectoryException if a file stands there
+   * @throws StandingFolderException if the folder holds what is not to be lost
    */
-  static void check(Path folder, String command) throws IOException {
+  static void check(Path folder, String command, boolean force) throws IOException {
     if (!Files.exists(folder)) {
       return;
     }
     if (!Files.isDirectory(folder)) {
-      throw new FileAlreadyExistsException(folder.toString(), null, "is a file, not a folder");
+      throw new NotDirectoryException(folder.toString());
     }
-    try (Stream<Path> inside = Files.list(folder)) {
-      boolean empty = inside.findAny().isEmpty();
-      if (!empty && !Files.exists(folder.resolve(MARKER + command))) {
-        throw new ForeignFolderException(folder);
+    FolderMarker marker =
+        FolderMarker.find(folder, command).orElseGet(() -> new FolderMarker(Map.of()));
+    List<String> foreign = marker.foreign(folder);
+    if (!foreign.isEmpty()) {
+      throw new StandingFolderException(
+          folder,
+          "holds files that this command did not write ("
+              + few(foreign)
+              + "); name a new or an empty folder");
+    }
+    List<String> changed = force ? List.of() : marker.changed(folder);
+    if (!changed.isEmpty()) {
+      throw new StandingFolderException(
+          folder,
+          few(changed)
+              + " changed since this command wrote it; name another folder, or give --force to lose"
+              + " the change");
+    }
+  }
+
+  private static String few(List<String> names) {
+    return names.size() <= MOST_NAMED
+        ? String.join(", ", names)
+        : String.join(", ", names.subList(0, MOST_NAMED)) + ", ...";
+  }
+
+  /** Carries over what a file browser, a spreadsheet or the user has hidden there. */
+  private static void keepHidden(Path old, Path target) throws IOException {
+    if (!Files.exists(old)) {
+      return;
+    }
+    try (Stream<Path> inside = Files.list(old)) {
+      for (Path file : inside.filter(f -> f.getFileName().toString().startsWith(".")).toList()) {
+        Path kept = target.resolve(file.getFileName());
+        if (!Files.exists(kept)) {
+          Files.move(file, kept);
+        }
       }
     }
   }
@@ -89,14 +127,13 @@ final class WholeFolder {
     Files.deleteIfExists(folder);
   }
 
-  /** A folder stands in the way that another wrote. */
-  static final class ForeignFolderException extends IOException {
+  /** A folder stands in the way whose content would be lost. */
+  static final class StandingFolderException extends FileSystemException {
 
     private static final long serialVersionUID = 1L;
 
-    ForeignFolderException(Path folder) {
-      super(
-          folder + ": holds files that this command did not write; name a new or an empty folder");
+    StandingFolderException(Path folder, String reason) {
+      super(folder.toString(), null, reason);
     }
   }
 }

@@ -27,7 +27,7 @@ class BesideTest {
     Path file = folder.resolve("file");
     WholeFile.write(file, content, false);
     Path report = folder.resolve("report");
-    WholeFolder.write(report, "report", Map.of("page", content));
+    WholeFolder.write(report, "report", Map.of("page", content), false);
     assertThat(Files.getPosixFilePermissions(file))
         .isEqualTo(Files.getPosixFilePermissions(plainFile));
     assertThat(Files.getPosixFilePermissions(report))

@@ -70,9 +70,14 @@ class ReportCommandTest {
   void aFolderOfOursIsReplacedAndOneOfOthersIsNot() throws IOException {
     Path target = folder.resolve("out");
     report(target);
-    Files.writeString(target.resolve("stale.txt"), "left by an older version");
     assertThat(report(target)).isEqualTo(ExitCode.HOLDS);
-    assertThat(target.resolve("stale.txt")).doesNotExist();
+    Files.writeString(target.resolve("contacts.csv"), "my own figures");
+    assertThat(report(target)).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString())
+        .contains(
+            "reseat report: " + target + ": contacts.csv changed since this command wrote it");
+    assertThat(target.resolve("contacts.csv")).hasContent("my own figures");
+    assertThat(report(target, "--force")).isEqualTo(ExitCode.HOLDS);
 
     Path foreign = Files.createDirectory(folder.resolve("mine"));
     Files.writeString(foreign.resolve("thesis.txt"), "dear");
