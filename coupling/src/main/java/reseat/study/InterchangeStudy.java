@@ -71,6 +71,17 @@ public record InterchangeStudy(
       double costExponent,
       Optional<MeasuredParts> measured) {
 
+    /**
+     * Asks for the spread alone: nothing wanted of it, nothing measured, an exact offset table.
+     *
+     * @param plan how many posts and holders
+     * @param mounts number of simulated mountings from which repeatability is taken
+     * @return the wish
+     */
+    public static Wish plain(InterchangePlan plan, long mounts) {
+      return new Wish(plan, mounts, 0, Double.POSITIVE_INFINITY, 1, Optional.empty());
+    }
+
     /** Refuses wishes that nothing can meet. */
     public Wish {
       if (!(within > 0)) {
@@ -95,6 +106,27 @@ public record InterchangeStudy(
    */
   public static InterchangeStudy run(CouplingDesign design, Wish wish, LongConsumer progress)
       throws InterruptedException {
+    RemountScatter remount =
+        new RemountSimulation(CouplingModel.of(design))
+            .run(RemountPlan.of(wish.mounts(), wish.plan().seed(), wish.plan().threads()));
+    return run(design, remount, wish, progress);
+  }
+
+  /**
+   * Runs the study of a coupling whose repeatability is known.
+   *
+   * @param design the coupling with its tolerances, all contacts closed at rest
+   * @param remount its simulated mountings
+   * @param wish what is asked
+   * @param progress told the number of holders done so far
+   * @return all results
+   * @throws IllegalArgumentException if a part cannot be made at the limit of its tolerance, or a
+   *     measurement cannot be meant
+   * @throws InterruptedException if the thread is interrupted
+   */
+  public static InterchangeStudy run(
+      CouplingDesign design, RemountScatter remount, Wish wish, LongConsumer progress)
+      throws InterruptedException {
     ToleranceModel tolerances = ToleranceModel.of(design);
     List<OffsetPrediction.Offset> offsets =
         wish.measured().isEmpty()
@@ -103,9 +135,6 @@ public record InterchangeStudy(
                 .of(wish.measured().get().post(), wish.measured().get().holders());
     InterchangeSimulation simulation = new InterchangeSimulation(tolerances);
     InterchangeResult simulated = simulation.run(wish.plan(), progress);
-    RemountScatter remount =
-        new RemountSimulation(CouplingModel.of(design))
-            .run(RemountPlan.of(wish.mounts(), wish.plan().seed(), wish.plan().threads()));
     Vec3 calibration = new Vec3(wish.calibration(), wish.calibration(), wish.calibration());
     LinearStack stack = simulation.stack();
     return new InterchangeStudy(

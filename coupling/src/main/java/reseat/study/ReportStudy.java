@@ -4,9 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import reseat.budget.ErrorBudget;
 import reseat.interchange.InterchangePlan;
-import reseat.interchange.InterchangeResult;
-import reseat.interchange.InterchangeSimulation;
-import reseat.interchange.LinearStack;
 import reseat.interchange.ToleranceModel;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountSimulation;
@@ -18,8 +15,7 @@ import reseat.space.Vec3;
  * @param check the check
  * @param remount simulated mountings and what causes their scatter
  * @param positions shifts of the tool point in the first of them along the machine axes, m
- * @param interchange simulated holders; empty if the design has no tolerances
- * @param stack the linear stack of the tolerances; likewise
+ * @param interchange several holders on one post; empty if the design has no tolerances
  * @param budget the error budget
  * @param overPreload how the coupling goes with the preload; no points if it has none
  * @param overBalls how it goes with the size of its balls
@@ -28,8 +24,7 @@ public record ReportStudy(
     SeatedCheck check,
     RemountStudy remount,
     List<Vec3> positions,
-    Optional<InterchangeResult> interchange,
-    Optional<LinearStack> stack,
+    Optional<InterchangeStudy> interchange,
     ErrorBudget budget,
     DesignCurve overPreload,
     DesignCurve overBalls) {
@@ -69,16 +64,12 @@ public record ReportStudy(
             RemountPlan.of(effort.mounts(), effort.seed(), effort.threads()),
             Math.min(CAUSE_MOUNTS, effort.mounts()),
             done -> {});
-    Optional<InterchangeResult> interchange = Optional.empty();
-    Optional<LinearStack> stack = Optional.empty();
-    ToleranceModel tolerances = ToleranceModel.of(design);
-    if (!tolerances.contributors().isEmpty()) {
-      InterchangeSimulation simulation = new InterchangeSimulation(tolerances);
-      stack = Optional.of(simulation.stack());
-      interchange =
-          Optional.of(
-              simulation.run(
-                  InterchangePlan.onePost(effort.holders(), effort.seed(), effort.threads())));
+    Optional<InterchangeStudy> interchange = Optional.empty();
+    if (!ToleranceModel.of(design).contributors().isEmpty()) {
+      InterchangePlan plan =
+          InterchangePlan.onePost(effort.holders(), effort.seed(), effort.threads());
+      InterchangeStudy.Wish wish = InterchangeStudy.Wish.plain(plan, effort.mounts());
+      interchange = Optional.of(InterchangeStudy.run(design, remount.scatter(), wish, done -> {}));
     }
     return new ReportStudy(
         check,
@@ -86,8 +77,8 @@ public record ReportStudy(
         new RemountSimulation(model)
             .positions(effort.seed(), (int) Math.min(SHOWN_MOUNTS, effort.mounts())),
         interchange,
-        stack,
-        BudgetStudy.of(design, remount.causes().orElseThrow(), stack),
+        BudgetStudy.of(
+            design, remount.causes().orElseThrow(), interchange.map(InterchangeStudy::stack)),
         design.preloads().isEmpty()
             ? new DesignCurve(List.of())
             : DesignCurve.overPreload(design, CURVE_POINTS, effort.mounts()),

@@ -96,13 +96,7 @@ final class InterchangeCommand implements FileCommand {
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
     int threads = Runtime.getRuntime().availableProcessors();
     InterchangeStudy.Wish wish =
-        new InterchangeStudy.Wish(
-            InterchangePlan.onePost(HOLDERS, 1, threads),
-            MOUNTS,
-            0,
-            Double.POSITIVE_INFINITY,
-            1,
-            Optional.empty());
+        InterchangeStudy.Wish.plain(InterchangePlan.onePost(HOLDERS, 1, threads), MOUNTS);
     Optional<CouplingDesign> design = design(file, err);
     return design.isEmpty() ? ExitCode.BAD_INPUT : run(file, design.get(), wish, false, out, err);
   }

@@ -17,6 +17,7 @@ import reseat.cli.page.Page;
 import reseat.cli.page.PageWriter;
 import reseat.cli.report.CheckJson;
 import reseat.cli.report.CheckTables;
+import reseat.cli.report.InterchangeJson;
 import reseat.cli.report.RemountJson;
 import reseat.cli.report.ReportPage;
 import reseat.cli.report.ReportPictures;
@@ -131,6 +132,9 @@ final class ReportCommand implements Subcommand {
       page = ReportPage.of(study, pictures, stamp);
       files.putAll(CheckTables.of(study));
       files.put("remount.json", utf8(RemountJson.of(study.remount())));
+      study
+          .interchange()
+          .ifPresent(i -> files.put("interchange.json", utf8(InterchangeJson.of(i))));
     } else {
       page = ReportPage.of(check, stamp);
     }

@@ -40,7 +40,9 @@ final class ReportCharts {
     charts.add(compliance(check));
     frequencies(check).ifPresent(charts::add);
     clouds(study).forEach(charts::add);
-    study.stack().ifPresent(stack -> ranking(check.design(), stack).forEach(charts::add));
+    study
+        .interchange()
+        .ifPresent(several -> ranking(check.design(), several.stack()).forEach(charts::add));
     budget(study).ifPresent(charts::add);
     preloadCurves(study).ifPresent(charts::add);
     ballCurves(study).ifPresent(charts::add);

@@ -119,8 +119,8 @@ final class ScatterSections {
                   + " uncertainty with which it was measured."));
       return new Page.Section("holders", "Several holders", blocks);
     }
-    InterchangeResult r = study.interchange().get();
-    LinearStack stack = study.stack().orElseThrow();
+    InterchangeResult r = study.interchange().get().simulated();
+    LinearStack stack = study.interchange().get().stack();
     Vec3 linear = stack.sum(EnumSet.of(Owner.HOLDER)).deviation();
     Vec3 worst = stack.sum(EnumSet.of(Owner.HOLDER)).worstCase();
     List<Page.Row> rows = new ArrayList<>();

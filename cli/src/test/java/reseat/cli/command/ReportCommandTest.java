@@ -50,7 +50,14 @@ class ReportCommandTest {
     assertThat(html).contains("What to change first".substring(0, 4)).contains("Cautions");
     assertThat(html).doesNotContain("NaN");
     for (String file :
-        new String[] {"contacts.csv", "cases.csv", "budget.csv", "check.json", "remount.json"}) {
+        new String[] {
+          "contacts.csv",
+          "cases.csv",
+          "budget.csv",
+          "check.json",
+          "remount.json",
+          "interchange.json"
+        }) {
       assertThat(Files.readString(target.resolve(file))).contains(",").doesNotContain("NaN");
     }
   }
