@@ -29,7 +29,7 @@ final class MachineReader {
           "found "
               + names.size()
               + " axes; three are wanted, for instance { X = \"+x\", Z = \"+y\", height = \"+z\" }");
-      return MachineAxes.ofCoupling();
+      return standIn(names);
     }
     List<MachineAxis> axes = new ArrayList<>();
     for (String name : names) {
@@ -39,11 +39,22 @@ final class MachineReader {
           .ifPresent(axes::add);
     }
     if (axes.size() < 3) {
-      return MachineAxes.ofCoupling();
+      return standIn(names);
     }
     return t.get()
         .build(() -> new MachineAxes(axes.get(0), axes.get(1), axes.get(2)))
-        .orElse(MachineAxes.ofCoupling());
+        .orElseGet(() -> standIn(names));
+  }
+
+  /** Axes under the names of the file, so that each use of a name is not called wrong as well. */
+  private static MachineAxes standIn(List<String> names) {
+    if (names.size() < 3 || names.stream().anyMatch(String::isBlank)) {
+      return MachineAxes.ofCoupling();
+    }
+    return new MachineAxes(
+        new MachineAxis(names.get(0), Vec3.X),
+        new MachineAxis(names.get(1), Vec3.Y),
+        new MachineAxis(names.get(2), Vec3.Z));
   }
 
   /** Reads which axis is radial, axial and height on a lathe, if the file says so. */

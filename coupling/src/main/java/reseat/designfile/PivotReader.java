@@ -67,37 +67,42 @@ final class PivotReader {
     Optional<PivotSeat> seat =
         kind.flatMap(
             k -> seat(s, k, ballRadius, new ElasticPair(ball.elastic(), material.elastic())));
+    // asked for even when the seat is wrong, or its table would be called unknown as well
+    Optional<Section> slots = s.child("slotting");
     Optional<PivotDuty> duty =
         seat.flatMap(
-            p -> s.build(() -> new PivotDuty(p, material, friction, basis, film, slotting(s, p))));
+            p ->
+                s.build(
+                    () ->
+                        new PivotDuty(
+                            p,
+                            material,
+                            friction,
+                            basis,
+                            film,
+                            slots.flatMap(t -> slotting(s, t, p)))));
     s.close();
     return duty;
   }
 
   /** Reads how a trihedral seat is cut by indexed slots. */
-  private static Optional<IndexedSlotting> slotting(Section seat, PivotSeat made) {
-    Optional<Section> table = seat.child("slotting");
-    if (table.isEmpty()) {
+  private static Optional<IndexedSlotting> slotting(Section seat, Section s, PivotSeat made) {
+    if (!(made instanceof TrihedralPivot trihedral)) {
+      seat.error("slotting", "is for a trihedral seat, the only one that three slots make");
       return Optional.empty();
     }
-    Section s = table.get();
-    Optional<IndexedSlotting> slots = Optional.empty();
-    if (made instanceof TrihedralPivot trihedral) {
-      slots =
-          s.build(
-              () ->
-                  new IndexedSlotting(
-                      trihedral.ballRadius(),
-                      trihedral.flankAngle(),
-                      new IndexedSlotting.Limits(
-                          s.quantity("spindle_error", QuantityKind.ANGLE, 0),
-                          s.quantity("index_error", QuantityKind.ANGLE, 0),
-                          s.quantity("axis_error", QuantityKind.ANGLE, 0),
-                          s.quantity("depth_error", QuantityKind.LENGTH, 0))));
-      s.close();
-    } else {
-      seat.error("slotting", "is for a trihedral seat, the only one that three slots make");
-    }
+    Optional<IndexedSlotting> slots =
+        s.build(
+            () ->
+                new IndexedSlotting(
+                    trihedral.ballRadius(),
+                    trihedral.flankAngle(),
+                    new IndexedSlotting.Limits(
+                        s.quantity("spindle_error", QuantityKind.ANGLE, 0),
+                        s.quantity("index_error", QuantityKind.ANGLE, 0),
+                        s.quantity("axis_error", QuantityKind.ANGLE, 0),
+                        s.quantity("depth_error", QuantityKind.LENGTH, 0))));
+    s.close();
     return slots;
   }
 

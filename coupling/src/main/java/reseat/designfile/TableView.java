@@ -180,6 +180,7 @@ class TableView {
   /** One word of a few that must be there. */
   <T> Optional<T> requiredChoice(String name, Map<String, T> words) {
     if (!has(name)) {
+      kindUnknown |= name.equals("kind");
       error(name, "is missing; allowed is " + inOrder(words));
       return Optional.empty();
     }

@@ -1,0 +1,169 @@
+package reseat.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import reseat.contact.ContactLimits;
+import reseat.contact.RingContact;
+import reseat.design.PivotDuty;
+import reseat.material.ElasticPair;
+import reseat.material.Material;
+import reseat.material.MaterialCatalog;
+import reseat.mount.ConePivot;
+import reseat.mount.FlatPivot;
+import reseat.mount.FluidFilmPad;
+import reseat.mount.PivotSeat;
+import reseat.mount.SocketPivot;
+import reseat.mount.TrihedralPivot;
+
+/** What is said of a seat that a ball turns in and of the pad it aligns. */
+class PivotCheckTest {
+
+  private static final double R = 0.005;
+  private static final Material BALL = MaterialCatalog.standard().find("52100").orElseThrow();
+  private static final Material SEAT = MaterialCatalog.standard().find("1045").orElseThrow();
+  private static final ElasticPair PAIR = new ElasticPair(BALL.elastic(), SEAT.elastic());
+
+  private static List<Finding> of(PivotSeat seat, double force) {
+    PivotDuty duty = new PivotDuty(seat, SEAT, 0.1, "assumed", Optional.empty(), Optional.empty());
+    return PivotCheck.of(duty, BALL, force);
+  }
+
+  private static double weaker() {
+    return Math.min(
+        BALL.flowStrength().orElseThrow().nominal(), SEAT.flowStrength().orElseThrow().nominal());
+  }
+
+  /** Force at which the pressure of a seat is at its limit; pressure rises with force. */
+  private static double forceAtLimit(PivotSeat seat) {
+    double low = 1e-3;
+    double high = 1e6;
+    for (int i = 0; i < 100; i++) {
+      double force = Math.sqrt(low * high);
+      Finding f = of(seat, force).get(0);
+      if (f.value() > f.limit()) {
+        high = force;
+      } else {
+        low = force;
+      }
+    }
+    return low;
+  }
+
+  @Test
+  void aPointIsHeldAgainstTheLimitsOfBothBodies() {
+    TrihedralPivot seat = new TrihedralPivot(R, Math.toRadians(45), PAIR);
+    Finding f = of(seat, 250).get(0);
+    assertThat(f.value()).isEqualTo(seat.peakPressure(250));
+    assertThat(f.limit())
+        .isEqualTo(
+            ContactLimits.of(seat.point().orElseThrow(), BALL, SEAT)
+                .governing()
+                .orElseThrow()
+                .peakPressure());
+    assertThat(of(seat, 250)).hasSize(1);
+  }
+
+  @Test
+  void aRingYieldsAsALineAndASocketAtTheStrengthItself() {
+    Finding ring = of(new ConePivot(R, Math.toRadians(45), PAIR), 250).get(0);
+    assertThat(ring.limit()).isCloseTo(RingContact.FIRST_YIELD * weaker(), within(1.0));
+    Finding socket = of(new SocketPivot(R, 0, 1, PAIR), 250).get(0);
+    assertThat(socket.limit()).isCloseTo(weaker(), within(1e-6));
+    assertThat(ring.severity()).isEqualTo(Severity.OK);
+    assertThat(ring.advice()).isEmpty();
+  }
+
+  @Test
+  void everySeatIsHarmedJustAboveItsLimit() {
+    for (PivotSeat seat :
+        List.of(
+            new TrihedralPivot(R, Math.toRadians(45), PAIR),
+            new ConePivot(R, Math.toRadians(45), PAIR),
+            new SocketPivot(R, 0, 1, PAIR),
+            new FlatPivot(R, PAIR))) {
+      double force = forceAtLimit(seat);
+      assertThat(of(seat, 0.99 * force).get(0).severity()).isEqualTo(Severity.OK);
+      Finding harmed = of(seat, 1.01 * force).get(0);
+      assertThat(harmed.severity()).isEqualTo(Severity.FAIL);
+      assertThat(harmed.advice()).contains("a larger ball, a harder seat or less force");
+    }
+  }
+
+  @Test
+  void aRingAndALandTouchMoreThanThreePointsAndAFlatHoldsNothingSideways() {
+    for (PivotSeat seat :
+        List.of(new ConePivot(R, Math.toRadians(45), PAIR), new SocketPivot(R, 0, 1, PAIR))) {
+      assertThat(of(seat, 250)).hasSize(2);
+      assertThat(of(seat, 250).get(1).severity()).isEqualTo(Severity.WARNING);
+      assertThat(of(seat, 250).get(1).message())
+          .startsWith(seat.words())
+          .contains("more than three");
+    }
+    List<Finding> flat = of(new FlatPivot(R, PAIR), 250);
+    assertThat(flat).hasSize(2);
+    assertThat(flat.get(1).message())
+        .isEqualTo("a flat holds the ball by friction only; it may" + " creep sideways.");
+    assertThat(flat.get(1).severity()).isEqualTo(Severity.WARNING);
+  }
+
+  private static FluidFilmPad pad(double frictionMoment, double pivotStiffness) {
+    return new FluidFilmPad(250, 25e6, 1500, 0.02, 5e-6, frictionMoment, pivotStiffness);
+  }
+
+  private static Finding one(List<Finding> all, String where) {
+    return all.stream().filter(f -> f.where().equals(where)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void frictionHoldsATiltThatTheFilmMustTurnBack() {
+    // 0.03 N m over 1500 N m/rad: 20 urad
+    List<Finding> just = PivotCheck.pad(pad(0.03, 200e6), 20e-6);
+    assertThat(one(just, "tilt").value()).isCloseTo(20e-6, within(1e-15));
+    assertThat(one(just, "tilt").severity()).isEqualTo(Severity.OK);
+    assertThat(one(just, "tilt").limit()).isEqualTo(20e-6);
+    Finding over = one(PivotCheck.pad(pad(0.0301, 200e6), 20e-6), "tilt");
+    assertThat(over.severity()).isEqualTo(Severity.FAIL);
+    assertThat(over.advice())
+        .contains("Lower the friction of the pivot", " Or: Widen the pad")
+        .doesNotContain("Stiffen the pivot");
+    Finding unasked = one(PivotCheck.pad(pad(0.03, 200e6), Double.POSITIVE_INFINITY), "tilt");
+    assertThat(unasked.severity()).isEqualTo(Severity.NOTE);
+    assertThat(unasked.message()).contains("no tilt is allowed or forbidden in the file");
+    assertThat(unasked.limit()).isZero();
+    assertThat(unasked.advice()).isEmpty();
+  }
+
+  @Test
+  void theEdgeOfTheFilmIsToldFromHalfItsThicknessAndFailsWhenItTouches() {
+    // at the edge, 20 mm out, the tilt takes 20 mm * M/1500 of the 5 um
+    double touches = 5e-6 / 0.02 * 1500;
+    double tilt = 1;
+    assertThat(PivotCheck.pad(pad(0.499 * touches, 200e6), tilt)).hasSize(2);
+    List<Finding> thin = PivotCheck.pad(pad(0.75 * touches, 200e6), tilt);
+    assertThat(one(thin, "film").severity()).isEqualTo(Severity.WARNING);
+    assertThat(one(thin, "film").value()).isCloseTo(0.75, within(1e-12));
+    assertThat(one(thin, "film").message()).endsWith("at the edge of the pad.");
+    assertThat(one(thin, "film").advice()).isEmpty();
+    Finding gone = one(PivotCheck.pad(pad(1.001 * touches, 200e6), tilt), "film");
+    assertThat(gone.severity()).isEqualTo(Severity.FAIL);
+    assertThat(gone.message()).endsWith("it touches.");
+    assertThat(gone.advice()).isEqualTo("Do not run the pad before this is cured.");
+  }
+
+  @Test
+  void aPivotFiveTimesAsStiffAsTheFilmHardlyCounts() {
+    Finding stiff = one(PivotCheck.pad(pad(0.01, 125.1e6), 1), "stiffness");
+    assertThat(stiff.severity()).isEqualTo(Severity.OK);
+    assertThat(stiff.value()).isCloseTo(5.004, within(1e-9));
+    assertThat(stiff.advice()).isEmpty();
+    Finding soft = one(PivotCheck.pad(pad(0.01, 124.9e6), 1), "stiffness");
+    assertThat(soft.severity()).isEqualTo(Severity.WARNING);
+    assertThat(soft.advice()).startsWith("Stiffen the pivot");
+    // 25 and 124.9 N/um in series: 20.83 N/um, of whose give 16.7 % is the pivot's
+    assertThat(soft.message()).contains("20.8 N/µm", "17 %");
+  }
+}

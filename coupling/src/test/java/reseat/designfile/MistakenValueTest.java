@@ -1,0 +1,311 @@
+package reseat.designfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import reseat.design.CouplingDesign;
+import reseat.design.StudMount;
+import reseat.mount.BondJoint;
+import reseat.preload.TightenedScrew;
+import reseat.seat.ConeSeat;
+
+/** Values that are missing, of the wrong sort or unlikely, each told once and in its place. */
+class MistakenValueTest {
+
+  @TempDir private Path folder;
+
+  private static String with(Starter starter, String old, String bad) {
+    String text = starter.text();
+    String before = old.replace("\\n", "\n");
+    assertThat(text).contains(before);
+    int at = text.indexOf(before);
+    return text.substring(0, at)
+        + (bad == null ? "" : bad.replace("\\n", "\n"))
+        + text.substring(at + before.length());
+  }
+
+  private static List<DesignProblem> problems(String text) {
+    return DesignFile.read(text).problems();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          TOOL_POST | circle_diameter = "2.750 in" | circle_diameter = "1e300 m" | layout.circle_diameter | no size that a machine can have
+          PALLET | scatter = "5 %" | scatter = 1e300 | scatter | a plain number of usual size or a text such as "2 %"
+          TOOL_POST | at = ["47.0 mm", "0 mm", "15.2 mm"] | at = ["47.0 mm", "0 mm"] | tool_point.at | found a list of 2; allowed is a list of three
+          TOOL_POST | at = ["47.0 mm", "0 mm", "15.2 mm"] | at = "47 mm" | tool_point.at | allowed is a list of three
+          TOOL_POST | at = ["47.0 mm", "0 mm", "15.2 mm"] | | tool_point.at | is missing; write ["x", "y", "z"]
+          TOOL_POST | direction = "-z" | direction = [0, "0", -1] | direction | three plain numbers without unit
+          TOOL_POST | direction = "-z" | direction = [0, 0, 0] | direction | a direction of no length
+          TOOL_POST | direction = "-z" | direction = 3 | direction | allowed is
+          TOOL_POST | balls_on = | material = 3\\nballs_on = | material | one or more tables headed [[material]]
+          TOOL_POST | balls_on = | material = [5]\\nballs_on = | material | a table
+          TOOL_POST | axes = { X = "+x", Z = "+y", height = "+z" } | axes = { X = "+x", Z = "+y", height = "+z", B = "-z" } | machine.axes | found 4 axes; three are wanted
+          TOOL_POST | axes = { X = "+x", Z = "+y", height = "+z" } | axes = { X = "+x", Z = "+w", height = "+z" } | machine.axes.Z | found "+w"
+          TOOL_POST | weight = "14 N" | | holder.mass | is missing; write the mass (or the weight)
+          TOOL_POST | force = { height = "-400 N" } | | force | is missing; write ["x", "y", "z"] or a table by machine axis
+          TOOL_POST | surface = "oiled" | low = 0.05 | friction.nominal | is missing; write a plain number such as 0.1
+          TOOL_POST | vary = [ | vary = [ 5, | size.vary | a list of texts
+          TOOL_POST | root = "thread" | root = "thread"\\nbody_material = "A2" | body_material | stands in the table of the thread
+          TOOL_POST | stick_out = "0.45 in" | stick_out = "0.45 in"\\nshoulder_length = "2 mm" | shoulder_diameter | is missing; a shoulder has both
+          TOOL_POST | stick_out = "0.45 in" | stick_out = "0.45 in"\\nshoulder_diameter = "9 mm" | shoulder_length | is missing; a shoulder has both
+          TOOL_POST | stick_out = "0.45 in" | stick_out = "0.45 in"\\nstiff_tip = "-1 mm" | stiff_tip | must not be negative
+          PALLET | at = ["-80 mm", "-60 mm", "0 mm"] | | at | is missing; write the centre of the ball
+          PALLET | axis = "30.96 deg" | axis = [0, 0, 1] | axis | must not run along the direction the seat opens to
+          CONE_VEE_FLAT | cone_angle = "90 deg" | cone_angle = "90 deg"\\nflank_angle = "45 deg" | flank_angle | the cone angle says this already
+          PALLET | kind = "pins" | | kind | is missing; allowed is
+          PALLET | axis = "30.96 deg" | | axis | is missing; write the direction of the groove
+          """)
+  void aWrongValueIsToldInItsPlace(
+      Starter starter, String old, String bad, String key, String message) {
+    List<DesignProblem> told = problems(with(starter, old, bad));
+    assertThat(told)
+        .anyMatch(
+            p ->
+                p.key().endsWith(key)
+                    && p.message().contains(message)
+                    && p.severity() == DesignProblem.Severity.ERROR);
+    assertThat(told).as("one mistake, one message").hasSize(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          SENSOR_MOUNT | force = "28 N" | force = "28 kN" | did you mean 28.0 N (6.29 lbf) (N, not kN)?
+          SENSOR_MOUNT | force = "28 N" | force = "2800 kgf" | did you mean 2800 N
+          SENSOR_MOUNT | force = "28 N" | force = "400 kgf" | is high; did you mean 400 N
+          SENSOR_MOUNT | force = "28 N" | force = "30000 N" | far beyond a tool post; check the unit
+          SENSOR_MOUNT | force = "28 N" | force = "0.028 N" | hardly more than nothing; a thousand times more is 28.0 N
+          SENSOR_MOUNT | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 mm" | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 in" | divided by 25.4 it is 6.000 mm
+          SENSOR_MOUNT | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 mm" | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 um" | was a micrometre written for a millimetre?
+          TOOL_POST | flank_angle = "45 deg" | flank_angle = "82 deg" | a groove of 82.00 deg included has flanks at 49.00 deg
+          CONE_VEE_FLAT | circle_diameter = "70 mm" | circle_diameter = "70 in" | did you mean 70 mm
+          CONE_VEE_FLAT | circle_diameter = "70 mm" | circle_diameter = "7000 mm" | check the unit: as written it is
+          SENSOR_MOUNT | scatter = "3 %" | scatter = "90 %" | more than any usual device; did you mean 0.90 %
+          """)
+  void anUnlikelyValueIsUsedButWarnedOf(Starter starter, String old, String bad, String message) {
+    DesignFile file = DesignFile.read(with(starter, old, bad));
+    assertThat(file.problems())
+        .anyMatch(
+            p -> p.message().contains(message) && p.severity() == DesignProblem.Severity.WARNING);
+  }
+
+  @Test
+  void aStateOfTheMountThatNeedsAThreadSaysSo() {
+    String text = Starter.TOOL_POST.text();
+    int from = text.indexOf("[layout.mounting.thread]");
+    String cut =
+        text.substring(0, from) + text.substring(text.indexOf("[layout.mounting.lock_nut]"));
+    assertThat(problems(cut))
+        .anyMatch(p -> p.message().contains("needs the thread it runs on; add a thread table"))
+        .anyMatch(p -> p.message().contains("found \"thread\", but no thread is described"));
+  }
+
+  @Test
+  void aRigidMountingIsNotAStiffnessOfNought() {
+    String text = Starter.TOOL_POST.text();
+    int from = text.indexOf("[layout.mounting.stud]");
+    String cut =
+        text.substring(0, from)
+            + "[layout.mounting]\naxial_stiffness = \"0 N/um\"\nlateral_stiffness = \"50 N/um\"\n"
+            + text.substring(text.indexOf("[layout.groove]"));
+    assertThat(problems(cut))
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.key()).endsWith("axial_stiffness");
+              assertThat(p.message()).contains("leave the key out for a rigid mounting");
+            });
+  }
+
+  private static BondJoint bond(String table, String adhesive) {
+    String text = Starter.TOOL_POST.text();
+    int from = text.indexOf("[layout.mounting.bond]");
+    DesignFile f =
+        DesignFile.read(
+            text.substring(0, from)
+                + table
+                + adhesive
+                + text.substring(text.indexOf("[layout.groove]")));
+    assertThat(f.problems()).isEmpty();
+    StudMount stud = f.design().orElseThrow().supports().get(0).mounting().stud().orElseThrow();
+    return stud.bond().orElseThrow();
+  }
+
+  private static final String SLEEVE =
+      """
+      [layout.mounting.bond]
+      kind = "sleeve"
+      diameter = "6 mm"
+      length = "8 mm"
+      gap = "0.05 mm"
+      bottoms_on_metal = false
+      hottest = "30 °C"
+      """;
+
+  @Test
+  void aSleeveBondsItsWholeMantle() {
+    BondJoint sleeve = bond(SLEEVE, "adhesive = \"anaerobic\"\n");
+    assertThat(sleeve.area()).isCloseTo(Math.PI * 6e-3 * 8e-3, within(1e-12));
+    assertThat(sleeve.lean()).isCloseTo(Math.PI / 2, within(1e-12));
+    assertThat(sleeve.bottomsOnMetal()).isFalse();
+  }
+
+  @Test
+  void anAdhesiveMayBringItsOwnFigures() {
+    BondJoint own =
+        bond(
+            SLEEVE,
+            """
+            [layout.mounting.bond.adhesive]
+            name = "filled resin"
+            shear_strength = "22 MPa"
+            tensile_strength = "41 MPa"
+            youngs_modulus = "5.1 GPa"
+            poisson_ratio = 0.33
+            softens_at = "90 °C"
+            cure_shrinkage = "0.4 %"
+            """);
+    assertThat(own.adhesive().name()).isEqualTo("filled resin");
+    assertThat(own.adhesive().shearStrength()).isCloseTo(22e6, within(1e-3));
+    assertThat(own.adhesive().tensileStrength()).isCloseTo(41e6, within(1e-3));
+    assertThat(own.adhesive().elasticity().modulus()).isCloseTo(5.1e9, within(1.0));
+    assertThat(own.adhesive().elasticity().poisson()).isCloseTo(0.33, within(1e-12));
+    assertThat(own.adhesive().cureShrinkage()).isCloseTo(0.004, within(1e-12));
+  }
+
+  private static String screw(String friction) {
+    String text = Starter.TOOL_POST.text();
+    int from = text.indexOf("[preload.device]");
+    return text.substring(0, from)
+        + """
+        [preload.device]
+        kind = "screw"
+        thread = "5/16-24"
+        grip_length = "40 mm"
+        material = "screw 8.8"
+        method = "by feel"
+        """
+        + friction
+        + text.substring(text.indexOf("[holder]"));
+  }
+
+  @Test
+  void aScrewIsStatedByItsNutFactorOrByTheFrictionOfThreadAndHead() {
+    String both = "thread_friction = 0.15\nhead_friction = 0.15\nhead_diameter = \"11 mm\"\n";
+    DesignFile file = DesignFile.read(screw(both));
+    assertThat(file.problems()).noneMatch(p -> p.severity() == DesignProblem.Severity.ERROR);
+    TightenedScrew made =
+        (TightenedScrew) file.design().orElseThrow().preloads().get(0).modelled().orElseThrow();
+    // T = F (P/(2 pi) + mu d2/(2 cos 30) + mu Dm/2), the usual sum from memory: 5/16-24 has
+    // P 1.0583 mm, d 7.9375 mm, d2 = d - 0.6495 P = 7.250 mm; 1.62 mm of lever in all
+    double lever =
+        1.0583e-3 / (2 * Math.PI) + 0.15 * 7.250e-3 / (2 * Math.cos(Math.PI / 6)) + 0.15 * 5.5e-3;
+    assertThat(made.torque() / made.nominalForce()).isCloseTo(lever, within(0.02 * lever));
+    assertThat(problems(screw(both + "nut_factor = 0.2\n")))
+        .anyMatch(p -> p.message().contains("nut_factor and thread_friction are both given"));
+    assertThat(problems(screw("thread_friction = 0.15\nhead_friction = 0.15\n")))
+        .anyMatch(
+            p -> p.key().endsWith("head_diameter") && p.message().contains("lost under the head"));
+    assertThat(problems(screw("thread_friction = 0.15\nhead_diameter = \"11 mm\"\n")))
+        .anyMatch(p -> p.key().endsWith("head_friction"));
+    assertThat(problems(screw("")))
+        .anyMatch(p -> p.message().contains("is missing; write the nut factor"));
+  }
+
+  @Test
+  void aMaterialOfTheFileMayStandOnOneOfTheCatalog() {
+    String own =
+        """
+        [[material]]
+        name = "hard A2"
+        based_on = "A2"
+        hardness_hrc = 61
+
+        """;
+    String text =
+        Starter.CONE_VEE_FLAT.text().replace("material = \"440C\"", "material = \"hard A2\"");
+    assertThat(
+            DesignFile.read(text + own)
+                .design()
+                .orElseThrow()
+                .supports()
+                .get(0)
+                .seatMaterial()
+                .name())
+        .isEqualTo("hard A2");
+    assertThat(problems(text + own.replace("based_on = \"A2\"", "based_on = \"A22\"")))
+        .anyMatch(p -> p.key().endsWith("based_on"));
+    assertThat(problems(text + own.replace("= 61", "= 610")))
+        .anyMatch(p -> p.key().endsWith("hardness_hrc"));
+  }
+
+  @Test
+  void aConeIsStatedByItsIncludedAngleOrByItsFlank() {
+    String flank =
+        with(Starter.CONE_VEE_FLAT, "cone_angle = \"90 deg\"", "flank_angle = \"45 deg\"");
+    CouplingDesign stated = DesignFile.read(flank).design().orElseThrow();
+    CouplingDesign included = DesignFile.read(Starter.CONE_VEE_FLAT.text()).design().orElseThrow();
+    assertThat(((ConeSeat) stated.supports().get(0).seat()).angle())
+        .isCloseTo(((ConeSeat) included.supports().get(0).seat()).angle(), within(1e-12));
+  }
+
+  @Test
+  void bytesThatAreNoTextAreFoundOnTheirLine() throws IOException {
+    byte[] head = "title = \"a\"\nname = \"".getBytes(StandardCharsets.UTF_8);
+    byte[] all = new byte[head.length + 3];
+    System.arraycopy(head, 0, all, 0, head.length);
+    all[head.length] = (byte) 0xe9;
+    all[head.length + 1] = '"';
+    all[head.length + 2] = '\n';
+    Path file = Files.write(folder.resolve("latin.toml"), all);
+    for (List<DesignProblem> told :
+        List.of(
+            DesignFile.read(file).problems(), AlterableDesign.read(file).unaltered().problems())) {
+      assertThat(told).hasSize(1);
+      assertThat(told.get(0).line()).isEqualTo(2);
+      assertThat(told.get(0).column()).isEqualTo(9);
+    }
+    assertThat(DesignFile.read(folder).problems())
+        .singleElement()
+        .extracting(DesignProblem::message)
+        .isEqualTo("is a folder; name a design file");
+    Path large = Files.write(folder.resolve("large.toml"), new byte[4_000_001]);
+    assertThat(DesignFile.read(large).problems())
+        .singleElement()
+        .extracting(DesignProblem::message)
+        .asString()
+        .contains("MB, which no design file is");
+  }
+
+  @Test
+  void eachStarterHasItsWordItsWordsAndTheCommandThatReadsIt() {
+    for (Starter s : Starter.values()) {
+      assertThat(Starter.named(s.word())).contains(s);
+      assertThat(s.word()).isEqualTo(s.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      assertThat(s.description()).isNotBlank();
+      assertThat(s.command()).isEqualTo(s == Starter.BALL_MOUNT ? "mount" : "check");
+      assertThat(BallMountFile.read(s.text()).design().isPresent())
+          .isEqualTo(s.command().equals("mount"));
+    }
+    assertThat(Starter.words()).hasSize(Starter.values().length).contains("pallet");
+    assertThat(Starter.named("post")).isEmpty();
+  }
+}

@@ -1,0 +1,142 @@
+package reseat.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import reseat.check.Finding;
+import reseat.check.Severity;
+import reseat.design.BallMountDesign;
+import reseat.designfile.BallMountFile;
+import reseat.designfile.Starter;
+import reseat.mount.FluidFilmPad;
+import reseat.mount.ThreadComparison;
+
+/** One ball mount at a glance, against sums done by hand from its parts. */
+class MountStudyTest {
+
+  private static final String GOOD = Starter.BALL_MOUNT.text();
+
+  private static BallMountDesign design(String... changes) {
+    String text = GOOD;
+    for (int i = 0; i < changes.length; i += 2) {
+      assertThat(text).contains(changes[i]);
+      text = text.replace(changes[i], changes[i + 1]);
+    }
+    return BallMountFile.read(text).design().orElseThrow();
+  }
+
+  private static Finding one(MountResult r, String check, String where) {
+    return r.findings().stream()
+        .filter(f -> f.check().equals(check) && f.where().equals(where))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void theThreadBearsTheGreatestLoadAndItsNut() {
+    MountResult r = MountStudy.run(design());
+    double clamp = r.lockNut().orElseThrow().clampForce();
+    assertThat(r.threadForce()).isCloseTo(320 + clamp, within(1e-9));
+    assertThat(r.lockNut().orElseThrow().pushForce()).isEqualTo(250);
+    assertThat(r.strength().orElseThrow().capacity()).isGreaterThan(2 * r.threadForce());
+    assertThat(r.steps()).hasSize(3);
+    assertThat(r.loads().all()).hasSize(2);
+  }
+
+  @Test
+  void filmAndPivotCarryTheLoadInSeriesAndTheStudIsPartOfThePivot() {
+    MountResult r = MountStudy.run(design());
+    MountResult.PivotState pivot = r.pivot().orElseThrow();
+    FluidFilmPad pad = pivot.pad().orElseThrow();
+    double seat = 1 / pivot.sliding().orElseThrow().get(2, 2);
+    assertThat(1 / pad.pivotStiffness())
+        .isCloseTo(seat + r.compliance().axial(), within(1e-6 * seat));
+    assertThat(pad.load()).isEqualTo(250);
+    assertThat(pivot.force()).isEqualTo(250);
+    assertThat(pivot.sticking().orElseThrow().get(0, 0))
+        .isGreaterThan(pivot.sliding().orElseThrow().get(0, 0));
+    assertThat(pad.heldTilt())
+        .isCloseTo(pivot.friction().greatestTransverseMoment() / 1500, within(1e-12));
+  }
+
+  @Test
+  void everyPartOfTheMountIsJudgedAndTheWorstComesFirst() {
+    MountResult r = MountStudy.run(design());
+    assertThat(r.findings().stream().map(Finding::check))
+        .contains("ball stud", "bond", "stud thread", "height setting", "pivot seat", "film pad");
+    assertThat(r.findings().get(0).where()).isEqualTo("tilt");
+    assertThat(r.verdict()).isEqualTo(Severity.FAIL);
+    assertThat(r.holds()).isFalse();
+    // 2 deg of the hand on a pitch of 0.635 mm move the ball by 3.5 um, more than the 2 um wanted
+    assertThat(r.findings())
+        .anyMatch(
+            f ->
+                f.check().equals("height setting")
+                    && Math.abs(f.value() - 0.635e-3 * 2 / 360) < 1e-12
+                    && f.severity() == Severity.WARNING);
+  }
+
+  @Test
+  void lessFrictionAndAStifferFilmLetThePadAlignItself() {
+    MountResult r =
+        MountStudy.run(
+            design(
+                "friction = 0.12 ",
+                "friction = 0.012 ",
+                "tilt = \"20 urad\"",
+                "tilt = \"30 urad\""));
+    Finding tilt = one(r, "film pad", "tilt");
+    assertThat(tilt.severity()).isEqualTo(Severity.OK);
+    assertThat(tilt.advice()).isEmpty();
+    // friction moments are proportional to the coefficient
+    double before = one(MountStudy.run(design()), "film pad", "tilt").value();
+    assertThat(tilt.value()).isCloseTo(before / 10, within(1e-9 * before));
+    assertThat(r.holds()).isTrue();
+  }
+
+  @Test
+  void twoThreadsAreComparedAtTheLoadTheyBear() {
+    ThreadComparison c = MountStudy.run(design()).comparison().orElseThrow();
+    assertThat(c.duty().axialForce()).isEqualTo(320);
+    assertThat(c.first().pitch()).isCloseTo(0.635e-3, within(1e-12));
+    assertThat(c.second().pitch()).isCloseTo(0.75e-3, within(1e-12));
+    assertThat(
+            MountStudy.run(design("peak_press = \"320 N\"", "peak_press = \"100 N\""))
+                .comparison()
+                .orElseThrow()
+                .duty()
+                .axialForce())
+        .isEqualTo(250);
+    assertThat(MountStudy.run(design("compare_thread = \"M8x0.75\"", "")).comparison()).isEmpty();
+  }
+
+  @Test
+  void aBareStudIsJudgedByItsStressAlone() {
+    String bare =
+        """
+        [ball]
+        diameter = "1/2 in"
+        material = "52100"
+        [load]
+        pull = "50 N"
+        side = "100 N"
+        [stud]
+        neck_diameter = "6 mm"
+        stick_out = "12 mm"
+        material = "1045"
+        root = "rigid"
+        """;
+    MountResult r = MountStudy.run(BallMountFile.read(bare).design().orElseThrow());
+    assertThat(r.findings()).singleElement().extracting(Finding::check).isEqualTo("ball stud");
+    // 32 F l/(pi d^3) + F/(pi d^2/4): 56.588 + 1.768 MPa, computed independently
+    assertThat(r.findings().get(0).value()).isCloseTo(58.356e6, within(0.01e6));
+    assertThat(r.threadForce()).isZero();
+    assertThat(r.strength()).isEmpty();
+    assertThat(r.lockNut()).isEmpty();
+    assertThat(r.comparison()).isEmpty();
+    assertThat(r.pivot()).isEmpty();
+    assertThat(r.steps()).isEmpty();
+    assertThat(r.holds()).isTrue();
+  }
+}
