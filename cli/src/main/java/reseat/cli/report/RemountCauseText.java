@@ -62,8 +62,9 @@ final class RemountCauseText {
                 + (shares.dropped() == 0 ? "." : "; " + shares.dropped() + " left out as failed."));
   }
 
+  /** A share is estimated, so it can come out a little below nothing or above all. */
   private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f", 100 * Math.max(0, share));
+    return String.format(Locale.ROOT, "%.0f", 100 * Math.min(1, Math.max(0, share)));
   }
 
   private static String assumed(Cause cause, CouplingDesign d) {

@@ -65,7 +65,7 @@ public final class BallStudSection {
     SheetView view = view(mount, profile, radius);
     List<Mark> marks = new ArrayList<>();
     LabelPlacer placer = new LabelPlacer(new Box(2, 2, WIDTH - 2, HEIGHT));
-    body(mount, profile, radius, view, marks);
+    body(mount, profile, radius, view, marks, placer);
     ball(view, radius, marks, placer);
     stud(mount, profile, view, marks, placer);
     bond(mount, profile, view, marks);
@@ -102,7 +102,12 @@ public final class BallStudSection {
   }
 
   private static void body(
-      StudMount mount, StudProfile profile, double ballRadius, SheetView view, List<Mark> marks) {
+      StudMount mount,
+      StudProfile profile,
+      double ballRadius,
+      SheetView view,
+      List<Mark> marks,
+      LabelPlacer placer) {
     double face = -mount.stud().stickOut();
     double bottom = face - profile.foot();
     double held = profile.right().get(profile.right().size() - 2).x();
@@ -127,6 +132,7 @@ public final class BallStudSection {
       Point b = view.of(0.85 * d, face);
       Box nut = new Box(a.x(), a.y(), b.x(), b.y());
       marks.add(Mark.Path.rectangle(nut, SKETCH, Fill.NONE));
+      placer.keepClear(nut);
     }
   }
 
@@ -193,10 +199,7 @@ public final class BallStudSection {
       double right = bodyHalfWidth(profile, 0);
       Point upper = new Point(view.of(right, 0).x() + 20, view.of(0, face).y());
       Point lower = new Point(upper.x(), view.of(0, face - profile.foot()).y());
-      add(
-          DimensionLine.of(lower, upper, -4, NumberText.with(1e3 * profile.foot(), 4, "mm")),
-          marks,
-          placer);
+      add(DimensionLine.of(lower, upper, -4, NumberText.length(profile.foot())), marks, placer);
     }
   }
 
