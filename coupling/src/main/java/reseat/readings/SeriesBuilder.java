@@ -20,6 +20,11 @@ import reseat.readings.ColumnHead.Kind;
 final class SeriesBuilder implements CsvRows.Taker {
 
   /** What programs write where there is nothing. */
+  /** Temperatures, K, between which a mount may have been measured. */
+  private static final double COLDEST = 273.15 - 50;
+
+  private static final double HOTTEST = 273.15 + 150;
+
   private static final Set<String> FOR_NOTHING = Set.of("nan", "null", "#n/a", "inf", "-inf");
 
   private final String source;
@@ -196,6 +201,18 @@ final class SeriesBuilder implements CsvRows.Taker {
     if (!Double.isFinite(si) || Math.abs(si) > HeadUnit.LARGEST) {
       problem(
           line, i, "column " + head.name() + ": found \"" + text + "\", too large to be a reading");
+      return;
+    }
+    if (head.kind() == Kind.TEMPERATURE && !(si > COLDEST && si < HOTTEST)) {
+      problem(
+          line,
+          i,
+          "column "
+              + head.name()
+              + ": found \""
+              + text
+              + "\", with the unit of the column no temperature to measure at (-50 degC to 150 degC);"
+              + " write the whole column in one unit and name it in the head");
       return;
     }
     values[i][rows] = si;

@@ -114,6 +114,14 @@ class ReadingsReaderTest {
   }
 
   @Test
+  void aTemperatureInAnotherUnitThanItsColumnIsNotTaken() {
+    List<String> found = problems("X [um], temperature [degC]\n1, 20.1\n2, 293.3\n3, 20.2\n");
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0)).contains("found \"293.3\"").contains("in one unit");
+    assertThat(problems("X [um], temperature [K]\n1, 293\n2, 20.1\n")).hasSize(1);
+  }
+
+  @Test
   void thePlaceOfACellIsItsFirstCharacterInTheLine() {
     assertThat(problems("note, X [um], Z [um]\n\"a, b\",  1.5, x1\n").get(0))
         .startsWith("run.csv:2:15: column Z: found \"x1\"");
