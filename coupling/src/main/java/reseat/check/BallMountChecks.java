@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
+import reseat.design.StudThread;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 
@@ -39,7 +40,9 @@ public final class BallMountChecks {
       }
     }
     List<Finding> all = new ArrayList<>();
-    worst.forEach(all::addAll);
+    for (List<Finding> ofMount : worst) {
+      all.addAll(ofMount);
+    }
     return all;
   }
 
@@ -69,15 +72,15 @@ public final class BallMountChecks {
   private static List<Finding> one(String where, StudMount mount, StudLoads loads) {
     List<Finding> found = new ArrayList<>();
     found.add(StudStressCheck.of(where, mount, loads));
-    mount.bond().ifPresent(b -> found.addAll(BondCheck.of(where, b, loads)));
-    mount
-        .thread()
-        .ifPresent(
-            t -> {
-              found.add(ThreadCheck.of(where, t, loads));
-              double push = -loads.sustained().pull();
-              found.addAll(LockNutCheck.of(where, t, push, Double.POSITIVE_INFINITY));
-            });
+    if (mount.bond().isPresent()) {
+      found.addAll(BondCheck.of(where, mount.bond().get(), loads));
+    }
+    if (mount.thread().isPresent()) {
+      StudThread thread = mount.thread().get();
+      found.add(ThreadCheck.of(where, thread, loads));
+      double push = -loads.sustained().pull();
+      found.addAll(LockNutCheck.of(where, thread, push, Double.POSITIVE_INFINITY));
+    }
     return found;
   }
 }

@@ -1,6 +1,7 @@
 package reseat.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -25,7 +26,8 @@ public record Finding(
     Sense sense,
     Measure measure,
     String message,
-    String advice) {
+    String advice)
+    implements Comparable<Finding> {
 
   /** On which side of the limit the value should be. */
   public enum Sense {
@@ -65,15 +67,20 @@ public record Finding(
    */
   public static List<Finding> worstFirst(List<Finding> findings) {
     List<Finding> sorted = new ArrayList<>(findings);
-    sorted.sort(Finding::compareWorst);
+    Collections.sort(sorted);
     return List.copyOf(sorted);
   }
 
-  private static int compareWorst(Finding a, Finding b) {
-    int bySeverity = a.severity.compareTo(b.severity);
+  /**
+   * Orders findings worst first: by severity, then by margin. Unequal findings may compare as
+   * equal.
+   */
+  @Override
+  public int compareTo(Finding other) {
+    int bySeverity = severity.compareTo(other.severity);
     // rounded, so that findings alike by symmetry stay in the order in which they were made
     return bySeverity != 0
         ? bySeverity
-        : Double.compare(Math.rint(1e6 * a.margin()), Math.rint(1e6 * b.margin()));
+        : Double.compare(Math.rint(1e6 * margin()), Math.rint(1e6 * other.margin()));
   }
 }

@@ -38,11 +38,10 @@ public final class LoadInsideTriangleCheck {
     }
     List<Finding> found = new ArrayList<>();
     Optional<Place> rest = place(design.supports(), standing.load());
-    rest.ifPresent(
-        p ->
-            found.add(
-                finding(
-                    p, "preload with weight", "", p.inside() < 0 ? Severity.FAIL : Severity.OK)));
+    if (rest.isPresent()) {
+      Severity severity = rest.get().inside() < 0 ? Severity.FAIL : Severity.OK;
+      found.add(finding(rest.get(), "preload with weight", "", severity));
+    }
     for (CaseResponse r : cases) {
       Optional<Place> loaded = place(design.supports(), r.state().load());
       if (loaded.isPresent() && loaded.get().inside() < 0) {

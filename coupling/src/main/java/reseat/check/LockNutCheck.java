@@ -29,7 +29,9 @@ public final class LockNutCheck {
    */
   public static List<Finding> of(String where, StudThread thread, double push, double tolerance) {
     List<Finding> found = new ArrayList<>();
-    thread.lockNut().ifPresent(n -> found.add(nut(where, n.withPush(push), tolerance)));
+    if (thread.lockNut().isPresent()) {
+      found.add(nut(where, thread.lockNut().get().withPush(push), tolerance));
+    }
     if (Double.isFinite(tolerance)) {
       found.add(hand(where, thread, tolerance));
     }

@@ -47,12 +47,13 @@ public final class PreloadDeviceCheck {
 
   private static Finding setting(Preload p, PreloadDevice device, PreloadBand allowed) {
     Optional<BenchBand> band = band(p, device, allowed);
+    String set = told(device.settingFor(device.nominalForce()), "");
     String words =
         p.name()
             + ": for "
             + Measure.FORCE.show(device.nominalForce())
-            + device.settingFor(device.nominalForce()).map(b -> " set " + b.told()).orElse("")
-            + band.map(b -> aim(b)).orElse("")
+            + (set.isEmpty() ? "" : " set " + set)
+            + (band.isPresent() ? aim(band.get()) : "")
             + "; from mount to mount ±"
             + Measure.SHARE.show(device.scatter().halfRange())
             + " ("
@@ -106,11 +107,15 @@ public final class PreloadDeviceCheck {
     if (!b.feasible()) {
       return allowed + ", too narrow for its scatter)";
     }
-    String low = b.settingAtLow().map(BenchSetting::told).orElse("");
-    String high = b.settingAtHigh().map(BenchSetting::told).orElse("as much as it gives");
+    String low = told(b.settingAtLow(), "");
+    String high = told(b.settingAtHigh(), "as much as it gives");
     return low.isEmpty()
         ? allowed + ", beyond what this device can be set to)"
         : allowed + "; aim from " + low + " to " + high + ")";
+  }
+
+  private static String told(Optional<BenchSetting> setting, String otherwise) {
+    return setting.isPresent() ? setting.get().told() : otherwise;
   }
 
   private static Finding caution(Preload p, PreloadDevice device, DeviceCaution c) {

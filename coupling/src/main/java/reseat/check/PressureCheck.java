@@ -61,7 +61,10 @@ public final class PressureCheck {
     if (loaded != null) {
       found.add(finding(standing, loaded, share));
     }
-    unrated(limits).ifPresent(found::add);
+    List<String> unrated = unrated(limits);
+    if (!unrated.isEmpty()) {
+      found.add(unratedNote(unrated));
+    }
     return found;
   }
 
@@ -203,7 +206,7 @@ public final class PressureCheck {
     return "Take larger balls or a closer fit (gothic groove), a stronger material" + preload + ".";
   }
 
-  private static Optional<Finding> unrated(List<ContactLimits> limits) {
+  private static List<String> unrated(List<ContactLimits> limits) {
     List<String> names = new ArrayList<>();
     for (ContactLimits l : limits) {
       for (Material m : l.unrated()) {
@@ -212,20 +215,20 @@ public final class PressureCheck {
         }
       }
     }
-    if (names.isEmpty()) {
-      return Optional.empty();
-    }
+    return names;
+  }
+
+  private static Finding unratedNote(List<String> names) {
     String list = String.join(", ", names);
-    return Optional.of(
-        new Finding(
-            CHECK,
-            Severity.NOTE,
-            list,
-            names.size(),
-            0,
-            Sense.AT_MOST,
-            Measure.COUNT,
-            "no strength is known for " + list + ", so it was not judged.",
-            "Give its yield or crushing strength in the design file."));
+    return new Finding(
+        CHECK,
+        Severity.NOTE,
+        list,
+        names.size(),
+        0,
+        Sense.AT_MOST,
+        Measure.COUNT,
+        "no strength is known for " + list + ", so it was not judged.",
+        "Give its yield or crushing strength in the design file.");
   }
 }

@@ -35,7 +35,8 @@ public final class ThreadCheck {
     for (StudLoads.Peak p : loads.all()) {
       load = Math.max(load, Math.abs(p.load().pull()));
     }
-    return load + thread.lockNut().map(LockNut::clampForce).orElse(0.0);
+    Optional<LockNut> nut = thread.lockNut();
+    return load + (nut.isPresent() ? nut.get().clampForce() : 0);
   }
 
   /**

@@ -1,6 +1,7 @@
 package reseat.contact;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -80,7 +81,15 @@ public final class ContactLimits {
       Material material,
       double peakPressure,
       Provenance provenance,
-      String source) {}
+      String source)
+      implements Comparable<Limit> {
+
+    /** Orders limits by pressure, the lowest first; unequal limits may compare as equal. */
+    @Override
+    public int compareTo(Limit other) {
+      return Double.compare(peakPressure, other.peakPressure);
+    }
+  }
 
   private final BallContact contact;
   private final SubsurfaceStress firstStress;
@@ -110,7 +119,7 @@ public final class ContactLimits {
         without.add(material);
       }
     }
-    found.sort(ContactLimits::byPressure);
+    Collections.sort(found);
     limits = List.copyOf(found);
     unrated = List.copyOf(without);
   }
@@ -134,10 +143,6 @@ public final class ContactLimits {
               + second.name());
     }
     return new ContactLimits(contact, first, second);
-  }
-
-  private static int byPressure(Limit a, Limit b) {
-    return Double.compare(a.peakPressure, b.peakPressure);
   }
 
   /**

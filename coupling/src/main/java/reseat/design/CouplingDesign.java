@@ -240,7 +240,11 @@ public final class CouplingDesign {
    * @return number of flanks over all supports; six for an exactly constrained coupling
    */
   public int contactCount() {
-    return supports.stream().mapToInt(s -> s.seat().flanks().size()).sum();
+    int count = 0;
+    for (Support s : supports) {
+      count += s.seat().flanks().size();
+    }
+    return count;
   }
 
   /**

@@ -19,7 +19,9 @@ public record KeepClear(String name, Vec3 at, OptionalDouble gap, Optional<Vec3>
 
   /** Refuses the nameless and a gap below zero, and makes the direction a unit vector. */
   public KeepClear {
-    across = across.map(Vec3::unit);
+    if (across.isPresent()) {
+      across = Optional.of(across.get().unit());
+    }
     if (name.isBlank()) {
       throw new IllegalArgumentException("what is to be kept clear needs a name");
     }

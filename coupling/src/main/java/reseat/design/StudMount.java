@@ -38,7 +38,7 @@ public record StudMount(
    */
   public StudCompliance compliance() {
     StudCompliance steel = stud.compliance();
-    return bond.map(b -> steel.plus(b.compliance())).orElse(steel);
+    return bond.isPresent() ? steel.plus(bond.get().compliance()) : steel;
   }
 
   /**

@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
@@ -150,7 +151,14 @@ public enum ToleranceKind {
     if (scope == Scope.MACHINE_AXIS || scope == Scope.WHOLE || !seat.accept(new Applies(this))) {
       return List.of();
     }
-    return scope == Scope.SUPPORT ? List.of("") : seat.flanks().stream().map(Flank::name).toList();
+    if (scope == Scope.SUPPORT) {
+      return List.of("");
+    }
+    List<String> names = new ArrayList<>();
+    for (Flank flank : seat.flanks()) {
+      names.add(flank.name());
+    }
+    return names;
   }
 
   private record Applies(ToleranceKind kind) implements Seat.Visitor<Boolean> {

@@ -92,7 +92,10 @@ public record Tolerances(List<Tolerance> entries) {
   public void checkNames(List<Support> supports, MachineAxes axes) {
     List<String> axisNames =
         List.of(axes.first().name(), axes.second().name(), axes.third().name());
-    List<String> supportNames = supports.stream().map(Support::name).toList();
+    List<String> supportNames = new ArrayList<>();
+    for (Support s : supports) {
+      supportNames.add(s.name());
+    }
     for (Tolerance t : entries) {
       boolean ofTool = t.kind().scope() == ToleranceKind.Scope.MACHINE_AXIS;
       if (ofTool && !t.part().isEmpty() && !axisNames.contains(t.part())) {
@@ -123,7 +126,12 @@ public record Tolerances(List<Tolerance> entries) {
    * @return false if a tolerance is for a dimension that no seat meant has
    */
   public boolean haveDimension(List<Support> supports) {
-    return entries.stream().allMatch(t -> hasDimension(t, supports));
+    for (Tolerance t : entries) {
+      if (!hasDimension(t, supports)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean hasDimension(Tolerance t, List<Support> supports) {
@@ -131,10 +139,15 @@ public record Tolerances(List<Tolerance> entries) {
     if (scope == ToleranceKind.Scope.WHOLE || scope == ToleranceKind.Scope.MACHINE_AXIS) {
       return true;
     }
-    return supports.stream()
-        .filter(s -> t.support().isEmpty() || t.support().equals(s.name()))
-        .map(s -> t.kind().partsOf(s.seat()))
-        .anyMatch(parts -> t.part().isEmpty() ? !parts.isEmpty() : parts.contains(t.part()));
+    for (Support s : supports) {
+      if (t.support().isEmpty() || t.support().equals(s.name())) {
+        List<String> parts = t.kind().partsOf(s.seat());
+        if (t.part().isEmpty() ? !parts.isEmpty() : parts.contains(t.part())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static String place(Tolerance t) {

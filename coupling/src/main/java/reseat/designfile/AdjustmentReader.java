@@ -62,14 +62,17 @@ final class AdjustmentReader {
     if (thread.isEmpty() || turn.isEmpty() || screws.size() != 3 || stations.size() != 3) {
       return Optional.empty();
     }
-    return s.build(
-        () ->
-            new AdjustmentTask(
-                new AdjustingScrews(thread.get(), turn.get(), screws, stations),
-                screwNames,
-                stationNames,
-                readings,
-                wanted));
+    try {
+      return Optional.of(
+          new AdjustmentTask(
+              new AdjustingScrews(thread.get(), turn.get(), screws, stations),
+              screwNames,
+              stationNames,
+              readings,
+              wanted));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
   private static Vec3 place(Section t) {

@@ -29,6 +29,10 @@ final class AirCylinderKind implements DeviceKind {
     double friction = s.required("seal_friction", QuantityKind.FORCE, 0);
     double stroke = s.quantity("stroke", QuantityKind.LENGTH, 0);
     double regulated = Math.max(0, scatter);
-    return s.build(() -> new AirCylinder(bore, rod, pressure, regulated, friction, stroke));
+    try {
+      return Optional.of(new AirCylinder(bore, rod, pressure, regulated, friction, stroke));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 }

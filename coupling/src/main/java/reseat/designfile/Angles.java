@@ -14,30 +14,26 @@ import reseat.units.QuantityKind;
  */
 final class Angles {
 
-  private static final Pattern DECIMAL = Pattern.compile("^\\s*(\\d{1,3})\\.(\\d{1,2})\\s*\\D.*$");
+  private static final String DECIMAL = "^\\s*(\\d{1,3})\\.(\\d{1,2})\\s*\\D.*$";
 
   private Angles() {}
 
   static void look(Section root, Problems problems) {
     if (root.isTable("layout")) {
-      root.child("layout")
-          .ifPresent(
-              l -> {
-                for (String seat : new String[] {"groove", "trihedral"}) {
-                  if (l.isTable(seat)) {
-                    l.child(seat).ifPresent(Angles::flank);
-                  }
-                }
-              });
+      Section layout = root.child("layout").orElseThrow();
+      flank(layout, "groove");
+      flank(layout, "trihedral");
     }
     for (Section support : root.children("support")) {
-      if (support.isTable("seat")) {
-        support.child("seat").ifPresent(Angles::flank);
-      }
+      flank(support, "seat");
     }
   }
 
-  private static void flank(Section seat) {
+  private static void flank(Section ball, String key) {
+    if (!ball.isTable(key)) {
+      return;
+    }
+    Section seat = ball.child(key).orElseThrow();
     seat.quantity("flank_angle", QuantityKind.ANGLE);
     if (seat.asTyped("flank_angle").isEmpty()) {
       return;
@@ -55,7 +51,11 @@ final class Angles {
               degrees,
               90 - degrees / 2));
     }
-    Matcher m = DECIMAL.matcher(q.text());
+    // most angles have no point, and the first regular expression of a run is dear
+    if (q.text().indexOf('.') < 0) {
+      return;
+    }
+    Matcher m = Pattern.compile(DECIMAL).matcher(q.text());
     if (!m.matches()) {
       return;
     }

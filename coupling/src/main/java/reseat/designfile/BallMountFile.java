@@ -126,19 +126,22 @@ public record BallMountFile(Optional<BallMountDesign> design, List<DesignProblem
     if (root.problems().hasErrors() || mount.isEmpty() || ballMaterial.isEmpty()) {
       return Optional.empty();
     }
-    return root.build(
-        () ->
-            new BallMountDesign(
-                title,
-                radius,
-                ballMaterial.get(),
-                mount.get(),
-                sustained,
-                peak,
-                other,
-                pivot,
-                adjustment,
-                targets));
+    try {
+      return Optional.of(
+          new BallMountDesign(
+              title,
+              radius,
+              ballMaterial.get(),
+              mount.get(),
+              sustained,
+              peak,
+              other,
+              pivot,
+              adjustment,
+              targets));
+    } catch (IllegalArgumentException e) {
+      return root.refused(e);
+    }
   }
 
   private static Optional<ScrewThread> otherThread(Section root) {

@@ -78,53 +78,37 @@ final class BondReader {
     Adhesive adhesive = adhesive(s);
     double peak = s.ratio("peak_share", BondDerating.USUAL.peakShare());
     double sustained = s.ratio("sustained_share", BondDerating.USUAL.sustainedShare());
-    double leaning = lean;
-    Optional<BondJoint> joint =
-        s.build(
-            () ->
-                new BondJoint(
-                    area,
-                    leaning,
-                    rim,
-                    gap,
-                    fillet,
-                    bottoms,
-                    adhesive,
-                    new BondDerating(peak, sustained, BondDerating.USUAL.softeningRange()),
-                    hottest));
     s.close();
-    return joint;
+    try {
+      BondDerating derating =
+          new BondDerating(peak, sustained, BondDerating.USUAL.softeningRange());
+      return Optional.of(
+          new BondJoint(area, lean, rim, gap, fillet, bottoms, adhesive, derating, hottest));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
   private static Adhesive adhesive(Section s) {
     if (!s.isTable("adhesive")) {
       return s.requiredChoice("adhesive", ADHESIVES).orElse(Adhesive.EPOXY);
     }
-    return s.child("adhesive")
-        .flatMap(
-            t -> {
-              String name = t.requiredText("name", "adhesive");
-              double shear = t.positive("shear_strength", QuantityKind.PRESSURE, 18e6);
-              double tensile = t.positive("tensile_strength", QuantityKind.PRESSURE, 30e6);
-              double modulus = t.positive("youngs_modulus", QuantityKind.PRESSURE, 2.7e9);
-              double poisson = t.ratio("poisson_ratio", Adhesive.EPOXY.elasticity().poisson());
-              double softens = t.required("softens_at", QuantityKind.TEMPERATURE, 328.15);
-              double shrinks = t.ratio("cure_shrinkage", Adhesive.EPOXY.cureShrinkage());
-              String basis = t.text("source", "given in the file");
-              Optional<Adhesive> made =
-                  t.build(
-                      () ->
-                          new Adhesive(
-                              name,
-                              shear,
-                              tensile,
-                              new ElasticConstants(modulus, poisson),
-                              softens,
-                              shrinks,
-                              basis));
-              t.close();
-              return made;
-            })
-        .orElse(Adhesive.EPOXY);
+    Section t = s.child("adhesive").orElseThrow();
+    String name = t.requiredText("name", "adhesive");
+    double shear = t.positive("shear_strength", QuantityKind.PRESSURE, 18e6);
+    double tensile = t.positive("tensile_strength", QuantityKind.PRESSURE, 30e6);
+    double modulus = t.positive("youngs_modulus", QuantityKind.PRESSURE, 2.7e9);
+    double poisson = t.ratio("poisson_ratio", Adhesive.EPOXY.elasticity().poisson());
+    double softens = t.required("softens_at", QuantityKind.TEMPERATURE, 328.15);
+    double shrinks = t.ratio("cure_shrinkage", Adhesive.EPOXY.cureShrinkage());
+    String basis = t.text("source", "given in the file");
+    t.close();
+    try {
+      ElasticConstants elastic = new ElasticConstants(modulus, poisson);
+      return new Adhesive(name, shear, tensile, elastic, softens, shrinks, basis);
+    } catch (IllegalArgumentException e) {
+      t.refused(e);
+      return Adhesive.EPOXY;
+    }
   }
 }

@@ -76,7 +76,9 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
       return new DesignFile(Optional.empty(), problems.sorted());
     }
     Optional<CouplingDesign> design = read(root, problems, document.errors().isEmpty());
-    design.ifPresent(d -> Plausibility.look(d, root, problems));
+    if (design.isPresent()) {
+      Plausibility.look(design.get(), root, problems);
+    }
     return new DesignFile(problems.hasErrors() ? Optional.empty() : design, problems.sorted());
   }
 
@@ -132,24 +134,49 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
     }
     b.toolPoint(toolPoint);
     b.preloads(LoadReader.preloads(root.children("preload"), materials));
-    root.requiredChild("holder", "[holder] with mass and centre_of_mass")
-        .ifPresent(s -> b.holder(LoadReader.holder(s)));
+    Optional<Section> holder =
+        root.requiredChild("holder", "[holder] with mass and centre_of_mass");
+    if (holder.isPresent()) {
+      b.holder(LoadReader.holder(holder.get()));
+    }
     b.cases(LoadReader.cases(root.children("load_case"), toolPoint, axes));
-    b.friction(
-        root.child("friction")
-            .map(s -> WishReader.friction(s, supports))
-            .orElse(WishReader.ofCatalog(supports, SurfaceState.OILED)));
-    MachineAxes told = axes;
-    root.child("targets").ifPresent(s -> b.targets(WishReader.targets(s, told)));
-    root.child("remount").ifPresent(s -> b.remount(WishReader.remount(s)));
-    root.child("tolerances").ifPresent(s -> b.tolerances(ToleranceReader.read(s, supports, told)));
+    wishes(root, b, supports, axes);
     b.shop(ShopReader.read(root));
-    root.child("size").ifPresent(SizeReader::read);
     root.close();
     if (problems.hasErrors()) {
       return Optional.empty();
     }
-    return root.build(b::build);
+    try {
+      return Optional.of(b.build());
+    } catch (IllegalArgumentException e) {
+      return root.refused(e);
+    }
+  }
+
+  private static void wishes(
+      Section root, DesignBuilder b, List<Support> supports, MachineAxes axes) {
+    Optional<Section> friction = root.child("friction");
+    b.friction(
+        friction.isPresent()
+            ? WishReader.friction(friction.get(), supports)
+            : WishReader.ofCatalog(supports, SurfaceState.OILED));
+    Optional<Section> targets = root.child("targets");
+    if (targets.isPresent()) {
+      b.targets(WishReader.targets(targets.get(), axes));
+    }
+    Optional<Section> remount = root.child("remount");
+    if (remount.isPresent()) {
+      b.remount(WishReader.remount(remount.get()));
+    }
+    Optional<Section> tolerances = root.child("tolerances");
+    if (tolerances.isPresent()) {
+      b.tolerances(ToleranceReader.read(tolerances.get(), supports, axes));
+    }
+    Optional<Section> size = root.child("size");
+    if (size.isPresent()) {
+      // Read for its problems only; the search reads it again.
+      SizeReader.read(size.get());
+    }
   }
 
   private static List<Support> supports(Section root, SupportReader reader, boolean whole) {
@@ -159,7 +186,10 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
     if (layout && each) {
       root.error("support", "layout and support are both given; leave one out");
     } else if (layout) {
-      root.child("layout").ifPresent(s -> supports.addAll(reader.layout(s)));
+      Optional<Section> shorthand = root.child("layout");
+      if (shorthand.isPresent()) {
+        supports.addAll(reader.layout(shorthand.get()));
+      }
     } else if (each) {
       supports.addAll(reader.each(root.children("support")));
     } else if (whole) {

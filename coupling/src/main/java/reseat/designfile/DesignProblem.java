@@ -9,7 +9,8 @@ package reseat.designfile;
  * @param key path of the key, for instance {@code layout.ball.diameter}; may be empty
  * @param message what was found, what is allowed, what to do
  */
-public record DesignProblem(Severity severity, int line, int column, String key, String message) {
+public record DesignProblem(Severity severity, int line, int column, String key, String message)
+    implements Comparable<DesignProblem> {
 
   /** Whether the file can be used all the same. */
   public enum Severity {
@@ -17,6 +18,13 @@ public record DesignProblem(Severity severity, int line, int column, String key,
     ERROR,
     /** The file is used as it stands, but a slip is likely. */
     WARNING
+  }
+
+  /** Orders problems by their place in the file; two at one place compare as equal. */
+  @Override
+  public int compareTo(DesignProblem other) {
+    int byLine = Integer.compare(line, other.line);
+    return byLine != 0 ? byLine : Integer.compare(column, other.column);
   }
 
   /**

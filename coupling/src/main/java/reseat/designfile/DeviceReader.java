@@ -62,7 +62,7 @@ final class DeviceReader {
     }
     PreloadDevice device = described.get();
     if (!set) {
-      return setTo(s, kind.get(), device, force.getAsDouble()).map(d -> new Device(d, words));
+      return setTo(s, kind.get(), new Device(device, words), force.getAsDouble());
     }
     if (force.isPresent() && !agree(s, kind.get(), device, force.getAsDouble())) {
       return Optional.empty();
@@ -70,20 +70,20 @@ final class DeviceReader {
     return Optional.of(new Device(device, words));
   }
 
-  private static Optional<PreloadDevice> setTo(
-      Section s, DeviceKind kind, PreloadDevice device, double force) {
-    Optional<? extends PreloadDevice> set = device.setTo(force);
-    if (set.isEmpty()) {
-      s.error(
-          kind.settingKey(),
-          "no "
-              + kind.settingKey()
-              + " of this device gives "
-              + QuantityFormat.both(force, QuantityKind.FORCE)
-              + "; "
-              + kind.stronger());
+  private static Optional<Device> setTo(Section s, DeviceKind kind, Device device, double force) {
+    Optional<? extends PreloadDevice> set = device.mechanics().setTo(force);
+    if (set.isPresent()) {
+      return Optional.of(new Device(set.get(), device.words()));
     }
-    return set.map(d -> d);
+    s.error(
+        kind.settingKey(),
+        "no "
+            + kind.settingKey()
+            + " of this device gives "
+            + QuantityFormat.both(force, QuantityKind.FORCE)
+            + "; "
+            + kind.stronger());
+    return Optional.empty();
   }
 
   private static boolean agree(Section s, DeviceKind kind, PreloadDevice device, double force) {

@@ -31,16 +31,19 @@ final class DiscSpringKind implements DeviceKind {
     double tolerance = s.required("deflection_tolerance", QuantityKind.LENGTH, 0);
     double friction = s.ratio("friction_per_face", DiscSpringStack.USUAL_FRICTION);
     double accuracy = s.ratio("force_accuracy", DiscSpringStack.USUAL_ACCURACY);
-    return s.build(
-        () ->
-            new DiscSpringStack(
-                DiscSpring.ofSteel(outer, inner, thickness, height),
-                parallel,
-                series,
-                deflection,
-                tolerance,
-                friction,
-                accuracy,
-                DiscSpringStack.STEEL_MODULUS_PER_KELVIN));
+    try {
+      return Optional.of(
+          new DiscSpringStack(
+              DiscSpring.ofSteel(outer, inner, thickness, height),
+              parallel,
+              series,
+              deflection,
+              tolerance,
+              friction,
+              accuracy,
+              DiscSpringStack.STEEL_MODULUS_PER_KELVIN));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 }

@@ -37,19 +37,22 @@ final class HelicalSpringKind implements DeviceKind {
     double shear = s.positiveOr("shear_modulus", QuantityKind.PRESSURE, STEEL_SHEAR_MODULUS);
     double accuracy = s.ratio("rate_accuracy", USUAL_RATE_ACCURACY);
     double strength = s.positive("shear_strength", QuantityKind.PRESSURE, 700e6);
-    return s.build(
-        () ->
-            new HelicalSpring(
-                wire,
-                mean,
-                active,
-                total,
-                free,
-                deflection,
-                tolerance,
-                shear,
-                accuracy,
-                DiscSpringStack.STEEL_MODULUS_PER_KELVIN,
-                strength));
+    try {
+      return Optional.of(
+          new HelicalSpring(
+              wire,
+              mean,
+              active,
+              total,
+              free,
+              deflection,
+              tolerance,
+              shear,
+              accuracy,
+              DiscSpringStack.STEEL_MODULUS_PER_KELVIN,
+              strength));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 }

@@ -34,7 +34,10 @@ final class LoadReader {
   static List<Preload> preloads(List<Section> sections, MaterialReader materials) {
     List<Preload> preloads = new ArrayList<>();
     for (Section s : sections) {
-      preload(s, "preload " + (preloads.size() + 1), materials).ifPresent(preloads::add);
+      Optional<Preload> preload = preload(s, "preload " + (preloads.size() + 1), materials);
+      if (preload.isPresent()) {
+        preloads.add(preload.get());
+      }
       s.close();
     }
     return preloads;
@@ -49,27 +52,33 @@ final class LoadReader {
             : OptionalDouble.empty();
     Optional<DeviceReader.Device> device =
         described
-            ? s.child("device").flatMap(t -> DeviceReader.read(t, asked, materials))
+            ? DeviceReader.read(s.child("device").orElseThrow(), asked, materials)
             : Optional.empty();
     double force =
-        asked.isPresent()
-            ? asked.getAsDouble()
-            : device.map(d -> d.mechanics().nominalForce()).orElse(100.0);
+        asked.orElse(device.isPresent() ? device.get().mechanics().nominalForce() : 100.0);
     Vec3 direction = s.direction("direction").orElse(Vec3.Z.negated());
     Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
     Spread scatter = scatter(s, device, described);
     Spread wander = SpreadReader.read(s, "line_wander", QuantityKind.LENGTH, Spread.NONE);
     Spread tilt = SpreadReader.read(s, "direction_wander", QuantityKind.ANGLE, Spread.NONE);
-    String words =
-        described ? device.map(DeviceReader.Device::words).orElse("") : s.text("device", "");
-    Optional<PreloadDevice> mechanics = device.map(DeviceReader.Device::mechanics);
-    return s.build(
-        () -> new Preload(name, force, direction, at, scatter, wander, tilt, words, mechanics));
+    String words = described ? "" : s.text("device", "");
+    Optional<PreloadDevice> mechanics = Optional.empty();
+    if (device.isPresent()) {
+      words = device.get().words();
+      mechanics = Optional.of(device.get().mechanics());
+    }
+    try {
+      return Optional.of(
+          new Preload(name, force, direction, at, scatter, wander, tilt, words, mechanics));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
   private static Spread scatter(
       Section s, Optional<DeviceReader.Device> device, boolean described) {
-    Spread ofDevice = device.map(d -> d.mechanics().scatter().spread()).orElse(Spread.NONE);
+    Spread ofDevice =
+        device.isPresent() ? device.get().mechanics().scatter().spread() : Spread.NONE;
     if (!s.has("scatter")) {
       if (!described) {
         s.error(
@@ -108,10 +117,13 @@ final class LoadReader {
     }
     Vec3 centre = s.vector("centre_of_mass", QuantityKind.LENGTH).orElse(Vec3.ZERO);
     Vec3 gyration = s.vector("radii_of_gyration", QuantityKind.LENGTH).orElse(Vec3.ZERO);
-    double kilograms = mass;
-    Optional<Holder> holder = s.build(() -> new Holder(kilograms, centre, gyration));
     s.close();
-    return holder.orElse(new Holder(0, Vec3.ZERO, Vec3.ZERO));
+    try {
+      return new Holder(mass, centre, gyration);
+    } catch (IllegalArgumentException e) {
+      s.refused(e);
+      return new Holder(0, Vec3.ZERO, Vec3.ZERO);
+    }
   }
 
   static List<LoadCase> cases(List<Section> sections, Vec3 toolPoint, MachineAxes axes) {
@@ -125,8 +137,11 @@ final class LoadReader {
         s.error("force", "is missing; write [\"x\", \"y\", \"z\"] or a table by machine axis");
       }
       LoadCase.Demand demand = s.choice("must", DEMANDS).orElse(LoadCase.Demand.STAY_SEATED);
-      s.build(() -> new LoadCase(name, new Wrench(force, moment, at), demand))
-          .ifPresent(cases::add);
+      try {
+        cases.add(new LoadCase(name, new Wrench(force, moment, at), demand));
+      } catch (IllegalArgumentException e) {
+        s.refused(e);
+      }
       s.close();
     }
     return cases;

@@ -33,17 +33,32 @@ final class MachineReader {
     }
     List<MachineAxis> axes = new ArrayList<>();
     for (String name : names) {
-      t.get()
-          .direction(name)
-          .flatMap(d -> t.get().build(() -> new MachineAxis(name, d)))
-          .ifPresent(axes::add);
+      Optional<MachineAxis> axis = axis(t.get(), name);
+      if (axis.isPresent()) {
+        axes.add(axis.get());
+      }
     }
     if (axes.size() < 3) {
       return standIn(names);
     }
-    return t.get()
-        .build(() -> new MachineAxes(axes.get(0), axes.get(1), axes.get(2)))
-        .orElseGet(() -> standIn(names));
+    try {
+      return new MachineAxes(axes.get(0), axes.get(1), axes.get(2));
+    } catch (IllegalArgumentException e) {
+      t.get().refused(e);
+      return standIn(names);
+    }
+  }
+
+  private static Optional<MachineAxis> axis(Section s, String name) {
+    Optional<Vec3> direction = s.direction(name);
+    if (direction.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new MachineAxis(name, direction.get()));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
   /** Axes under the names of the file, so that each use of a name is not called wrong as well. */
@@ -74,7 +89,11 @@ final class MachineReader {
     if (radial.isEmpty() || axial.isEmpty() || height.isEmpty()) {
       return Optional.empty();
     }
-    return t.get().build(() -> new TurningRoles(radial.get(), axial.get(), height.get()));
+    try {
+      return Optional.of(new TurningRoles(radial.get(), axial.get(), height.get()));
+    } catch (IllegalArgumentException e) {
+      return t.get().refused(e);
+    }
   }
 
   /**
@@ -86,16 +105,11 @@ final class MachineReader {
     if (!s.isTable(key)) {
       return s.vector(key, kind);
     }
-    return s.child(key)
-        .map(
-            t -> {
-              Vec3 told =
-                  new Vec3(
-                      t.quantity(axes.first().name(), kind, 0),
-                      t.quantity(axes.second().name(), kind, 0),
-                      t.quantity(axes.third().name(), kind, 0));
-              t.close();
-              return axes.toCoupling(told);
-            });
+    Section t = s.child(key).orElseThrow();
+    double first = t.quantity(axes.first().name(), kind, 0);
+    double second = t.quantity(axes.second().name(), kind, 0);
+    double third = t.quantity(axes.third().name(), kind, 0);
+    t.close();
+    return Optional.of(axes.toCoupling(new Vec3(first, second, third)));
   }
 }

@@ -44,9 +44,11 @@ final class MagnetKind implements DeviceKind {
     double accuracy = s.ratio("remanence_accuracy", USUAL_ACCURACY);
     double perKelvin =
         s.quantity("remanence_per_kelvin", QuantityKind.EXPANSION, MagnetPair.NEODYMIUM_PER_KELVIN);
-    return s.build(
-        () ->
-            new MagnetPair(
-                opposite, radius, length, remanence, gap, tolerance, accuracy, perKelvin));
+    try {
+      return Optional.of(
+          new MagnetPair(opposite, radius, length, remanence, gap, tolerance, accuracy, perKelvin));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 }

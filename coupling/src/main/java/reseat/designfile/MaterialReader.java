@@ -56,19 +56,21 @@ final class MaterialReader {
             MaterialProperty.ROCKWELL_C, MaterialValue.given(s.count("hardness_hrc", 60, 1, 80)));
       }
       boolean brittle = s.flag("brittle", base.map(Material::brittle).orElse(false));
-      Optional<Material> found = base;
-      s.build(
-              () ->
-                  new Material(
-                      name,
-                      name,
-                      List.of(),
-                      found.map(Material::family).orElse(""),
-                      brittle,
-                      found.map(Material::hardness).orElse(""),
-                      values,
-                      "given in the design file"))
-          .ifPresent(m -> catalog = catalog.with(m));
+      try {
+        catalog =
+            catalog.with(
+                new Material(
+                    name,
+                    name,
+                    List.of(),
+                    base.map(Material::family).orElse(""),
+                    brittle,
+                    base.map(Material::hardness).orElse(""),
+                    values,
+                    "given in the design file"));
+      } catch (IllegalArgumentException e) {
+        s.refused(e);
+      }
       s.close();
     }
   }

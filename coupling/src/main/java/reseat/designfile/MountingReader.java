@@ -39,23 +39,31 @@ final class MountingReader {
   BallMounting read(Section s) {
     Vec3 axis = s.direction("axis").orElse(towardBall);
     boolean described = s.has("stud") || s.has("bond") || s.has("thread") || s.has("lock_nut");
-    Optional<BallMounting> read =
-        described
-            ? stud(s).map(m -> BallMounting.on(axis, m))
-            : s.build(
-                () ->
-                    new BallMounting(
-                        axis,
-                        compliance(s, STIFFNESSES[0]),
-                        compliance(s, STIFFNESSES[1]),
-                        s.text("description", "given stiffness")));
+    BallMounting read = described ? onStud(s, axis) : given(s, axis);
     for (String key : STIFFNESSES) {
       if (described && s.has(key)) {
         s.error(key, "the stiffness follows from the stud; leave the key or the stud out");
       }
     }
     s.close();
-    return read.orElse(BallMounting.rigid());
+    return read;
+  }
+
+  private BallMounting onStud(Section s, Vec3 axis) {
+    Optional<StudMount> stud = stud(s);
+    return stud.isPresent() ? BallMounting.on(axis, stud.get()) : BallMounting.rigid();
+  }
+
+  private static BallMounting given(Section s, Vec3 axis) {
+    double axial = compliance(s, STIFFNESSES[0]);
+    double lateral = compliance(s, STIFFNESSES[1]);
+    String words = s.text("description", "given stiffness");
+    try {
+      return new BallMounting(axis, axial, lateral, words);
+    } catch (IllegalArgumentException e) {
+      s.refused(e);
+      return BallMounting.rigid();
+    }
   }
 
   /**
@@ -70,7 +78,9 @@ final class MountingReader {
             "stud",
             "a table with neck_diameter, stick_out and material; for a ball without a stud give"
                 + " axial_stiffness and lateral_stiffness");
-    Optional<BondJoint> bond = s.child("bond").flatMap(BondReader::read);
+    Optional<Section> bonded = s.child("bond");
+    Optional<BondJoint> bond =
+        bonded.isPresent() ? BondReader.read(bonded.get()) : Optional.empty();
     Optional<Section> nut = s.child("lock_nut");
     if (nut.isPresent() && !s.has("thread")) {
       s.error("lock_nut", "needs the thread it runs on; add a thread table");
@@ -79,10 +89,18 @@ final class MountingReader {
       return Optional.empty();
     }
     Material material = studs.material(table.get());
-    Optional<StudThread> thread = s.child("thread").flatMap(t -> threads.read(t, material, nut));
-    return studs
-        .read(table.get(), thread)
-        .flatMap(t -> s.build(() -> new StudMount(t.shape(), t.material(), bond, thread)));
+    Optional<Section> screwed = s.child("thread");
+    Optional<StudThread> thread =
+        screwed.isPresent() ? threads.read(screwed.get(), material, nut) : Optional.empty();
+    Optional<StudReader.Stud> stud = studs.read(table.get(), thread);
+    if (stud.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new StudMount(stud.get().shape(), stud.get().material(), bond, thread));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
   private static double compliance(Section s, String key) {

@@ -64,23 +64,20 @@ final class PivotReader {
     boolean told = s.has("friction");
     double friction = told ? s.ratio("friction", pair.nominal()) : pair.nominal();
     String basis = told ? "given in the file" : pair.source();
-    Optional<PivotSeat> seat =
-        kind.flatMap(
-            k -> seat(s, k, ballRadius, new ElasticPair(ball.elastic(), material.elastic())));
     // asked for even when the seat is wrong, or its table would be called unknown as well
-    Optional<Section> slots = s.child("slotting");
-    Optional<PivotDuty> duty =
-        seat.flatMap(
-            p ->
-                s.build(
-                    () ->
-                        new PivotDuty(
-                            p,
-                            material,
-                            friction,
-                            basis,
-                            film,
-                            slots.flatMap(t -> slotting(s, t, p)))));
+    Optional<Section> table = s.child("slotting");
+    Optional<PivotDuty> duty = Optional.empty();
+    if (kind.isPresent()) {
+      try {
+        ElasticPair touching = new ElasticPair(ball.elastic(), material.elastic());
+        PivotSeat seat = seat(s, kind.get(), ballRadius, touching);
+        Optional<IndexedSlotting> slots =
+            table.isPresent() ? slotting(s, table.get(), seat) : Optional.empty();
+        duty = Optional.of(new PivotDuty(seat, material, friction, basis, film, slots));
+      } catch (IllegalArgumentException e) {
+        s.refused(e);
+      }
+    }
     s.close();
     return duty;
   }
@@ -91,37 +88,36 @@ final class PivotReader {
       seat.error("slotting", "is for a trihedral seat, the only one that three slots make");
       return Optional.empty();
     }
-    Optional<IndexedSlotting> slots =
-        s.build(
-            () ->
-                new IndexedSlotting(
-                    trihedral.ballRadius(),
-                    trihedral.flankAngle(),
-                    new IndexedSlotting.Limits(
-                        s.quantity("spindle_error", QuantityKind.ANGLE, 0),
-                        s.quantity("index_error", QuantityKind.ANGLE, 0),
-                        s.quantity("axis_error", QuantityKind.ANGLE, 0),
-                        s.quantity("depth_error", QuantityKind.LENGTH, 0))));
+    double spindle = s.quantity("spindle_error", QuantityKind.ANGLE, 0);
+    double index = s.quantity("index_error", QuantityKind.ANGLE, 0);
+    double axis = s.quantity("axis_error", QuantityKind.ANGLE, 0);
+    double depth = s.quantity("depth_error", QuantityKind.LENGTH, 0);
     s.close();
-    return slots;
+    try {
+      IndexedSlotting.Limits limits = new IndexedSlotting.Limits(spindle, index, axis, depth);
+      return Optional.of(
+          new IndexedSlotting(trihedral.ballRadius(), trihedral.flankAngle(), limits));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
-  private static Optional<PivotSeat> seat(Section s, Kind kind, double radius, ElasticPair pair) {
+  private static PivotSeat seat(Section s, Kind kind, double radius, ElasticPair pair) {
     return switch (kind) {
       case TRIHEDRAL -> {
         double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
-        yield s.build(() -> new TrihedralPivot(radius, angle, pair));
+        yield new TrihedralPivot(radius, angle, pair);
       }
       case CONE -> {
         double included = s.positive("cone_angle", QuantityKind.ANGLE, Math.toRadians(90));
-        yield s.build(() -> new ConePivot(radius, (Math.PI - included) / 2, pair));
+        yield new ConePivot(radius, (Math.PI - included) / 2, pair);
       }
       case SOCKET -> {
         double inner = s.quantity("inner_angle", QuantityKind.ANGLE, 0);
         double outer = s.positive("outer_angle", QuantityKind.ANGLE, Math.toRadians(60));
-        yield s.build(() -> new SocketPivot(radius, inner, outer, pair));
+        yield new SocketPivot(radius, inner, outer, pair);
       }
-      case FLAT -> s.build(() -> new FlatPivot(radius, pair));
+      case FLAT -> new FlatPivot(radius, pair);
     };
   }
 
@@ -131,9 +127,11 @@ final class PivotReader {
     double tilt = s.positive("tilt_stiffness", QuantityKind.TURNING_STIFFNESS, 1500);
     double radius = s.positive("pad_diameter", QuantityKind.LENGTH, 40e-3) / 2;
     double thickness = s.positive("film_thickness", QuantityKind.LENGTH, 5e-6);
-    Optional<PivotDuty.Film> film =
-        s.build(() -> new PivotDuty.Film(stiffness, tilt, radius, thickness));
     s.close();
-    return film;
+    try {
+      return Optional.of(new PivotDuty.Film(stiffness, tilt, radius, thickness));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 }

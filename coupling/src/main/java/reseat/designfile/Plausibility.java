@@ -34,9 +34,11 @@ final class Plausibility {
   private static void circle(CouplingDesign d, Section root) {
     double diameter = 2 * d.couplingRadius();
     Optional<Section> layout = root.isTable("layout") ? root.child("layout") : Optional.empty();
-    Optional<Quantity> typed =
-        layout.flatMap(s -> typed(s, "circle_diameter", QuantityKind.LENGTH));
     Section where = layout.orElse(root);
+    Optional<Quantity> typed =
+        layout.isPresent()
+            ? typed(where, "circle_diameter", QuantityKind.LENGTH)
+            : Optional.empty();
     String key = layout.isPresent() ? "circle_diameter" : "support";
     if (diameter < 0.015) {
       String other =
@@ -99,7 +101,7 @@ final class Plausibility {
       }
       Preload p = d.preloads().get(i++);
       Optional<Quantity> typed = typed(s, "force", QuantityKind.FORCE);
-      String unit = typed.map(q -> q.unit().symbol()).orElse("N");
+      String unit = typed.isPresent() ? typed.get().unit().symbol() : "N";
       if (p.force() > 20e3) {
         String other =
             switch (unit) {

@@ -1,6 +1,7 @@
 package reseat.designfile;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,18 +58,18 @@ final class Problems {
   }
 
   boolean hasErrors() {
-    return found.stream().anyMatch(p -> p.severity() == DesignProblem.Severity.ERROR);
+    for (DesignProblem problem : found) {
+      if (problem.severity() == DesignProblem.Severity.ERROR) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** All problems in the order of the file. */
   List<DesignProblem> sorted() {
     List<DesignProblem> sorted = new ArrayList<>(found);
-    sorted.sort(Problems::byPlace);
+    Collections.sort(sorted);
     return List.copyOf(sorted);
-  }
-
-  private static int byPlace(DesignProblem a, DesignProblem b) {
-    int byLine = Integer.compare(a.line(), b.line());
-    return byLine != 0 ? byLine : Integer.compare(a.column(), b.column());
   }
 }

@@ -49,16 +49,19 @@ final class ScrewKind implements DeviceKind {
     if (thread.isEmpty() || perForce.isEmpty()) {
       return Optional.empty();
     }
-    return s.build(
-        () ->
-            new TightenedScrew(
-                thread.get(),
-                perForce.getAsDouble(),
-                torque,
-                grip,
-                material.elastic().modulus(),
-                expansion,
-                method.scatter()));
+    try {
+      return Optional.of(
+          new TightenedScrew(
+              thread.get(),
+              perForce.getAsDouble(),
+              torque,
+              grip,
+              material.elastic().modulus(),
+              expansion,
+              method.scatter()));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
   private static OptionalDouble noThread(Section s) {
@@ -81,14 +84,18 @@ final class ScrewKind implements DeviceKind {
       noThread(s);
       return OptionalDouble.empty();
     }
-    Optional<Double> found =
-        byFriction
-            ? friction(s, thread)
-            : s.build(() -> TightenedScrew.byNutFactor(thread, s.ratio("nut_factor", 0.2)));
-    return found.isPresent() ? OptionalDouble.of(found.get()) : OptionalDouble.empty();
+    try {
+      return OptionalDouble.of(
+          byFriction
+              ? byFriction(s, thread)
+              : TightenedScrew.byNutFactor(thread, s.ratio("nut_factor", 0.2)));
+    } catch (IllegalArgumentException e) {
+      s.refused(e);
+      return OptionalDouble.empty();
+    }
   }
 
-  private static Optional<Double> friction(Section s, ScrewThread thread) {
+  private static double byFriction(Section s, ScrewThread thread) {
     double flanks = s.ratio("thread_friction", 0.15);
     if (!s.has("head_friction") || !s.has("head_diameter")) {
       s.error(
@@ -97,7 +104,6 @@ final class ScrewKind implements DeviceKind {
     }
     double head = s.ratio("head_friction", flanks);
     double diameter = s.positiveOr("head_diameter", QuantityKind.LENGTH, thread.diameter());
-    return s.build(
-        () -> TightenedScrew.byFriction(new ThreadTorque(thread, flanks, head, diameter)));
+    return TightenedScrew.byFriction(new ThreadTorque(thread, flanks, head, diameter));
   }
 }

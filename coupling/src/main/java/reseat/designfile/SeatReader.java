@@ -53,42 +53,50 @@ final class SeatReader {
    * @return the seat, unless something is wrong
    */
   static Optional<Seat> read(Section s, Kind kind, SeatFrame frame, double ballRadius) {
+    try {
+      return Optional.of(seat(s, kind, frame, ballRadius));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
+  }
+
+  private static Seat seat(Section s, Kind kind, SeatFrame frame, double ballRadius) {
     return switch (kind) {
       case VEE -> {
         double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
         GrooveExtent extent = extent(s);
-        yield s.build(() -> VeeGroove.forBall(frame, ballRadius, angle, extent));
+        yield VeeGroove.forBall(frame, ballRadius, angle, extent);
       }
       case GOTHIC -> {
         double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
         double radius = s.positive("flank_radius", QuantityKind.LENGTH, 2 * ballRadius);
         GrooveExtent extent = extent(s);
-        yield s.build(() -> GothicGroove.forBall(frame, ballRadius, radius, angle, extent));
+        yield GothicGroove.forBall(frame, ballRadius, radius, angle, extent);
       }
       case PINS -> {
         double pin = s.positive("pin_diameter", QuantityKind.LENGTH, ballRadius) / 2;
         double spacing = s.positive("spacing", QuantityKind.LENGTH, 1.42 * (ballRadius + pin));
         double length = s.positiveOr("length", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
         double floor = s.positiveOr("floor_depth", QuantityKind.LENGTH, pin);
-        yield s.build(() -> CylinderPair.forBall(frame, ballRadius, pin, spacing, length, floor));
+        yield CylinderPair.forBall(frame, ballRadius, pin, spacing, length, floor);
       }
       case TRIHEDRAL -> {
         double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
         double mouth =
             s.positiveOr("mouth_diameter", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
         double root = s.quantity("root_diameter", QuantityKind.LENGTH, 0);
-        yield s.build(() -> TrihedralSeat.forBall(frame, ballRadius, angle, mouth, root));
+        yield TrihedralSeat.forBall(frame, ballRadius, angle, mouth, root);
       }
       case CONE -> {
         double angle = coneAngle(s);
         double mouth =
             s.positiveOr("mouth_diameter", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
         double root = s.quantity("root_diameter", QuantityKind.LENGTH, 0);
-        yield s.build(() -> ConeSeat.forBall(frame, ballRadius, angle, mouth, root));
+        yield ConeSeat.forBall(frame, ballRadius, angle, mouth, root);
       }
       case FLAT -> {
         double pad = s.positiveOr("pad_diameter", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
-        yield s.build(() -> FlatSeat.forBall(frame, ballRadius, pad));
+        yield FlatSeat.forBall(frame, ballRadius, pad);
       }
     };
   }
@@ -110,8 +118,12 @@ final class SeatReader {
     double length = s.positiveOr("length", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
     double root = s.quantity("root_width", QuantityKind.LENGTH, 0);
     double depth = s.quantity("root_depth", QuantityKind.LENGTH, 0);
-    return s.build(() -> new GrooveExtent(mouth, length, root, depth))
-        .orElse(GrooveExtent.unlimited());
+    try {
+      return new GrooveExtent(mouth, length, root, depth);
+    } catch (IllegalArgumentException e) {
+      s.refused(e);
+      return GrooveExtent.unlimited();
+    }
   }
 
   /** Axes of a seat at a ball; grooves run along an azimuth, seats open along a direction. */

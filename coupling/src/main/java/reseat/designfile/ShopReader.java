@@ -32,7 +32,11 @@ final class ShopReader {
       Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
       OptionalDouble gap = s.quantity("gap", QuantityKind.LENGTH);
       Optional<Vec3> across = s.direction("across");
-      s.build(() -> new KeepClear(name, at, gap, across)).ifPresent(clear::add);
+      try {
+        clear.add(new KeepClear(name, at, gap, across));
+      } catch (IllegalArgumentException e) {
+        s.refused(e);
+      }
       s.close();
     }
     return new ShopFloor(balls, pins, clear);

@@ -28,8 +28,12 @@ final class SizeReader {
         s.has("least_stiffness") ? s.positive("least_stiffness", QuantityKind.STIFFNESS, 1) : 0;
     double size = s.positiveOr("largest_size", QuantityKind.LENGTH, none.largestSize());
     boolean follow = s.flag("seats_follow_ball", none.seatsFollowBall());
-    SizeWish wish = s.build(() -> new SizeWish(vary, rank, stiffness, size, follow)).orElse(none);
     s.close();
-    return wish;
+    try {
+      return new SizeWish(vary, rank, stiffness, size, follow);
+    } catch (IllegalArgumentException e) {
+      s.refused(e);
+      return none;
+    }
   }
 }

@@ -30,15 +30,11 @@ final class SpreadReader {
       return otherwise;
     }
     if (s.isTable(key)) {
-      return s.child(key)
-          .map(
-              t -> {
-                double limit = limit(t, "limit", kind, otherwise.limit());
-                Shape shape = t.choice("shape", SHAPES).orElse(otherwise.shape());
-                t.close();
-                return new Spread(limit, shape);
-              })
-          .orElse(otherwise);
+      Section t = s.child(key).orElseThrow();
+      double limit = limit(t, "limit", kind, otherwise.limit());
+      Shape shape = t.choice("shape", SHAPES).orElse(otherwise.shape());
+      t.close();
+      return new Spread(limit, shape);
     }
     return new Spread(limit(s, key, kind, otherwise.limit()), otherwise.shape());
   }

@@ -78,18 +78,20 @@ final class StudReader {
     } else if (root == Root.HALF_SPACE) {
       Material body = materials.named(s, "body_material");
       double footprint = shoulder > 0 ? shoulderDiameter : neck;
-      fixing =
-          s.build(() -> RootFixing.ofHalfSpace(footprint, body.elastic())).orElse(RootFixing.RIGID);
+      try {
+        fixing = RootFixing.ofHalfSpace(footprint, body.elastic());
+      } catch (IllegalArgumentException e) {
+        s.refused(e);
+      }
     }
-    RootFixing foot = fixing;
-    Optional<Stud> stud =
-        s.build(
-                () ->
-                    new BallStud(
-                        neck, stickOut, tip, shoulderDiameter, shoulder, material.elastic(), foot))
-            .map(shape -> new Stud(shape, material));
     s.close();
-    return stud;
+    try {
+      BallStud shape =
+          new BallStud(neck, stickOut, tip, shoulderDiameter, shoulder, material.elastic(), fixing);
+      return Optional.of(new Stud(shape, material));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
   private static double notNegative(Section s, String key) {

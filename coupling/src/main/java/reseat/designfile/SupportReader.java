@@ -65,9 +65,9 @@ final class SupportReader {
       Optional<Section> seat =
           s.requiredChild(
               "seat", "{ kind = \"vee\", axis = \"90 deg\", flank_angle = \"45 deg\", ... }");
-      BallMounting mounting = s.child("mounting").map(mountings::read).orElse(BallMounting.rigid());
+      BallMounting mounting = mounting(s);
       if (ball.isPresent() && seat.isPresent()) {
-        support(name, at, ball.get(), seat.get(), null, null, mounting).ifPresent(supports::add);
+        add(supports, support(name, at, ball.get(), seat.get(), null, null, mounting));
         ball.get().close();
         seat.get().close();
       }
@@ -84,22 +84,25 @@ final class SupportReader {
     double first = s.quantity("first_ball_at", QuantityKind.ANGLE, 0);
     Optional<Section> ball =
         s.requiredChild("ball", "{ diameter = \"12.7 mm\", material = \"52100\" }");
-    BallMounting mounting = s.child("mounting").map(mountings::read).orElse(BallMounting.rigid());
+    BallMounting mounting = mounting(s);
     List<Vec3> at = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
       at.add(Vec3.atAzimuth(first + 2 * Math.PI * i / 3).times(radius));
     }
-    Layout layout = stated.orElseGet(() -> guess(s));
+    Layout layout = stated.isPresent() ? stated.get() : guess(s);
     if (ball.isPresent()) {
       if (layout == Layout.THREE_VEE) {
         List<String> names = names(s, List.of("ball 1", "ball 2", "ball 3"));
         Optional<Section> groove =
             s.requiredChild("groove", "{ kind = \"vee\", flank_angle = \"45 deg\", ... }");
-        for (int i = 0; i < 3 && groove.isPresent(); i++) {
-          support(names.get(i), at.get(i), ball.get(), groove.get(), null, at.get(i), mounting)
-              .ifPresent(supports::add);
+        if (groove.isPresent()) {
+          Section seat = groove.get();
+          for (int i = 0; i < 3; i++) {
+            Vec3 centre = at.get(i);
+            add(supports, support(names.get(i), centre, ball.get(), seat, null, centre, mounting));
+          }
+          seat.close();
         }
-        groove.ifPresent(Section::close);
       } else {
         List<String> names = names(s, List.of(layout.firstSeat, "vee", "flat"));
         SeatReader.Kind[] kinds = {layout.firstKind, SeatReader.Kind.VEE, SeatReader.Kind.FLAT};
@@ -109,8 +112,10 @@ final class SupportReader {
           Optional<Section> seat = s.requiredChild(keys[i], "a table for that seat");
           if (seat.isPresent()) {
             SeatReader.Kind kind = kinds[i] == SeatReader.Kind.VEE ? null : kinds[i];
-            support(names.get(i), at.get(i), ball.get(), seat.get(), kind, axes[i], mounting)
-                .ifPresent(supports::add);
+            Vec3 centre = at.get(i);
+            add(
+                supports,
+                support(names.get(i), centre, ball.get(), seat.get(), kind, axes[i], mounting));
             seat.get().close();
           }
         }
@@ -119,6 +124,17 @@ final class SupportReader {
     }
     s.close();
     return supports;
+  }
+
+  private BallMounting mounting(Section s) {
+    Optional<Section> mounting = s.child("mounting");
+    return mounting.isPresent() ? mountings.read(mounting.get()) : BallMounting.rigid();
+  }
+
+  private static void add(List<Support> supports, Optional<Support> read) {
+    if (read.isPresent()) {
+      supports.add(read.get());
+    }
   }
 
   /** What a layout without a kind is likely to be, so that the rest of it is read all the same. */
@@ -162,17 +178,15 @@ final class SupportReader {
     Vec3 seatAt = seat.vector("at", QuantityKind.LENGTH).orElse(at);
     SeatFrame frame = SeatReader.frame(seat, kind, seatAt, opens, defaultAxis);
     Optional<Seat> built = SeatReader.read(seat, kind, frame, madeFor);
-    return built.flatMap(
-        b ->
-            ball.build(
-                () ->
-                    new Support(
-                        name,
-                        new Ball(at, radius),
-                        ballMaterial,
-                        b,
-                        seatMaterial,
-                        caseDepth,
-                        mounting)));
+    if (built.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      Ball made = new Ball(at, radius);
+      return Optional.of(
+          new Support(name, made, ballMaterial, built.get(), seatMaterial, caseDepth, mounting));
+    } catch (IllegalArgumentException e) {
+      return ball.refused(e);
+    }
   }
 }

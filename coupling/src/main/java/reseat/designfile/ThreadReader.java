@@ -64,14 +64,30 @@ final class ThreadReader {
     double engagement = s.positive("engagement", QuantityKind.LENGTH, 8e-3);
     Material body = materials.named(s, "body_material");
     double friction = s.ratio("friction", USUAL_FRICTION);
-    Optional<ThreadTolerance> limits =
-        thread.flatMap(t -> s.build(() -> ThreadTolerance.of(t, fit)));
-    Optional<LockNut> lock = nut.flatMap(n -> lockNut(n, limits, friction, screw));
-    Optional<StudThread> read =
-        limits.flatMap(
-            l -> s.build(() -> new StudThread(l, engagement, screw, body, friction, lock)));
+    Optional<ThreadTolerance> limits = limits(s, thread, fit);
+    Optional<LockNut> lock =
+        nut.isPresent() ? lockNut(nut.get(), limits, friction, screw) : Optional.empty();
     s.close();
-    return read;
+    if (limits.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new StudThread(limits.get(), engagement, screw, body, friction, lock));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
+  }
+
+  private static Optional<ThreadTolerance> limits(
+      Section s, Optional<ScrewThread> thread, ThreadFit fit) {
+    if (thread.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(ThreadTolerance.of(thread.get(), fit));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 
   private static Optional<LockNut> lockNut(
@@ -80,19 +96,19 @@ final class ThreadReader {
     double torque = s.positive("torque", QuantityKind.TORQUE, 1);
     double nutFriction = s.ratio("friction", friction);
     double stretched = s.quantity("stretched_length", QuantityKind.LENGTH, 0);
-    Optional<LockNut> nut =
-        limits.flatMap(
-            l -> {
-              double usual = USUAL_FACE * l.thread().diameter();
-              double mean = s.positiveOr("face_diameter", QuantityKind.LENGTH, usual);
-              return s.build(
-                  () -> {
-                    ThreadTorque t = new ThreadTorque(l.thread(), nutFriction, nutFriction, mean);
-                    return new LockNut(
-                        l, t, t.force(torque), 0, stretched, screw.elastic().modulus());
-                  });
-            });
     s.close();
-    return nut;
+    if (limits.isEmpty()) {
+      return Optional.empty();
+    }
+    ScrewThread thread = limits.get().thread();
+    double usual = USUAL_FACE * thread.diameter();
+    double mean = s.positiveOr("face_diameter", QuantityKind.LENGTH, usual);
+    try {
+      ThreadTorque t = new ThreadTorque(thread, nutFriction, nutFriction, mean);
+      double modulus = screw.elastic().modulus();
+      return Optional.of(new LockNut(limits.get(), t, t.force(torque), 0, stretched, modulus));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 }

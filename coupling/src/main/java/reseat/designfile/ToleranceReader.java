@@ -3,8 +3,6 @@ package reseat.designfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Supplier;
 import reseat.design.BallGrade;
 import reseat.design.MachineAxes;
 import reseat.design.Support;
@@ -46,7 +44,12 @@ final class ToleranceReader {
       only.close();
     }
     s.close();
-    return s.build(() -> new Tolerances(reader.found)).orElse(Tolerances.NONE);
+    try {
+      return new Tolerances(reader.found);
+    } catch (IllegalArgumentException e) {
+      s.refused(e);
+      return Tolerances.NONE;
+    }
   }
 
   private void table(Section s, String support, String part) {
@@ -65,7 +68,11 @@ final class ToleranceReader {
     }
     Spread spread =
         SpreadReader.read(s, key, quantity(kind.measure()), new Spread(0, Shape.UNIFORM));
-    accept(s, key, () -> new Tolerance(kind, support, part, shared, spread));
+    try {
+      accept(s, key, new Tolerance(kind, support, part, shared, spread));
+    } catch (IllegalArgumentException e) {
+      s.error(key, e.getMessage());
+    }
   }
 
   private void grade(Section s, String support) {
@@ -80,35 +87,28 @@ final class ToleranceReader {
       }
     }
     String word = s.text(key, "");
-    Optional<BallGrade> grade = Optional.empty();
     try {
-      grade = Optional.of(BallGrade.of(word));
+      for (Tolerance t : BallGrade.of(word).tolerances()) {
+        accept(s, key, t.at(support));
+      }
     } catch (IllegalArgumentException e) {
       s.error(key, e.getMessage());
-    }
-    for (Tolerance t : grade.map(BallGrade::tolerances).orElse(List.of())) {
-      accept(s, key, () -> t.at(support));
     }
   }
 
   /** Takes a tolerance if the coupling has such a dimension; else the key is to blame. */
-  private void accept(Section s, String key, Supplier<Tolerance> made) {
-    try {
-      Tolerance t = made.get();
-      Tolerances alone = Tolerances.of(t);
-      alone.checkNames(supports, axes);
-      if (!alone.haveDimension(supports)) {
-        String nothing = "no seat meant here has a " + t.kind().words();
-        if (t.support().isEmpty() && t.part().isEmpty()) {
-          s.warn(key, nothing + ", so this does nothing");
-        } else {
-          s.error(key, nothing);
-        }
+  private void accept(Section s, String key, Tolerance t) {
+    Tolerances alone = Tolerances.of(t);
+    alone.checkNames(supports, axes);
+    if (!alone.haveDimension(supports)) {
+      String nothing = "no seat meant here has a " + t.kind().words();
+      if (t.support().isEmpty() && t.part().isEmpty()) {
+        s.warn(key, nothing + ", so this does nothing");
+      } else {
+        s.error(key, nothing);
       }
-      found.add(t);
-    } catch (IllegalArgumentException e) {
-      s.error(key, e.getMessage());
     }
+    found.add(t);
   }
 
   private static QuantityKind quantity(ToleranceKind.Measure measure) {

@@ -21,6 +21,10 @@ final class WeightKind implements DeviceKind {
   public Optional<DeadWeight> read(Section s, MaterialReader materials) {
     double mass = s.positiveOr("mass", QuantityKind.MASS, 1);
     double drop = s.required("drop", QuantityKind.LENGTH, 0);
-    return s.build(() -> new DeadWeight(mass, DeadWeight.STANDARD_GRAVITY, drop));
+    try {
+      return Optional.of(new DeadWeight(mass, DeadWeight.STANDARD_GRAVITY, drop));
+    } catch (IllegalArgumentException e) {
+      return s.refused(e);
+    }
   }
 }

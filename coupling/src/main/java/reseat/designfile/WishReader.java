@@ -1,9 +1,10 @@
 package reseat.designfile;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import reseat.design.Friction;
 import reseat.design.MachineAxes;
 import reseat.design.RemountConditions;
@@ -35,11 +36,13 @@ final class WishReader {
         }
         nominal = 0.1;
       }
-      double middle = nominal;
       double low = s.ratio("low", nominal);
       double high = s.ratio("high", nominal);
-      range =
-          s.build(() -> new Friction(low, middle, high, "given in the design file")).orElse(range);
+      try {
+        range = new Friction(low, nominal, high, "given in the design file");
+      } catch (IllegalArgumentException e) {
+        s.refused(e);
+      }
     }
     s.close();
     return range;
@@ -51,7 +54,7 @@ final class WishReader {
     double low = Double.POSITIVE_INFINITY;
     double high = 0;
     double nominal = 0;
-    Set<String> sources = new HashSet<>();
+    Set<String> sources = new TreeSet<>();
     for (Support s : supports) {
       FrictionPair pair = catalog.between(s.ballMaterial(), s.seatMaterial(), state);
       low = Math.min(low, pair.low());
@@ -62,30 +65,32 @@ final class WishReader {
     if (supports.isEmpty()) {
       return new Friction(0.1, 0.1, 0.1, "no supports");
     }
-    return new Friction(low, nominal, high, String.join("; ", sources.stream().sorted().toList()));
+    return new Friction(low, nominal, high, String.join("; ", sources));
   }
 
   /** Reads [targets]. */
   static Targets targets(Section s, MachineAxes axes) {
-    double none = Double.POSITIVE_INFINITY;
+    Optional<Section> repeatability = s.child("repeatability");
     Targets.AxisLimits limits =
-        s.child("repeatability")
-            .map(
-                t -> {
-                  Targets.AxisLimits read =
-                      new Targets.AxisLimits(
-                          t.positiveOr(axes.first().name(), QuantityKind.LENGTH, none),
-                          t.positiveOr(axes.second().name(), QuantityKind.LENGTH, none),
-                          t.positiveOr(axes.third().name(), QuantityKind.LENGTH, none));
-                  t.close();
-                  return read;
-                })
-            .orElse(Targets.AxisLimits.NONE);
+        repeatability.isPresent() ? limits(repeatability.get(), axes) : Targets.AxisLimits.NONE;
     double factor = s.ratio("lift_off_factor", Targets.DEFAULT.liftOffFactor());
     double share = s.ratio("pressure_share", Targets.DEFAULT.pressureShare());
-    Targets targets = s.build(() -> new Targets(limits, factor, share)).orElse(Targets.DEFAULT);
     s.close();
-    return targets;
+    try {
+      return new Targets(limits, factor, share);
+    } catch (IllegalArgumentException e) {
+      s.refused(e);
+      return Targets.DEFAULT;
+    }
+  }
+
+  private static Targets.AxisLimits limits(Section s, MachineAxes axes) {
+    double none = Double.POSITIVE_INFINITY;
+    double first = s.positiveOr(axes.first().name(), QuantityKind.LENGTH, none);
+    double second = s.positiveOr(axes.second().name(), QuantityKind.LENGTH, none);
+    double third = s.positiveOr(axes.third().name(), QuantityKind.LENGTH, none);
+    s.close();
+    return new Targets.AxisLimits(first, second, third);
   }
 
   /** Reads [remount]. */
@@ -99,10 +104,12 @@ final class WishReader {
             s, "temperature_scatter", QuantityKind.TEMPERATURE_DIFFERENCE, d.temperature());
     var film = SpreadReader.read(s, "film_scatter", QuantityKind.LENGTH, d.film());
     double expansion = s.quantity("holder_expansion", QuantityKind.EXPANSION, d.holderExpansion());
-    RemountConditions read =
-        s.build(() -> new RemountConditions(force, steps, friction, temperature, film, expansion))
-            .orElse(d);
     s.close();
-    return read;
+    try {
+      return new RemountConditions(force, steps, friction, temperature, film, expansion);
+    } catch (IllegalArgumentException e) {
+      s.refused(e);
+      return d;
+    }
   }
 }

@@ -74,12 +74,11 @@ public final class CouplingModel {
   }
 
   private static double[] mountingOf(CouplingDesign design) {
-    if (design.supports().stream().allMatch(s -> s.mounting().isRigid())) {
-      return null;
-    }
+    boolean rigid = true;
     double[] c = new double[9 * design.supports().size()];
     Vec3[] unit = {Vec3.X, Vec3.Y, Vec3.Z};
     for (int b = 0; b < design.supports().size(); b++) {
+      rigid &= design.supports().get(b).mounting().isRigid();
       for (int j = 0; j < 3; j++) {
         Vec3 d = design.supports().get(b).mounting().displacement(unit[j]);
         for (int i = 0; i < 3; i++) {
@@ -87,7 +86,7 @@ public final class CouplingModel {
         }
       }
     }
-    return c;
+    return rigid ? null : c;
   }
 
   /**

@@ -205,7 +205,12 @@ public final class Equilibrium {
    * @return true if any contact would have to pull
    */
   public boolean lifted() {
-    return contacts.stream().anyMatch(c -> c.leastForce() < 0);
+    for (Contact c : contacts) {
+      if (c.leastForce() < 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

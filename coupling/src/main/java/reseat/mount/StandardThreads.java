@@ -2,10 +2,7 @@ package reseat.mount;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The tabulated sizes: coarse pitches of ISO 261 and the coarse, fine and extra-fine series of ASME
@@ -13,29 +10,31 @@ import java.util.stream.Stream;
  */
 final class StandardThreads {
 
-  /** Coarse pitches, mm, by nominal diameter written as on a drawing. */
-  private static final Map<String, Double> METRIC_COARSE =
-      Stream.of(
-              "1 .25;1.1 .25;1.2 .25;1.4 .3;1.6 .35;1.8 .35;2 .4;2.2 .45;2.5 .45;3 .5;3.5 .6;4 .7",
-              "4.5 .75;5 .8;6 1;7 1;8 1.25;9 1.25;10 1.5;11 1.5;12 1.75;14 2;16 2;18 2.5;20 2.5",
-              "22 2.5;24 3;27 3;30 3.5;33 3.5;36 4;39 4;42 4.5;45 4.5;48 5;52 5;56 5.5;60 5.5",
-              "64 6;68 6")
-          .flatMap(row -> Stream.of(row.split(";", -1)))
-          .map(cell -> cell.split(" ", -1))
-          .collect(Collectors.toUnmodifiableMap(c -> c[0], c -> Double.parseDouble(c[1])));
+  /** Nominal diameter written as on a drawing, then coarse pitch, both in mm. */
+  private static final String METRIC_TABLE =
+      "1 .25;1.1 .25;1.2 .25;1.4 .3;1.6 .35;1.8 .35;2 .4;2.2 .45;2.5 .45;3 .5;3.5 .6;4 .7;"
+          + "4.5 .75;5 .8;6 1;7 1;8 1.25;9 1.25;10 1.5;11 1.5;12 1.75;14 2;16 2;18 2.5;20 2.5;"
+          + "22 2.5;24 3;27 3;30 3.5;33 3.5;36 4;39 4;42 4.5;45 4.5;48 5;52 5;56 5.5;60 5.5;"
+          + "64 6;68 6";
 
   /** Size, then threads per inch of UNC, UNF, UNEF; a dash where the series has none. */
-  private static final List<UnifiedSize> UNIFIED =
-      Stream.of(
-              "#0 - 80 -;#1 64 72 -;#2 56 64 -;#3 48 56 -;#4 40 48 -;#5 40 44 -;#6 32 40 -",
-              "#8 32 36 -;#10 24 32 -;#12 24 28 32;1/4 20 28 32;5/16 18 24 32;3/8 16 24 32",
-              "7/16 14 20 28;1/2 13 20 28;9/16 12 18 24;5/8 11 18 24;3/4 10 16 20;7/8 9 14 20",
-              "1 8 12 20;1+1/8 7 12 18;1+1/4 7 12 18;1+3/8 6 12 18;1+1/2 6 12 18")
-          .flatMap(row -> Stream.of(row.split(";", -1)))
-          .map(UnifiedSize::of)
-          .toList();
+  private static final String UNIFIED_TABLE =
+      "#0 - 80 -;#1 64 72 -;#2 56 64 -;#3 48 56 -;#4 40 48 -;#5 40 44 -;#6 32 40 -;"
+          + "#8 32 36 -;#10 24 32 -;#12 24 28 32;1/4 20 28 32;5/16 18 24 32;3/8 16 24 32;"
+          + "7/16 14 20 28;1/2 13 20 28;9/16 12 18 24;5/8 11 18 24;3/4 10 16 20;7/8 9 14 20;"
+          + "1 8 12 20;1+1/8 7 12 18;1+1/4 7 12 18;1+3/8 6 12 18;1+1/2 6 12 18";
+
+  private static final List<UnifiedSize> UNIFIED = unified();
 
   private StandardThreads() {}
+
+  private static List<UnifiedSize> unified() {
+    List<UnifiedSize> sizes = new ArrayList<>();
+    for (String cell : UNIFIED_TABLE.split(";", -1)) {
+      sizes.add(UnifiedSize.of(cell));
+    }
+    return List.copyOf(sizes);
+  }
 
   /** One line of the Unified table: diameter in inches, threads per inch (0 where none). */
   private record UnifiedSize(double inches, double coarse, double fine, double extraFine) {
@@ -82,8 +81,13 @@ final class StandardThreads {
    * @return the pitch, mm, or empty if ISO 261 has no coarse pitch for the size
    */
   static OptionalDouble coarsePitch(String millimetres) {
-    Double pitch = METRIC_COARSE.get(millimetres);
-    return pitch == null ? OptionalDouble.empty() : OptionalDouble.of(pitch);
+    for (String cell : METRIC_TABLE.split(";", -1)) {
+      int gap = cell.indexOf(' ');
+      if (cell.substring(0, gap).equals(millimetres)) {
+        return OptionalDouble.of(Double.parseDouble(cell.substring(gap + 1)));
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   /** The three standard series and everything else. */

@@ -4,29 +4,15 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import reseat.numerics.Bounds;
 
 /** Reads thread designations; every refusal says what was found and what may stand there. */
 final class ThreadDesignation {
 
-  private static final String NUMBER = "\\d*\\.?\\d+";
-  private static final Pattern METRIC =
-      Pattern.compile("M\\s*(" + NUMBER + ")\\s*(?:[Xx*\\u00d7]\\s*(" + NUMBER + "))?");
-  private static final Pattern UNIFIED =
-      Pattern.compile(
-          "(?:(#)\\s*(\\d+)|(?:(\\d+)[ -])?(\\d+)/(\\d+)|("
-              + NUMBER
-              + "))"
-              + "\\s*(in|\")?\\s*-\\s*("
-              + NUMBER
-              + ")\\s*(?:TPI|tpi)?");
-  private static final Pattern SERIES =
-      Pattern.compile("[\\s-]*(UNC|UNF|UNEF|UNS|UN)$", Pattern.CASE_INSENSITIVE);
-  private static final Pattern LEFT =
-      Pattern.compile("[\\s-]*(LH|left|left-hand)$", Pattern.CASE_INSENSITIVE);
+  private static final List<String> SERIES = List.of("UNC", "UNF", "UNEF", "UNS", "UN");
+  private static final List<String> LEFT = List.of("LH", "left", "left-hand");
   private static final List<Integer> NUMBER_SIZES = List.of(0, 1, 2, 3, 4, 5, 6, 8, 10, 12);
 
   private ThreadDesignation() {}
@@ -40,69 +26,94 @@ final class ThreadDesignation {
       throw new IllegalArgumentException(
           "thread \"" + text + "\" has a comma: write decimals with a point, as in M6x0.5");
     }
-    Matcher left = LEFT.matcher(rest);
-    ThreadHand hand = ThreadHand.RIGHT;
-    if (left.find()) {
-      hand = ThreadHand.LEFT;
-      rest = rest.substring(0, left.start());
+    String left = ending(rest, LEFT);
+    ThreadHand hand = left.isEmpty() ? ThreadHand.RIGHT : ThreadHand.LEFT;
+    rest = without(rest, left);
+    Optional<ScrewThread> metric = metric(text, rest, hand);
+    if (metric.isPresent()) {
+      return metric.get();
     }
-    Matcher metric = METRIC.matcher(rest);
-    if (metric.matches()) {
-      return metric(text, metric, hand);
-    }
-    String series = "";
-    Matcher label = SERIES.matcher(rest);
-    if (label.find()) {
-      series = label.group(1).toUpperCase(Locale.ROOT);
-      rest = rest.substring(0, label.start());
-    }
-    Matcher unified = UNIFIED.matcher(rest);
-    if (unified.matches()) {
-      return unified(text, unified, series, hand);
+    String series = ending(rest, SERIES);
+    Optional<UnifiedParts> unified = UnifiedParts.of(without(rest, series));
+    if (unified.isPresent()) {
+      return unified(text, unified.get(), series.toUpperCase(Locale.ROOT), hand);
     }
     throw new IllegalArgumentException("thread \"" + text + "\" is not understood: " + allowed());
   }
 
-  private static ScrewThread metric(String text, Matcher m, ThreadHand hand) {
-    double millimetres = Double.parseDouble(m.group(1));
+  /** The word that a designation ends in, in whatever case; empty if in none of them. */
+  private static String ending(String text, List<String> words) {
+    for (String word : words) {
+      int length = word.length();
+      if (text.regionMatches(true, text.length() - length, word, 0, length)) {
+        return word;
+      }
+    }
+    return "";
+  }
+
+  /** A designation without its ending and the blanks and dashes before it. */
+  private static String without(String text, String ending) {
+    int end = text.length() - ending.length();
+    while (!ending.isEmpty() && end > 0 && " \t\n\u000B\f\r-".indexOf(text.charAt(end - 1)) >= 0) {
+      end--;
+    }
+    return text.substring(0, end);
+  }
+
+  /** Reads a metric thread; empty if the designation is of another kind. */
+  private static Optional<ScrewThread> metric(String text, String rest, ThreadHand hand) {
+    DesignationCursor c = new DesignationCursor(rest);
+    boolean metric = c.takes("M");
+    c.skipBlanks();
+    String diameter = c.number();
+    c.skipBlanks();
+    boolean withPitch = c.takesOneOf("Xx*\u00d7");
+    c.skipBlanks();
+    String written = withPitch ? c.number() : "";
+    if (!metric || diameter.isEmpty() || withPitch == written.isEmpty() || !c.atEnd()) {
+      return Optional.empty();
+    }
+    double millimetres = Double.parseDouble(diameter);
     OptionalDouble pitch =
-        m.group(2) == null
-            ? StandardThreads.coarsePitch(plain(millimetres))
-            : OptionalDouble.of(Double.parseDouble(m.group(2)));
+        withPitch
+            ? OptionalDouble.of(Double.parseDouble(written))
+            : StandardThreads.coarsePitch(plain(millimetres));
     if (pitch.isEmpty()) {
       throw new IllegalArgumentException(
           "thread \""
               + text
               + "\": ISO 261 has no coarse pitch for this diameter; give the pitch, as in M"
-              + m.group(1)
+              + diameter
               + "x1");
     }
     String name = "M" + plain(millimetres) + "x" + plain(pitch.getAsDouble()) + suffix(hand);
-    return new ScrewThread(
-        ThreadForm.METRIC, millimetres * 1e-3, pitch.getAsDouble() * 1e-3, hand, name);
+    return Optional.of(
+        new ScrewThread(
+            ThreadForm.METRIC, millimetres * 1e-3, pitch.getAsDouble() * 1e-3, hand, name));
   }
 
-  private static ScrewThread unified(String text, Matcher m, String series, ThreadHand hand) {
-    double threadsPerInch = Double.parseDouble(m.group(8));
+  private static ScrewThread unified(String text, UnifiedParts p, String series, ThreadHand hand) {
+    double threadsPerInch = Double.parseDouble(p.threads());
     double inches;
     String size;
-    if (m.group(5) != null) {
-      double denominator = Double.parseDouble(m.group(5));
+    if (!p.denominator().isEmpty()) {
+      double denominator = Double.parseDouble(p.denominator());
       if (denominator == 0) {
         throw new IllegalArgumentException("thread \"" + text + "\" divides by zero");
       }
-      double whole = m.group(3) == null ? 0 : Double.parseDouble(m.group(3));
-      inches = whole + Double.parseDouble(m.group(4)) / denominator;
-      size = (m.group(3) == null ? "" : m.group(3) + " ") + m.group(4) + "/" + m.group(5);
-    } else if (m.group(2) != null) {
-      inches = numbered(text, Integer.parseInt(m.group(2)));
-      size = "#" + m.group(2);
-    } else if (isNumberSize(text, m.group(6), m.group(7), threadsPerInch)) {
-      inches = StandardThreads.numberSize(Integer.parseInt(m.group(6)));
-      size = "#" + m.group(6);
+      double whole = p.whole().isEmpty() ? 0 : Double.parseDouble(p.whole());
+      inches = whole + Double.parseDouble(p.numerator()) / denominator;
+      size = (p.whole().isEmpty() ? "" : p.whole() + " ") + p.numerator() + "/" + p.denominator();
+    } else if (!p.screwNumber().isEmpty()) {
+      inches = numbered(text, Integer.parseInt(p.screwNumber()));
+      size = "#" + p.screwNumber();
+    } else if (isNumberSize(text, p.plain(), p.inches(), threadsPerInch)) {
+      inches = StandardThreads.numberSize(Integer.parseInt(p.plain()));
+      size = "#" + p.plain();
     } else {
-      inches = Double.parseDouble(m.group(6));
-      size = m.group(6).contains(".") ? plain(inches) : plain(inches) + "in";
+      inches = Double.parseDouble(p.plain());
+      size = p.plain().contains(".") ? plain(inches) : plain(inches) + "in";
     }
     checkSeries(text, series, inches, threadsPerInch);
     return new ScrewThread(
@@ -127,8 +138,8 @@ final class ThreadDesignation {
    * back instead of guessed.
    */
   private static boolean isNumberSize(
-      String text, String digits, String inchMark, double threadsPerInch) {
-    if (inchMark != null || digits.contains(".")) {
+      String text, String digits, boolean inches, double threadsPerInch) {
+    if (inches || digits.contains(".")) {
       return false;
     }
     int number = digits.length() > 3 ? Integer.MAX_VALUE : Integer.parseInt(digits);

@@ -1,6 +1,5 @@
 package reseat.numerics;
 
-import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
@@ -32,15 +31,16 @@ public final class SymmetricEigen {
     if (!eigen.decompose(a)) {
       throw new IllegalArgumentException("eigenvalues did not converge for this matrix");
     }
-    int[] order =
-        IntStream.range(0, size)
-            .boxed()
-            .sorted(
-                (i, j) ->
-                    Double.compare(
-                        eigen.getEigenvalue(i).getReal(), eigen.getEigenvalue(j).getReal()))
-            .mapToInt(Integer::intValue)
-            .toArray();
+    int[] order = new int[size];
+    for (int i = 0; i < size; i++) {
+      double value = eigen.getEigenvalue(i).getReal();
+      int at = i;
+      while (at > 0 && eigen.getEigenvalue(order[at - 1]).getReal() > value) {
+        order[at] = order[at - 1];
+        at--;
+      }
+      order[at] = i;
+    }
     double[] values = new double[size];
     double[][] vectors = new double[size][];
     for (int i = 0; i < size; i++) {

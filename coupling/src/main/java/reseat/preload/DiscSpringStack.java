@@ -195,23 +195,27 @@ public record DiscSpringStack(
   /** The deflection on the rising part of the curve. Convergence: 1e-12 of the travel. */
   @Override
   public Optional<BenchSetting> settingFor(double wanted) {
-    return deflectionFor(wanted).map(s -> new BenchSetting(BenchSetting.Kind.DEFLECTION, s));
+    Optional<Double> found = deflectionFor(wanted);
+    return found.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new BenchSetting(BenchSetting.Kind.DEFLECTION, found.get()));
   }
 
   @Override
   public Optional<DiscSpringStack> setTo(double wanted) {
-    return deflectionFor(wanted)
-        .map(
-            s ->
-                new DiscSpringStack(
-                    disc,
-                    parallel,
-                    series,
-                    s,
-                    deflectionTolerance,
-                    frictionPerFace,
-                    forceAccuracy,
-                    modulusPerKelvin));
+    Optional<Double> found = deflectionFor(wanted);
+    return found.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new DiscSpringStack(
+                disc,
+                parallel,
+                series,
+                found.get(),
+                deflectionTolerance,
+                frictionPerFace,
+                forceAccuracy,
+                modulusPerKelvin));
   }
 
   @Override

@@ -2,8 +2,8 @@ package reseat.remount;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
-import java.util.function.DoublePredicate;
 import reseat.equilibrium.ContactLines;
 import reseat.numerics.Lu6;
 import reseat.space.Twist;
@@ -71,11 +71,19 @@ public final class SelfSeating {
    * @param tipFriction friction from which an engaged contact would have to pull, so that the
    *     holder leaves this way for another; {@value #GREATEST} if never
    */
-  public record Path(List<String> open, String lastSeat, double limitFriction, double tipFriction) {
+  public record Path(List<String> open, String lastSeat, double limitFriction, double tipFriction)
+      implements Comparable<Path> {
 
     /** Copies the list. */
     public Path {
       open = List.copyOf(open);
+    }
+
+    /** Orders ways by where they stall, the worst first; unequal ways may compare as equal. */
+    @Override
+    public int compareTo(Path other) {
+      // rounded, so that ways alike by symmetry stay in the order of their contacts
+      return Double.compare(Math.rint(1e9 * limitFriction), Math.rint(1e9 * other.limitFriction));
     }
   }
 
@@ -118,7 +126,7 @@ public final class SelfSeating {
       double mu = 0;
       while (last < friction) {
         if (!slide.stop(mu).goesOn(rates)) {
-          if (between(last, mu, at -> slide.stop(at).goesOn(rates)) < friction) {
+          if (between(last, mu, rates, End.STALLS) < friction) {
             return true;
           }
           break;
@@ -187,13 +195,8 @@ public final class SelfSeating {
   }
 
   static List<Path> sorted(List<Path> paths) {
-    paths.sort(SelfSeating::byLimit);
+    Collections.sort(paths);
     return List.copyOf(paths);
-  }
-
-  private static int byLimit(Path a, Path b) {
-    // rounded, so that ways alike by symmetry stay in the order of their contacts
-    return Double.compare(Math.rint(1e9 * a.limitFriction), Math.rint(1e9 * b.limitFriction));
   }
 
   /**
@@ -226,11 +229,11 @@ public final class SelfSeating {
     while (Double.isNaN(stalls) || Double.isNaN(tips)) {
       slide.stop(mu);
       if (Double.isNaN(stalls) && !slide.goesOn(rates)) {
-        stalls = between(last, mu, at -> slide.stop(at).goesOn(rates));
+        stalls = between(last, mu, rates, End.STALLS);
         slide.stop(mu);
       }
       if (Double.isNaN(tips) && !slide.staysEngaged(rates)) {
-        tips = between(last, mu, at -> slide.stop(at).staysEngaged(rates));
+        tips = between(last, mu, rates, End.TIPS);
       }
       if (mu >= GREATEST) {
         stalls = Double.isNaN(stalls) ? GREATEST : stalls;
@@ -242,7 +245,13 @@ public final class SelfSeating {
     return new Path(open, lastSeat, stalls, tips);
   }
 
-  private static double between(double good, double bad, DoublePredicate holds) {
+  /** What ends a way home as friction rises. */
+  private enum End {
+    STALLS,
+    TIPS
+  }
+
+  private double between(double good, double bad, double[] rates, End end) {
     double low = good;
     double high = bad;
     while (high - low > RESOLUTION) {
@@ -250,7 +259,8 @@ public final class SelfSeating {
       if (middle == low || middle == high) {
         break;
       }
-      if (holds.test(middle)) {
+      slide.stop(middle);
+      if (end == End.STALLS ? slide.goesOn(rates) : slide.staysEngaged(rates)) {
         low = middle;
       } else {
         high = middle;

@@ -33,7 +33,7 @@ public final class WaysHome {
    * @throws ArithmeticException if the contacts do not constrain the holder
    */
   public static List<SelfSeating.Path> byContact(CouplingDesign design, Wrench load) {
-    if (design.supports().stream().noneMatch(s -> s.seat().isRing())) {
+    if (!hasRing(design)) {
       return new SelfSeating(ContactLines.nominal(design), load).oneOpenByContact();
     }
     List<SelfSeating.Path> worst = List.of();
@@ -52,6 +52,15 @@ public final class WaysHome {
    */
   public static List<SelfSeating.Path> lastStages(CouplingDesign design, Wrench load) {
     return SelfSeating.sorted(new ArrayList<>(byContact(design, load)));
+  }
+
+  private static boolean hasRing(CouplingDesign design) {
+    for (Support s : design.supports()) {
+      if (s.seat().isRing()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static List<SelfSeating.Path> worse(List<SelfSeating.Path> a, List<SelfSeating.Path> b) {
