@@ -213,6 +213,7 @@ final class ScatterSections {
     return switch (l.unit()) {
       case "m" -> Shown.small(l.input());
       case "N" -> Shown.force(l.input());
+      case "1" -> Shown.figures(l.input(), 2);
       default -> String.format(Locale.ROOT, "%.2g %s", l.input(), l.unit()).strip();
     };
   }

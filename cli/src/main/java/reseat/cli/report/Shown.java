@@ -1,5 +1,7 @@
 package reseat.cli.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import reseat.space.Vec3;
 import reseat.units.QuantityFormat;
@@ -39,11 +41,14 @@ final class Shown {
     return figures(number, 2);
   }
 
-  /** A number by significant figures, at most four decimals; what rounds to nothing is 0. */
+  /** A number by significant figures, at most four decimals; above a thousand by three. */
   static String figures(double number, int figures) {
     double size = Math.abs(number);
     if (size < 0.0005) {
       return "0";
+    }
+    if (size >= 1000) {
+      return new BigDecimal(number).round(new MathContext(Math.max(3, figures))).toPlainString();
     }
     int decimals = (int) Math.max(0, Math.min(4, figures - 1 - Math.floor(Math.log10(size))));
     return String.format(Locale.ROOT, "%." + decimals + "f", number);
