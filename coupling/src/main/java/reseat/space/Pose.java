@@ -193,13 +193,4 @@ public final class Pose {
     Vec3 rotation = compose(new Pose(earlier.inverse().r, Vec3.ZERO)).rotationVector();
     return new Twist(apply(point).minus(before), rotation, before);
   }
-
-  /**
-   * Copies the rotation matrix.
-   *
-   * @return 9 values, row by row
-   */
-  public double[] rotationMatrix() {
-    return r.clone();
-  }
 }

@@ -83,6 +83,45 @@ class LinearSolve6Test {
     assertThat(Solve6.solve(new double[36], new double[6])).isFalse();
   }
 
+  /** Two freedoms that hang together, all others apart; the second has a pivot of one part in p. */
+  private static double[] hangingTogether(int row, double part, double scale) {
+    double[] a = new double[36];
+    for (int i = 0; i < 6; i++) {
+      a[7 * i] = scale;
+    }
+    int other = row == 0 ? 5 : 0;
+    a[6 * row + other] = scale * Math.sqrt(1 - part);
+    a[6 * other + row] = a[6 * row + other];
+    return a;
+  }
+
+  @Test
+  void aPivotThatIsRoundingIsReportedInWhateverRowAndUnit() {
+    for (double scale : new double[] {1e-8, 1, 1e8}) {
+      for (int row = 1; row < 6; row++) {
+        assertThat(SymmetricSolve6.factor(hangingTogether(row, 1e-11, scale)))
+            .as("row %d, scale %g", row, scale)
+            .isTrue();
+        assertThat(SymmetricSolve6.factor(hangingTogether(row, 1e-14, scale)))
+            .as("row %d, scale %g", row, scale)
+            .isFalse();
+      }
+    }
+  }
+
+  @Test
+  void aRowWithoutStiffnessOrWithNoNumberIsReported() {
+    for (int row = 0; row < 6; row++) {
+      for (double bad : new double[] {0, -1, Double.NaN}) {
+        double[] a = new double[36];
+        for (int i = 0; i < 6; i++) {
+          a[7 * i] = i == row ? bad : 1;
+        }
+        assertThat(SymmetricSolve6.factor(a)).as("row %d with %g", row, bad).isFalse();
+      }
+    }
+  }
+
   private static double[] stiffness(RandomStream random) {
     double[] w = new double[36];
     for (int i = 0; i < 36; i++) {

@@ -42,6 +42,16 @@ class WorkingPoseTest {
   }
 
   @Test
+  void aDirectionIsTurnedAsThePoseTurnsIt() {
+    for (int i = 0; i < 5; i++) {
+      Vec3 v = draw.unitVector();
+      double[] out = new double[3];
+      working.rotate(v.x(), v.y(), v.z(), out);
+      same(out, pose.rotate(v));
+    }
+  }
+
+  @Test
   void rotatingBackUndoesRotation() {
     Vec3 v = draw.unitVector();
     double[] out = new double[3];
