@@ -166,4 +166,85 @@ class MaterialCatalogTest {
     assertThat(dry.nominal()).isEqualTo(0.31);
     assertThat(dry.high()).isEqualTo(0.8);
   }
+
+  @Test
+  void theTableIsReadToTheLastDigitWithItsRangesAndItsMarks() {
+    // the line of the shipped table on 52100: 203.4 GPa, 203 to 210; density 7810 without a range
+    Material steel = CATALOG.find("52100").orElseThrow();
+    MaterialValue modulus = steel.values().get(MaterialProperty.MODULUS);
+    assertThat(modulus.nominal()).isCloseTo(203.4e9, within(1.0));
+    assertThat(modulus.low()).isCloseTo(203e9, within(1.0));
+    assertThat(modulus.high()).isCloseTo(210e9, within(1.0));
+    assertThat(modulus.provenance()).isEqualTo(Provenance.SEEN);
+    MaterialValue density = steel.values().get(MaterialProperty.DENSITY);
+    assertThat(density.low()).isEqualTo(density.nominal()).isEqualTo(density.high());
+    assertThat(steel.values().get(MaterialProperty.EXPANSION).nominal())
+        .isCloseTo(11.9e-6, within(1e-12));
+    assertThat(steel.aliases()).containsExactly("100Cr6", "SUJ2", "1.3505");
+    assertThat(CATALOG.find("suj2")).contains(steel);
+    assertThat(CATALOG.names().stream().distinct()).hasSameSizeAs(CATALOG.names());
+    assertThat(CATALOG.materials()).hasSameSizeAs(CATALOG.names());
+  }
+
+  @Test
+  void aPrintedValueGoesToSiAndBack() {
+    for (MaterialProperty p : MaterialProperty.values()) {
+      assertThat(p.fromSi(p.toSi(7))).isCloseTo(7, within(1e-12));
+      assertThat(p.words()).isNotBlank();
+      assertThat(p.unit()).isNotNull();
+    }
+    assertThat(MaterialProperty.MODULUS.toSi(1)).isEqualTo(1e9);
+    assertThat(MaterialProperty.MODULUS.unit()).isEqualTo("GPa");
+    assertThat(MaterialProperty.EXPANSION.toSi(1)).isEqualTo(1e-6);
+    assertThat(MaterialProperty.POISSON.unit()).isEmpty();
+    for (Provenance p : Provenance.values()) {
+      assertThat(p.words()).isNotBlank();
+    }
+  }
+
+  @Test
+  void aMaterialOfOnesOwnStandsBesideTheShippedOnesOrInPlaceOfOne() {
+    Material own = CATALOG.find("A2").orElseThrow();
+    Material renamed =
+        new Material(
+            "post steel", "", List.of(), own.family(), own.brittle(), "", own.values(), "");
+    MaterialCatalog more = CATALOG.with(renamed);
+    assertThat(more.names()).hasSize(CATALOG.names().size() + 1).contains("post steel");
+    assertThat(more.find("Post Steel")).contains(renamed);
+    Material other =
+        new Material("52100", "", List.of(), own.family(), own.brittle(), "", own.values(), "");
+    MaterialCatalog instead = CATALOG.with(other);
+    assertThat(instead.names()).hasSameSizeAs(CATALOG.names());
+    assertThat(instead.find("52100")).contains(other);
+    assertThat(instead.find("SUJ2")).contains(other);
+  }
+
+  @Test
+  void surfacesThatNoTableGivesAreGuessedWiderWhenDry() {
+    FrictionCatalog friction = FrictionCatalog.standard();
+    FrictionPair dry = friction.between("granite", "PTFE", SurfaceState.DRY);
+    FrictionPair oiled = friction.between("granite", "PTFE", SurfaceState.OILED);
+    assertThat(dry.high()).isEqualTo(0.8);
+    assertThat(oiled.high()).isEqualTo(0.2);
+    assertThat(dry.source()).startsWith("guess");
+    assertThat(friction.pairs()).hasSizeGreaterThan(30);
+    // the table's steel on steel, either way round
+    assertThat(friction.between("steel", "aluminium", SurfaceState.DRY).nominal()).isEqualTo(0.35);
+    assertThat(friction.between("aluminium", "steel", SurfaceState.DRY).nominal()).isEqualTo(0.35);
+    assertThatThrownBy(
+            () ->
+                new FrictionPair("a", "b", SurfaceState.DRY, -0.1, 0.1, 0.2, Provenance.GIVEN, "s"))
+        .isInstanceOf(IllegalArgumentException.class);
+    FrictionPair exact =
+        new FrictionPair("a", "b", SurfaceState.DRY, 0, 0, 0, Provenance.GIVEN, "s");
+    assertThat(exact.nominal()).isZero();
+  }
+
+  @Test
+  void equalConstantsAreOneKeyAndOtherConstantsAnother() {
+    ElasticConstants steel = new ElasticConstants(206e9, 0.3);
+    assertThat(steel).hasSameHashCodeAs(new ElasticConstants(206e9, 0.3));
+    assertThat(steel.hashCode()).isNotEqualTo(new ElasticConstants(206e9, 0.29).hashCode());
+    assertThat(steel.hashCode()).isNotEqualTo(new ElasticConstants(207e9, 0.3).hashCode());
+  }
 }

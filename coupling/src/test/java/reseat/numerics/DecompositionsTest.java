@@ -12,6 +12,44 @@ class DecompositionsTest {
   private static final long SEED = 417;
 
   @Test
+  void aMatrixThatIsNotQuiteSymmetricCountsAsTheMeanOfItselfAndItsMirror() {
+    // mean off the diagonal 1: eigenvalues 2 -+ 1, vectors at 45 deg
+    SymmetricEigen eigen = SymmetricEigen.of(new double[] {2, 0.4, 1.6, 2}, 2);
+    assertThat(eigen.size()).isEqualTo(2);
+    assertThat(eigen.value(0)).isCloseTo(1, within(1e-14));
+    assertThat(eigen.value(1)).isCloseTo(3, within(1e-14));
+  }
+
+  @Test
+  void theLargestEntryOfAnEigenvectorIsPositiveAndATieGoesToTheFirst() {
+    RandomStream random = RandomStream.of(SEED, 9);
+    for (int trial = 0; trial < 50; trial++) {
+      double[] a = symmetric(random, 6);
+      SymmetricEigen eigen = SymmetricEigen.of(a, 6);
+      for (int k = 0; k < 6; k++) {
+        double largest = 0;
+        for (double entry : eigen.vector(k)) {
+          largest = Math.abs(entry) > Math.abs(largest) ? entry : largest;
+        }
+        assertThat(largest).isPositive();
+      }
+    }
+    double[] softer = SymmetricEigen.of(new double[] {2, 1, 1, 2}, 2).vector(0);
+    assertThat(softer[0]).isCloseTo(Math.sqrt(0.5), within(1e-14));
+    assertThat(softer[1]).isCloseTo(-Math.sqrt(0.5), within(1e-14));
+  }
+
+  @Test
+  void rankDoesNotDependOnTheUnit() {
+    for (double scale : new double[] {1e-9, 1e9}) {
+      double[] a = {scale, 0, 0, 0, 1e-6 * scale, 0, 0, 0, 1e-12 * scale};
+      SingularValues svd = SingularValues.of(a, 3, 3);
+      assertThat(svd.rank(1e-9)).isEqualTo(2);
+      assertThat(svd.rank(1e-5)).isEqualTo(1);
+    }
+  }
+
+  @Test
   void eigenvectorsAreTurnedIntoMultiplesOfThemselves() {
     RandomStream random = RandomStream.of(SEED, 0);
     double[] a = symmetric(random, 6);

@@ -51,4 +51,24 @@ final class Inverse6Test {
     notFinite[7] = Double.POSITIVE_INFINITY;
     assertThat(new Inverse6().invert(notFinite)).isFalse();
   }
+
+  @Test
+  void whatIsRoundingDependsOnTheMatrixAndNotOnItsUnit() {
+    for (double scale : new double[] {1e-12, 1, 1e12}) {
+      double[] a = new double[36];
+      for (int i = 0; i < 6; i++) {
+        a[7 * i] = scale;
+      }
+      for (int row = 0; row < 6; row++) {
+        double[] thin = a.clone();
+        thin[7 * row] = 1e-12 * scale;
+        assertThat(new Inverse6().invert(thin)).as("row %d, scale %g", row, scale).isTrue();
+        assertThat(new Lu6().factor(thin)).as("row %d, scale %g", row, scale).isTrue();
+        thin[7 * row] = 1e-15 * scale;
+        assertThat(new Inverse6().invert(thin)).as("row %d, scale %g", row, scale).isFalse();
+        assertThat(new Lu6().factor(thin)).as("row %d, scale %g", row, scale).isFalse();
+      }
+    }
+    assertThat(new Lu6().factor(new double[36])).isFalse();
+  }
 }

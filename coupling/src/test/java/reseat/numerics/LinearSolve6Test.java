@@ -110,6 +110,31 @@ class LinearSolve6Test {
   }
 
   @Test
+  void aGeneralSystemIsSingularInWhateverRowAndUnit() {
+    for (double scale : new double[] {1e-12, 1, 1e12}) {
+      for (int row = 0; row < 6; row++) {
+        double[] a = new double[36];
+        double[] b = new double[6];
+        for (int i = 0; i < 6; i++) {
+          a[7 * i] = scale;
+          b[i] = (i + 1) * scale;
+        }
+        double[] x = b.clone();
+        assertThat(Solve6.solve(a.clone(), x)).isTrue();
+        assertThat(x).containsExactly(new double[] {1, 2, 3, 4, 5, 6}, within(1e-12));
+        // a row that another repeats to the last digits
+        int other = (row + 1) % 6;
+        for (int j = 0; j < 6; j++) {
+          a[6 * row + j] = a[6 * other + j] * 3;
+        }
+        assertThat(Solve6.solve(a.clone(), b.clone())).as("row %d", row).isFalse();
+        a[6 * row + row] = Double.POSITIVE_INFINITY;
+        assertThat(Solve6.solve(a.clone(), b.clone())).as("infinite in row %d", row).isFalse();
+      }
+    }
+  }
+
+  @Test
   void aRowWithoutStiffnessOrWithNoNumberIsReported() {
     for (int row = 0; row < 6; row++) {
       for (double bad : new double[] {0, -1, Double.NaN}) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
@@ -12,6 +13,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TriangularDistribution;
 import org.apache.commons.math3.distribution.UniformRealDistribution;
 import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import reseat.space.Vec3;
 
@@ -109,5 +111,63 @@ class RandomStreamTest {
     double p =
         new KolmogorovSmirnovTest().kolmogorovSmirnovTest(new UniformRealDistribution(0, 1), u);
     assertThat(p).as("seed %d index %d", SEED, index).isGreaterThan(0.001);
+  }
+
+  @Test
+  void aNormalNumberCutOffAtLimitsHasTheMeanOfThePartBetween() {
+    // mean of a standard normal number between a and b: (phi(a) - phi(b))/(Phi(b) - Phi(a)), from
+    // the density; phi, Phi computed independently: (-1, 2) 0.229638, (1, 3) 1.509950,
+    // (-3, -1) -1.509950
+    double[][] cuts = {{-1, 2, 0.229638}, {1, 3, 1.509950}, {-3, -1, -1.509950}};
+    for (double[] cut : cuts) {
+      RandomStream draw = RandomStream.of(SEED, 11);
+      double sum = 0;
+      int count = 20_000;
+      for (int i = 0; i < count; i++) {
+        double v = draw.truncatedNormal(10, 0.5, 10 + 0.5 * cut[0], 10 + 0.5 * cut[1]);
+        assertThat(v).isBetween(10 + 0.5 * cut[0], 10 + 0.5 * cut[1]);
+        sum += (v - 10) / 0.5;
+      }
+      assertThat(sum / count).as("seed %d", SEED).isCloseTo(cut[2], within(0.02));
+    }
+  }
+
+  @Test
+  void theEndsOfASwingAreMostLikelyAndItsMiddleIsItsMean() {
+    RandomStream draw = RandomStream.of(SEED, 12);
+    int count = 20_000;
+    double sum = 0;
+    double squares = 0;
+    for (int i = 0; i < count; i++) {
+      double v = draw.arcsine(-1, 5);
+      assertThat(v).isBetween(-1.0, 5.0);
+      sum += v;
+      squares += (v - 2) * (v - 2);
+    }
+    assertThat(sum / count).isCloseTo(2, within(0.05));
+    assertThat(Math.sqrt(squares / count)).isCloseTo(6 / Math.sqrt(8), within(0.02));
+  }
+
+  @Test
+  void limitsThatFallAreRefusedByEveryDraw() {
+    RandomStream draw = RandomStream.of(SEED, 13);
+    List<ThrowingCallable> wrong =
+        List.of(
+            () -> draw.uniform(1, 0),
+            () -> draw.uniform(-Double.MAX_VALUE, Double.MAX_VALUE),
+            () -> draw.truncatedNormal(0, 1, 1, 0),
+            () -> draw.triangular(1, 0, 2),
+            () -> draw.triangular(0, 3, 2),
+            () -> draw.arcsine(1, 0));
+    for (ThrowingCallable w : wrong) {
+      assertThatThrownBy(w)
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("limits must be finite and in rising order");
+    }
+    assertThat(draw.uniform(2, 2)).isEqualTo(2);
+    assertThat(draw.triangular(2, 2, 2)).isEqualTo(2);
+    assertThat(draw.arcsine(2, 2)).isEqualTo(2);
+    assertThatThrownBy(() -> draw.truncatedNormal(0, 1, 20, 21))
+        .hasMessageContaining("hold no part of a normal distribution");
   }
 }

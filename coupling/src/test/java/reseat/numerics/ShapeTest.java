@@ -3,9 +3,11 @@ package reseat.numerics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.inference.ChiSquareTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -66,5 +68,20 @@ class ShapeTest {
     double kurtosis = fourth / (second * second) - 3;
     assertThat(kurtosis).isCloseTo(shape.excessKurtosis(), within(0.02));
     assertThat(new Spread(3, shape).standardDeviation()).isCloseTo(3 * s, within(1e-15));
+  }
+
+  @Test
+  void aSpreadIsItsLimitTimesTheDrawOfItsShape() {
+    for (Shape shape : Shape.values()) {
+      Spread spread = new Spread(0.25, shape);
+      double plain = shape.draw(RandomStream.of(7, 1));
+      assertThat(spread.draw(RandomStream.of(7, 1))).isEqualTo(0.25 * plain);
+      assertThat(spread.times(3, 10)).isEqualTo(new Spread(0.75, shape));
+      assertThat(spread.times(3, 0.5)).isEqualTo(new Spread(0.5, shape));
+      assertThat(shape.words()).isNotBlank();
+      assertThat(spread.standardDeviation()).isEqualTo(0.25 * shape.standardDeviationPerLimit());
+    }
+    assertThat(Arrays.stream(Shape.values()).map(Shape::words)).doesNotHaveDuplicates();
+    assertThat(Spread.NONE.draw(RandomStream.of(7, 1))).isZero();
   }
 }
