@@ -1,6 +1,7 @@
 package reseat.units;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 
 /** A unit: SI value = number times scale plus offset. */
@@ -127,8 +128,12 @@ public final class Unit {
    */
   BigDecimal decimalFromSi(double si) {
     BigDecimal value = BigDecimal.valueOf(si);
-    return (hasOffset() ? value.subtract(offset, DIGITS) : value)
-        .divide(writtenScale, WRITTEN_DIGITS);
+    if (hasOffset()) {
+      value = value.subtract(offset, DIGITS);
+    }
+    return writtenScale.unscaledValue().equals(BigInteger.ONE)
+        ? value.scaleByPowerOfTen(writtenScale.scale()).round(WRITTEN_DIGITS)
+        : value.divide(writtenScale, WRITTEN_DIGITS);
   }
 
   /**
