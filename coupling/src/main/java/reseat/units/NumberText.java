@@ -106,11 +106,11 @@ final class NumberText {
         return withExponent(mantissa, exponentStart);
       }
     }
-    return new BigDecimal(mantissa.charAt(0) == '.' ? '0' + mantissa : mantissa);
+    return new BigDecimal(mantissa);
   }
 
   private BigDecimal withExponent(String mantissa, int exponentStart) {
-    BigDecimal number = new BigDecimal(mantissa.charAt(0) == '.' ? '0' + mantissa : mantissa);
+    BigDecimal number = new BigDecimal(mantissa);
     boolean negative = text.charAt(exponentStart) == '-';
     int exponent = 0;
     for (int i = exponentStart; i < at; i++) {

@@ -163,16 +163,6 @@ public final class Unit {
         BigDecimal.ZERO);
   }
 
-  /**
-   * Returns the unit under another name.
-   *
-   * @param name how it is printed
-   * @return the renamed unit
-   */
-  Unit named(String name) {
-    return new Unit(name, name, dimension, scale, offset);
-  }
-
   @Override
   public boolean equals(Object object) {
     return object instanceof Unit other
