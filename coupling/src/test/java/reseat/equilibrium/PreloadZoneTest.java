@@ -79,4 +79,51 @@ class PreloadZoneTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("along the coupling plane");
   }
+
+  private static void same(PreloadZone one, PreloadZone other) {
+    assertThat(other.corners()).hasSameSizeAs(one.corners());
+    for (Vec3 corner : one.corners()) {
+      assertThat(other.corners())
+          .as("a corner at %s", corner)
+          .anyMatch(c -> c.minus(corner).norm() < 1e-9);
+    }
+  }
+
+  @Test
+  void theZoneIsWhereTheLineMayPierceThePlaneWhereverItIsNow() {
+    Vec3 leaning = new Vec3(120, -80, -600);
+    PreloadZone middle = zone(leaning, Vec3.ZERO, 0);
+    assertThat(middle.corners()).hasSizeGreaterThanOrEqualTo(3);
+    // the same line, stated at another of its points
+    same(middle, zone(leaning, leaning.times(-0.0001), 0));
+    assertThat(zone(leaning, leaning.times(-0.0001), 0).margin())
+        .isCloseTo(middle.margin(), within(1e-12));
+    // another line of the same direction: its zone is the same, its margin is not
+    for (Vec3 aside : new Vec3[] {new Vec3(0.004, 0.007, 0), new Vec3(-0.006, 0.002, 0.01)}) {
+      PreloadZone other = zone(leaning, aside, 0);
+      same(middle, other);
+      assertThat(other.margin()).isNotCloseTo(middle.margin(), within(1e-6));
+    }
+  }
+
+  @Test
+  void theZoneDoesNotDependOnTheSizeOfTheForce() {
+    PreloadZone one = zone(new Vec3(120, -80, -600), Vec3.ZERO, 0.2);
+    for (double factor : new double[] {1e-4, 1e4}) {
+      PreloadZone other = zone(new Vec3(120, -80, -600).times(factor), Vec3.ZERO, 0.2);
+      same(one, other);
+      assertThat(other.margin()).isCloseTo(one.margin(), within(1e-9));
+      assertThatThrownBy(() -> zone(new Vec3(100, 0, 1e-8).times(factor), Vec3.ZERO, 0))
+          .hasMessageContaining("along the coupling plane");
+    }
+  }
+
+  @Test
+  void aBandIsOpenIfItsLowerEndIsNotAboveItsUpper() {
+    assertThat(new PreloadBand(0.5, 2).isOpen()).isTrue();
+    assertThat(new PreloadBand(1, 1).isOpen()).isTrue();
+    assertThat(new PreloadBand(1.01, 1).isOpen()).isFalse();
+    assertThat(new PreloadBand(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY).isOpen())
+        .isFalse();
+  }
 }
