@@ -156,17 +156,6 @@ public final class TangentialContact {
     return new PartialSlip(friction * force, stiffnessAlongMajor(force));
   }
 
-  /**
-   * Returns the slip behaviour along the minor axis.
-   *
-   * @param force compression, above zero, N
-   * @param friction coefficient of friction, above zero
-   * @return the law of displacement
-   */
-  public PartialSlip slipAlongMinor(double force, double friction) {
-    return new PartialSlip(friction * force, stiffnessAlongMinor(force));
-  }
-
   private double normalPerSemiAxis() {
     return Math.PI * contact.elasticity().reducedModulus() / contact.shape().integralK();
   }

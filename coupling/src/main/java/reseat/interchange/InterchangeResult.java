@@ -17,7 +17,6 @@ import reseat.numerics.VectorScatter;
  * @param ownRotation rotation, likewise
  * @param post perfect holders on the posts, against the drawing; one value per post
  * @param total holders against the drawing: accuracy
- * @param totalRotation rotation, likewise
  * @param fits number of holders by outcome; outcomes that did not occur are left out
  * @param linear the simulation beside the linear stack
  */
@@ -28,7 +27,6 @@ public record InterchangeResult(
     VectorScatter ownRotation,
     VectorScatter post,
     VectorScatter total,
-    VectorScatter totalRotation,
     Map<Fit, Long> fits,
     LinearComparison linear) {
 

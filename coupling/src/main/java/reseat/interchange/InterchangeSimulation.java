@@ -83,7 +83,6 @@ public final class InterchangeSimulation {
         VectorScatter.of(sum.ownRotation),
         VectorScatter.of(sum.post),
         VectorScatter.of(sum.total, sum.totalBands),
-        VectorScatter.of(sum.totalRotation),
         sum.fits,
         LinearComparison.of(
             coupling.stack.sum(LinearStack.BETWEEN_HOLDERS),

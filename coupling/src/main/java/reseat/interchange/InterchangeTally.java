@@ -24,8 +24,6 @@ final class InterchangeTally {
   /** Against the drawing. */
   final RunningCovariance total = new RunningCovariance();
 
-  final RunningCovariance totalRotation = new RunningCovariance();
-
   /** Exact own shift less that to first order. */
   final RunningCovariance beyondLinear = new RunningCovariance();
 
@@ -75,7 +73,6 @@ final class InterchangeTally {
     Vec3 inCoupling = shift.minus(perfect);
     Vec3 mine = axes.of(inCoupling);
     total.add(all);
-    totalRotation.add(axes.of(rotation));
     own.add(mine);
     ownInCouplingAxes.add(inCoupling);
     ownRotation.add(axes.of(rotation.minus(perfectRotation)));
@@ -97,7 +94,6 @@ final class InterchangeTally {
     ownRotation.merge(next.ownRotation);
     post.merge(next.post);
     total.merge(next.total);
-    totalRotation.merge(next.totalRotation);
     beyondLinear.merge(next.beyondLinear);
     for (int k = 0; k < 3; k++) {
       ownBands[k].merge(next.ownBands[k]);

@@ -42,16 +42,10 @@ public final class LinearStack {
    * @param covariances covariances of first with second, second with third, third with first axis,
    *     m²
    * @param kurtosis excess kurtosis of the shift, which is zero for a normal distribution
-   * @param worstRotation largest possible rotation about the machine axes, rad
    * @param rotationDeviation standard deviation of the rotation about the machine axes, rad
    */
   public record Sum(
-      Vec3 worstCase,
-      Vec3 deviation,
-      Vec3 covariances,
-      Vec3 kurtosis,
-      Vec3 worstRotation,
-      Vec3 rotationDeviation) {}
+      Vec3 worstCase, Vec3 deviation, Vec3 covariances, Vec3 kurtosis, Vec3 rotationDeviation) {}
 
   /**
    * One line of a ranking.
@@ -85,7 +79,7 @@ public final class LinearStack {
    * @return their sum; zeros if they own none
    */
   public Sum sum(Set<Owner> owners) {
-    double[] worst = new double[6];
+    double[] worst = new double[3];
     double[] variance = new double[6];
     double[] fourth = new double[3];
     Vec3 products = Vec3.ZERO;
@@ -104,7 +98,6 @@ public final class LinearStack {
         variance[k] += shift * shift;
         fourth[k] += kurtosis * shift * shift * shift * shift;
         double turn = turns.component(k);
-        worst[k + 3] += Math.abs(turn) * limit;
         variance[k + 3] += turn * turn * sd * sd;
       }
       products =
@@ -113,17 +106,11 @@ public final class LinearStack {
     for (int k = 0; k < 3; k++) {
       fourth[k] = variance[k] > 0 ? fourth[k] / (variance[k] * variance[k]) : 0;
     }
-    return new Sum(
-        vector(worst, 0),
-        roots(variance, 0),
-        products,
-        vector(fourth, 0),
-        vector(worst, 3),
-        roots(variance, 3));
+    return new Sum(vector(worst), roots(variance, 0), products, vector(fourth), roots(variance, 3));
   }
 
-  private static Vec3 vector(double[] v, int from) {
-    return new Vec3(v[from], v[from + 1], v[from + 2]);
+  private static Vec3 vector(double[] v) {
+    return new Vec3(v[0], v[1], v[2]);
   }
 
   private static Vec3 roots(double[] v, int from) {

@@ -17,14 +17,10 @@ import reseat.seat.SeatClearance;
  *
  * @param heightGauges diameters for the height, m, the smallest first
  * @param anglePair two gauges for the angle; empty where there is no angle or no two gauges fit
- * @param proposed whether the pair for the angle is proposed, not the shop's
  * @param unusable gauges of the shop that do not rest on the flanks alone, with the reason
  */
 public record GaugeStock(
-    List<Double> heightGauges,
-    Optional<Pair> anglePair,
-    boolean proposed,
-    List<Unusable> unusable) {
+    List<Double> heightGauges, Optional<Pair> anglePair, List<Unusable> unusable) {
 
   /** Steps of proposed sizes, m. */
   private static final double METRIC_STEP = 0.5e-3;
@@ -94,15 +90,15 @@ public record GaugeStock(
       heights.add(support.ball().diameter());
     }
     if (ToleranceKind.FLANK_ANGLE.partsOf(support.seat()).isEmpty()) {
-      return new GaugeStock(heights, Optional.empty(), false, unusable);
+      return new GaugeStock(heights, Optional.empty(), unusable);
     }
     double small = Collections.min(heights);
     double large = Collections.max(heights);
     if (large >= SPREAD * small) {
-      return new GaugeStock(heights, Optional.of(new Pair(small, large)), false, unusable);
+      return new GaugeStock(heights, Optional.of(new Pair(small, large)), unusable);
     }
     return new GaugeStock(
-        heights, proposal(support, inchSizes ? INCH_STEP : METRIC_STEP), true, unusable);
+        heights, proposal(support, inchSizes ? INCH_STEP : METRIC_STEP), unusable);
   }
 
   private static boolean fits(Support support, double diameter) {

@@ -17,9 +17,8 @@ import org.apache.commons.math3.distribution.TDistribution;
  *
  * @param flagged readings flagged, most distant first; empty if none
  * @param significance chance of a false flag in a clean series
- * @param searched how many outliers were searched for
  */
-public record Outliers(List<Flag> flagged, double significance, int searched) {
+public record Outliers(List<Flag> flagged, double significance) {
 
   /** Copies the list. */
   public Outliers {
@@ -102,7 +101,7 @@ public record Outliers(List<Flag> flagged, double significance, int searched) {
         last = i + 1;
       }
     }
-    return new Outliers(steps.subList(0, last), significance, most);
+    return new Outliers(steps.subList(0, last), significance);
   }
 
   /**

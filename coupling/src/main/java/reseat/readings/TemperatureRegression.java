@@ -11,8 +11,6 @@ import java.util.Arrays;
  * large error.
  *
  * @param alone readings on temperature, slope in the unit of the readings per kelvin
- * @param meanTemperature mean temperature of the series, K (or in degrees Celsius, as given)
- * @param temperatureRange greatest less least temperature, K
  * @param correlationWithMount correlation of temperature with the number of the mount
  * @param jointSlope slope on temperature with the number of the mount fitted beside it; equal to
  *     that of the fit alone if the two cannot be separated
@@ -21,8 +19,6 @@ import java.util.Arrays;
  */
 public record TemperatureRegression(
     LinearTrend alone,
-    double meanTemperature,
-    double temperatureRange,
     double correlationWithMount,
     double jointSlope,
     double jointSlopeError,
@@ -69,12 +65,11 @@ public record TemperatureRegression(
               + " temperatures");
     }
     LinearTrend alone = LinearTrend.of(temperatures, readings, groups);
-    Repeatability t = Repeatability.of(temperatures);
     LinearTrend warming = LinearTrend.perMount(temperatures, groups);
     double correlation = warming.correlation();
     if (Math.abs(correlation) > INSEPARABLE) {
       return new TemperatureRegression(
-          alone, t.mean(), t.range(), correlation, alone.slope(), alone.slopeError(), alone.p());
+          alone, correlation, alone.slope(), alone.slopeError(), alone.p());
     }
     // The slope beside a drift is that on the part of the temperature that does not drift.
     double[] rest = new double[n];
@@ -98,13 +93,7 @@ public record TemperatureRegression(
     double ratio =
         slope == 0 ? 0 : error > 1e-13 * Math.abs(slope) ? slope / error : Double.MAX_VALUE;
     return new TemperatureRegression(
-        alone,
-        t.mean(),
-        t.range(),
-        correlation,
-        slope,
-        error,
-        LinearTrend.twoSided(ratio, freedom));
+        alone, correlation, slope, error, LinearTrend.twoSided(ratio, freedom));
   }
 
   /**

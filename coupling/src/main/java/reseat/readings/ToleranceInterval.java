@@ -88,20 +88,6 @@ public final class ToleranceInterval {
   }
 
   /**
-   * Returns Howe's factor with Guenther's correction.
-   *
-   * @param n number of mounts, 2 or more
-   * @param share share of future mounts to be held
-   * @param confidence confidence level
-   * @return Howe's factor times sqrt(1 + (n - 3 - chi²) / (2 (n + 1)²))
-   */
-  public static double guenther(int n, double share, double confidence) {
-    double chi = ScatterBounds.chiSquareQuantile(1 - confidence, n - 1.0);
-    double m = n + 1.0;
-    return howe(n, share, confidence) * Math.sqrt(1 + (n - 3 - chi) / (2 * m * m));
-  }
-
-  /**
    * Returns Natrella's approximation of the one-sided factor.
    *
    * @param n number of mounts; more than z²/2 + 1 for the confidence chosen

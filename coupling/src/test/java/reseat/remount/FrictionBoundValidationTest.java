@@ -4,27 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import reseat.contact.EllipticContact;
-import reseat.contact.RelativeCurvature;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
-import reseat.material.ElasticConstants;
-import reseat.material.ElasticPair;
 
 /** Closed upper scales of friction against their closed forms. */
 class FrictionBoundValidationTest {
-
-  @Test
-  void frictionForceOverNormalStiffnessOfABallOnAFlat() {
-    // CV-083: mu 0.1, R 6.35 mm, 100 N, E 200 GPa, nu 0.3: computed independently from mu P / kn
-    EllipticContact contact =
-        EllipticContact.of(
-            RelativeCurvature.ballOnPlane(0.00635),
-            ElasticPair.ofEqual(new ElasticConstants(200e9, 0.3)));
-    double held = 0.1 * 100 / contact.normalStiffness(100);
-    assertThat(held).isCloseTo(0.2790739309e-6, within(1e-15));
-  }
 
   @Test
   void aSymmetricThreeVeeCarriesItToTheHeightByTheRootOfSix() {
