@@ -10,6 +10,7 @@ import reseat.plots.chart.BudgetBars;
 import reseat.plots.chart.ComplianceShares;
 import reseat.plots.chart.ContourMap;
 import reseat.plots.chart.ControlChart;
+import reseat.plots.chart.CurveRow;
 import reseat.plots.chart.FrequencyList;
 import reseat.plots.chart.HistogramChart;
 import reseat.plots.chart.ParetoChart;
@@ -50,33 +51,31 @@ final class ChartExamples {
   }
 
   private static Picture preload() {
-    List<PreloadCurves.Row> rows = new ArrayList<>();
+    List<CurveRow> rows = new ArrayList<>();
     for (int i = 0; i <= 40; i++) {
       double f = 100 + 35 * i;
       double third = Math.cbrt(f / 600);
       rows.add(
-          new PreloadCurves.Row(
+          new CurveRow(
               f, 2.07e9 * third, 27e6 * third, 7.3e-6 * third * third, 0.11e-6 * third * third));
     }
     return PreloadCurves.draw(
-        rows,
-        new PreloadCurves.Band(420, 980, 600),
-        new PreloadCurves.Limits(2.5e9, 20e6, 0.15e-6));
+        rows, new PreloadCurves.Band(420, 980, 600), new CurveRow.Limits(2.5e9, 20e6, 0.15e-6));
   }
 
   private static Picture ballSize() {
-    List<BallSizeCurves.Row> rows = new ArrayList<>();
+    List<CurveRow> rows = new ArrayList<>();
     for (double inches : new double[] {0.25, 0.3125, 0.375, 0.4375, 0.5, 0.5625, 0.625, 0.75, 1}) {
       double ratio = inches / 0.5;
       rows.add(
-          new BallSizeCurves.Row(
+          new CurveRow(
               inches * 0.0254,
               2.07e9 * Math.pow(ratio, -2 / 3.0),
               27e6 * Math.cbrt(ratio),
               7.3e-6 / Math.cbrt(ratio),
               NONE));
     }
-    return BallSizeCurves.draw(rows, 0.0127, new PreloadCurves.Limits(2.5e9, NONE, NONE));
+    return BallSizeCurves.draw(rows, 0.0127, new CurveRow.Limits(2.5e9, NONE, NONE));
   }
 
   private static Picture compliance() {

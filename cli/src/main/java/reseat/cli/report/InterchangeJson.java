@@ -15,7 +15,6 @@ import reseat.interchange.Owner;
 import reseat.interchange.Sensitivity;
 import reseat.interchange.TighteningGain;
 import reseat.interchange.ToleranceAdvice;
-import reseat.numerics.VectorScatter;
 import reseat.space.Vec3;
 import reseat.study.InterchangeStudy;
 
@@ -31,11 +30,13 @@ public final class InterchangeJson {
   private final JsonWriter json = new JsonWriter();
   private final InterchangeStudy study;
   private final CouplingDesign design;
+  private final ScatterJson spread;
   private final InterchangeResult result;
 
   private InterchangeJson(InterchangeStudy study) {
     this.study = study;
     design = study.design();
+    spread = new ScatterJson(json, design.axes());
     result = study.simulated();
   }
 
@@ -67,23 +68,15 @@ public final class InterchangeJson {
       }
     }
     json.end();
-    json.key("tool_point").beginObject();
-    String[] names = {"x", "y", "z"};
-    for (int k = 0; k < 3; k++) {
-      json.key(names[k]).beginObject();
-      statistics(result.ownInCouplingAxes(), k, "_m");
-      json.end();
-    }
-    json.end();
-    covariances("covariance_m2", result.ownInCouplingAxes());
+    spread.toolPoint(result.ownInCouplingAxes());
     json.key("machine_axes").beginArray();
     for (int k = 0; k < 3; k++) {
       machineAxis(k);
     }
     json.end();
-    along("rotation", result.ownRotation(), "_rad");
-    along("post", result.post(), "_m");
-    along("against_drawing", result.total(), "_m");
+    spread.along("rotation", result.ownRotation(), "_rad");
+    spread.along("post", result.post(), "_m");
+    spread.along("against_drawing", result.total(), "_m");
     sensitivities();
     tightening();
     study.advice().ifPresent(this::advice);
@@ -91,32 +84,11 @@ public final class InterchangeJson {
     return json.end().finish();
   }
 
-  private void statistics(VectorScatter v, int k, String unit) {
-    json.key("mean" + unit).value(v.mean().component(k));
-    json.key("sd" + unit).value(v.deviation().component(k));
-    json.key("range" + unit).value(v.range().component(k));
-    json.key("p95" + unit).value(v.band().component(k));
-    json.key("least" + unit).value(v.least().component(k));
-    json.key("greatest" + unit).value(v.greatest().component(k));
-  }
-
-  private void covariances(String key, VectorScatter v) {
-    Vec3 s = v.deviation();
-    Vec3 c = v.covariances();
-    json.key(key).beginArray();
-    json.row(s.x() * s.x(), c.x(), c.z());
-    json.row(c.x(), s.y() * s.y(), c.y());
-    json.row(c.z(), c.y(), s.z() * s.z());
-    json.end();
-  }
-
   private void machineAxis(int k) {
     InterchangeScatter s = study.scatter();
     LinearComparison c = result.linear();
     json.beginObject();
-    json.key("name").value(design.axes().axis(k).name());
-    json.key("direction").value(design.axes().axis(k).direction());
-    statistics(result.own(), k, "_m");
+    spread.machineAxis(result.own(), k);
     json.key("wanted_m").value(study.wish().within());
     json.key("holds").value(study.holds(k));
     json.key("repeatability_sd_m").value(s.repeatability().component(k));
@@ -129,17 +101,6 @@ public final class InterchangeJson {
     json.key("sd_bound_m").value(c.deviationBound().component(k));
     json.key("mean_bound_m").value(c.meanBound().component(k));
     json.key("linear_differs").value(c.differs(k));
-    json.end();
-  }
-
-  private void along(String key, VectorScatter v, String unit) {
-    json.key(key).beginArray();
-    for (int k = 0; k < 3 && v.count() > 0; k++) {
-      json.beginObject();
-      json.key("axis").value(design.axes().axis(k).name());
-      statistics(v, k, unit);
-      json.end();
-    }
     json.end();
   }
 

@@ -1,17 +1,11 @@
 package reseat.cli.report;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import reseat.plots.Picture;
 import reseat.plots.drawing.BallStudSection;
 import reseat.plots.drawing.PivotSection;
 import reseat.study.MountResult;
 
 /** The pictures of one ball mount by name. */
-public final class MountPictures {
-
-  private final Map<String, Picture> byName = new LinkedHashMap<>();
+public final class MountPictures extends PictureSet {
 
   private MountPictures() {}
 
@@ -37,27 +31,5 @@ public final class MountPictures {
                     PivotSection.draw(
                         "section-seat", p.duty(), result.design().ballMaterial(), p.force())));
     return pictures;
-  }
-
-  private void add(Picture picture) {
-    byName.put(picture.name(), picture);
-  }
-
-  /**
-   * Returns the pictures by name.
-   *
-   * @return name and picture
-   */
-  public Map<String, Picture> byName() {
-    return Map.copyOf(byName);
-  }
-
-  /**
-   * Returns the names.
-   *
-   * @return in a fixed order
-   */
-  public List<String> names() {
-    return List.copyOf(byName.keySet());
   }
 }

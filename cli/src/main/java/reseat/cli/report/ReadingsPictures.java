@@ -1,10 +1,8 @@
 package reseat.cli.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
@@ -20,7 +18,7 @@ import reseat.study.PredictionStudy;
 import reseat.units.QuantityKind;
 
 /** The pictures of a remount series by name, in the order of the page. */
-public final class ReadingsPictures {
+public final class ReadingsPictures extends PictureSet {
 
   private static final double NONE = Double.POSITIVE_INFINITY;
 
@@ -36,7 +34,6 @@ public final class ReadingsPictures {
   /** Points that a cloud is drawn from. */
   private static final int MOST_POINTS = 20_000;
 
-  private final Map<String, Picture> byName = new LinkedHashMap<>();
   private final ReadingsReport report;
   private final List<ColumnAnalysis> columns;
 
@@ -60,19 +57,6 @@ public final class ReadingsPictures {
       pictures.control(c).ifPresent(pictures::add);
     }
     return pictures;
-  }
-
-  private void add(Picture picture) {
-    byName.put(picture.name(), picture);
-  }
-
-  /**
-   * Returns the pictures by name.
-   *
-   * @return in the order of the page
-   */
-  public Map<String, Picture> byName() {
-    return java.util.Collections.unmodifiableMap(byName);
   }
 
   private static AxisQuantity quantity(ColumnAnalysis c, String name) {
@@ -217,10 +201,5 @@ public final class ReadingsPictures {
                   new ControlChart.Control(k.mean(), k.lowerLimit(), k.upperLimit()),
                   new ControlChart.Life(k.baseline(), runs.stream().distinct().toList()));
             });
-  }
-
-  /** All pictures whose names begin in a certain way, as blocks of a page. */
-  List<reseat.cli.page.Page.Block> beginning(String start) {
-    return ReportPictures.blocks(byName, start);
   }
 }

@@ -2,12 +2,9 @@ package reseat.cli.report;
 
 import java.util.List;
 import reseat.design.CouplingDesign;
-import reseat.design.MachineAxis;
-import reseat.numerics.VectorScatter;
 import reseat.remount.CauseShares;
 import reseat.remount.RemountScatter;
 import reseat.remount.SelfSeating;
-import reseat.space.Vec3;
 import reseat.study.RemountStudy;
 
 /**
@@ -21,11 +18,13 @@ public final class RemountJson {
   private final JsonWriter json = new JsonWriter();
   private final RemountStudy study;
   private final CouplingDesign design;
+  private final ScatterJson spread;
   private final RemountScatter scatter;
 
   private RemountJson(RemountStudy study) {
     this.study = study;
     design = study.design();
+    spread = new ScatterJson(json, design.axes());
     scatter = study.scatter();
   }
 
@@ -46,23 +45,15 @@ public final class RemountJson {
     json.key("mounts").value(scatter.plan().mounts());
     json.key("failed").value(scatter.failed());
     json.key("seed").value(scatter.plan().seed());
-    json.key("tool_point").beginObject();
-    String[] names = {"x", "y", "z"};
-    for (int k = 0; k < 3; k++) {
-      json.key(names[k]).beginObject();
-      statistics(scatter.inCouplingAxes(), k, "_m");
-      json.end();
-    }
-    json.end();
-    covariances("covariance_m2", scatter.inCouplingAxes());
+    spread.toolPoint(scatter.inCouplingAxes());
     json.key("machine_axes").beginArray();
     for (int k = 0; k < 3; k++) {
       machineAxis(k);
     }
     json.end();
-    along("rotation", scatter.rotation(), "_rad");
-    along("after_cut", scatter.afterCut(), "_m");
-    along("after_reclamp", scatter.afterReclamp(), "_m");
+    spread.along("rotation", scatter.rotation(), "_rad");
+    spread.along("after_cut", scatter.afterCut(), "_m");
+    spread.along("after_reclamp", scatter.afterReclamp(), "_m");
     causes();
     seating();
     failures();
@@ -74,44 +65,11 @@ public final class RemountJson {
     return json.end().finish();
   }
 
-  private void statistics(VectorScatter v, int k, String unit) {
-    json.key("mean" + unit).value(v.mean().component(k));
-    json.key("sd" + unit).value(v.deviation().component(k));
-    json.key("range" + unit).value(v.range().component(k));
-    json.key("p95" + unit).value(v.band().component(k));
-    json.key("least" + unit).value(v.least().component(k));
-    json.key("greatest" + unit).value(v.greatest().component(k));
-  }
-
-  private void covariances(String key, VectorScatter v) {
-    Vec3 s = v.deviation();
-    Vec3 c = v.covariances();
-    json.key(key).beginArray();
-    json.row(s.x() * s.x(), c.x(), c.z());
-    json.row(c.x(), s.y() * s.y(), c.y());
-    json.row(c.z(), c.y(), s.z() * s.z());
-    json.end();
-  }
-
   private void machineAxis(int k) {
-    MachineAxis axis = design.axes().axis(k);
     json.beginObject();
-    json.key("name").value(axis.name());
-    json.key("direction").value(axis.direction());
-    statistics(scatter.toolPoint(), k, "_m");
+    spread.machineAxis(scatter.toolPoint(), k);
     json.key("wanted_m").value(design.targets().repeatability().limit(k));
     json.key("holds").value(study.holds(k));
-    json.end();
-  }
-
-  private void along(String key, VectorScatter v, String unit) {
-    json.key(key).beginArray();
-    for (int k = 0; k < 3 && v.count() > 0; k++) {
-      json.beginObject();
-      json.key("axis").value(design.axes().axis(k).name());
-      statistics(v, k, unit);
-      json.end();
-    }
     json.end();
   }
 

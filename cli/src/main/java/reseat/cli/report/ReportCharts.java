@@ -15,6 +15,7 @@ import reseat.plots.Picture;
 import reseat.plots.chart.BallSizeCurves;
 import reseat.plots.chart.BudgetBars;
 import reseat.plots.chart.ComplianceShares;
+import reseat.plots.chart.CurveRow;
 import reseat.plots.chart.FrequencyList;
 import reseat.plots.chart.PreloadCurves;
 import reseat.plots.chart.RepeatEllipse;
@@ -148,11 +149,9 @@ final class ReportCharts {
   }
 
   private static Optional<Picture> preloadCurves(ReportStudy study) {
-    List<PreloadCurves.Row> rows = new ArrayList<>();
+    List<CurveRow> rows = new ArrayList<>();
     for (DesignCurve.Point p : study.overPreload().points()) {
-      rows.add(
-          new PreloadCurves.Row(
-              p.value(), p.peakPressure(), softest(p), p.sink(), p.scatter().norm()));
+      rows.add(new CurveRow(p.value(), p.peakPressure(), softest(p), p.sink(), p.scatter().norm()));
     }
     return rows.size() < 2
         ? Optional.empty()
@@ -160,11 +159,9 @@ final class ReportCharts {
   }
 
   private static Optional<Picture> ballCurves(ReportStudy study) {
-    List<BallSizeCurves.Row> rows = new ArrayList<>();
+    List<CurveRow> rows = new ArrayList<>();
     for (DesignCurve.Point p : study.overBalls().points()) {
-      rows.add(
-          new BallSizeCurves.Row(
-              p.value(), p.peakPressure(), softest(p), p.sink(), p.scatter().norm()));
+      rows.add(new CurveRow(p.value(), p.peakPressure(), softest(p), p.sink(), p.scatter().norm()));
     }
     double chosen = study.check().design().supports().get(0).ball().diameter();
     return rows.size() < 2
@@ -184,7 +181,7 @@ final class ReportCharts {
         band.least() * nominal, Math.max(band.most(), 0) * nominal, nominal);
   }
 
-  private static PreloadCurves.Limits limits(SeatedCheck check) {
+  private static CurveRow.Limits limits(SeatedCheck check) {
     double pressure = Double.POSITIVE_INFINITY;
     for (ContactLimits limits : check.limits()) {
       pressure =
@@ -195,6 +192,6 @@ final class ReportCharts {
                   .map(l -> check.design().targets().pressureShare() * l.peakPressure())
                   .orElse(Double.POSITIVE_INFINITY));
     }
-    return new PreloadCurves.Limits(pressure, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+    return new CurveRow.Limits(pressure, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
   }
 }

@@ -1,19 +1,15 @@
 package reseat.cli.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import reseat.check.PreloadDeviceCheck;
 import reseat.check.PreloadLineCheck;
-import reseat.cli.page.Page;
 import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadBand;
 import reseat.equilibrium.StiffnessCentre;
-import reseat.plots.Picture;
 import reseat.plots.chart.DeviceBand;
 import reseat.plots.drawing.BallStudSection;
 import reseat.plots.drawing.PlanView;
@@ -26,9 +22,7 @@ import reseat.study.ReportStudy;
 import reseat.study.SeatedCheck;
 
 /** The pictures of a report by name, in the order of the page. */
-public final class ReportPictures {
-
-  private final Map<String, Picture> byName = new LinkedHashMap<>();
+public final class ReportPictures extends PictureSet {
 
   private ReportPictures() {}
 
@@ -98,52 +92,5 @@ public final class ReportPictures {
             .ifPresent(this::add);
       }
     }
-  }
-
-  private void add(Picture picture) {
-    byName.put(picture.name(), picture);
-  }
-
-  /**
-   * Returns the pictures by name.
-   *
-   * @return in the order of the page
-   */
-  public Map<String, Picture> byName() {
-    return Map.copyOf(byName);
-  }
-
-  /**
-   * Returns the names.
-   *
-   * @return in the order of the page
-   */
-  public List<String> names() {
-    return List.copyOf(byName.keySet());
-  }
-
-  /** A picture for a page. */
-  Page.Figure figure(String name) {
-    return figure(byName.get(name));
-  }
-
-  private static Page.Figure figure(Picture p) {
-    return new Page.Figure(p.svgElement(), p.title() + ". " + p.caption());
-  }
-
-  /** All pictures whose names begin in a certain way, as blocks of a page. */
-  List<Page.Block> beginning(String start) {
-    return blocks(byName, start);
-  }
-
-  /** The same of any pictures. */
-  static List<Page.Block> blocks(Map<String, Picture> pictures, String start) {
-    List<Page.Block> blocks = new ArrayList<>();
-    for (Map.Entry<String, Picture> p : pictures.entrySet()) {
-      if (p.getKey().startsWith(start)) {
-        blocks.add(new Page.Drawing(figure(p.getValue())));
-      }
-    }
-    return blocks;
   }
 }
