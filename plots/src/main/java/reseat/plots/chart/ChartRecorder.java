@@ -13,6 +13,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import reseat.plots.scene.Box;
@@ -36,6 +37,10 @@ final class ChartRecorder extends VectorGraphics2D {
   private static final double SAME = 1e-6;
   private static final double HAIR = 1.5;
 
+  private static final Comparator<Mark> READING_ORDER =
+      Comparator.<Mark>comparingLong(mark -> Math.round(100 * ((Mark.Text) mark).at().y()))
+          .thenComparingDouble(mark -> ((Mark.Text) mark).at().x());
+
   private final KnownWords words;
   private final List<Mark> marks = new ArrayList<>();
   private List<Point> run = new ArrayList<>();
@@ -46,9 +51,21 @@ final class ChartRecorder extends VectorGraphics2D {
     this.words = words;
   }
 
-  /** What was painted, in order. */
+  /** What was painted, in order; words that follow each other from top left to bottom right. */
   List<Mark> marks() {
     endRun();
+    // The library paints the words along an axis in the order of a hash of their places, which the
+    // last bit of a place decides.
+    for (int from = 0; from < marks.size(); from++) {
+      int to = from;
+      while (to < marks.size() && marks.get(to) instanceof Mark.Text) {
+        to++;
+      }
+      if (to > from) {
+        marks.subList(from, to).sort(READING_ORDER);
+        from = to;
+      }
+    }
     return List.copyOf(marks);
   }
 
