@@ -28,7 +28,6 @@ final class InterchangeCommand implements FileCommand {
   private static final String NAME = "reseat interchange: ";
   private static final long HOLDERS = 100_000;
   private static final long MOST = 10_000_000_000L;
-  private static final int MOST_THREADS = 1024;
 
   /** Mountings from which repeatability is taken: its standard deviation is then good to 2 %. */
   private static final long MOUNTS = 2000;
@@ -51,18 +50,10 @@ final class InterchangeCommand implements FileCommand {
             "Draws holders on one post within the tolerances of the design file: how alike they"
                 + " are, with and without an offset table, and which dimension matters.");
     spec.addPositional(Options.file("design file with [tolerances] (see 'reseat starter')"));
-    spec.addOption(
-        Options.value(
-            "--holders", "N", String.class, String.valueOf(HOLDERS), "holders to draw on a post"));
-    spec.addOption(Options.value("--posts", "P", String.class, "1", "posts to draw"));
-    spec.addOption(Options.value("--seed", "S", String.class, "1", "seed of all luck"));
-    spec.addOption(
-        Options.value(
-            "--threads",
-            "T",
-            String.class,
-            String.valueOf(Runtime.getRuntime().availableProcessors()),
-            "threads to work with; the result does not depend on it"));
+    spec.addOption(Options.number("--holders", "N", HOLDERS, "holders to draw on a post"));
+    spec.addOption(Options.number("--posts", "P", 1, "posts to draw"));
+    spec.addOption(Options.seed());
+    spec.addOption(Options.threads());
     spec.addOption(
         Options.text(
             "--within",
@@ -135,13 +126,13 @@ final class InterchangeCommand implements FileCommand {
 
   private static InterchangeStudy.Wish wish(ParseResult given, CouplingDesign design)
       throws UnusableChoice, UnreadableCsv, IOException {
-    long posts = WholeNumber.of("--posts", value(given, "--posts"), 1, MOST);
+    long posts = WholeNumber.of(given, "--posts", 1, MOST);
     InterchangePlan plan =
         new InterchangePlan(
             posts,
-            WholeNumber.of("--holders", value(given, "--holders"), 2, MOST / posts),
-            WholeNumber.of("--seed", value(given, "--seed"), Long.MIN_VALUE, Long.MAX_VALUE),
-            (int) WholeNumber.of("--threads", value(given, "--threads"), 1, MOST_THREADS));
+            WholeNumber.of(given, "--holders", 2, MOST / posts),
+            WholeNumber.seed(given),
+            WholeNumber.threads(given));
     String within = given.matchedOptionValue("--within", "");
     double calibration = length("--calibration", value(given, "--calibration"));
     if (calibration < 0) {
@@ -201,48 +192,38 @@ final class InterchangeCommand implements FileCommand {
       InterchangeStudy.Wish wish,
       boolean json,
       PrintWriter out,
-      PrintWriter err) {
+      PrintWriter err)
+      throws IOException {
     if (StandingDesign.of(design, NAME + file + ": ", err).isEmpty()) {
       return ExitCode.NO_SOLUTION;
     }
-    long work = wish.plan().posts() * wish.plan().holders();
-    ProgressLine progress = new ProgressLine(err, watched, work, System::nanoTime);
-    Interruption interruption =
-        Interruption.expect(
+    long holders = wish.plan().posts() * wish.plan().holders();
+    LongRun run =
+        new LongRun(
             err,
-            () -> {
-              progress.wipe();
-              return NAME
-                  + "stopped after "
-                  + progress.done()
-                  + " of "
-                  + work
-                  + " holders; nothing was written";
-            });
-    InterchangeStudy study = null;
-    String refused = "";
-    int code = ExitCode.BAD_INPUT;
-    boolean stopped;
+            watched,
+            holders,
+            done ->
+                NAME
+                    + "stopped after "
+                    + done
+                    + " of "
+                    + holders
+                    + " holders; nothing was written");
+    Optional<InterchangeStudy> result;
     try {
-      study = InterchangeStudy.run(design, wish, progress::at);
+      result = run.result(told -> InterchangeStudy.run(design, wish, told));
     } catch (IllegalArgumentException e) {
-      refused = e.getMessage();
+      err.println(NAME + file + ": " + e.getMessage());
+      return ExitCode.BAD_INPUT;
     } catch (NoEquilibriumException e) {
-      refused = e.getMessage();
-      code = ExitCode.NO_SOLUTION;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    } finally {
-      stopped = !interruption.over();
-      progress.wipe();
+      err.println(NAME + file + ": " + e.getMessage());
+      return ExitCode.NO_SOLUTION;
     }
-    if (!refused.isEmpty()) {
-      err.println(NAME + file + ": " + refused);
-      return code;
-    }
-    if (study == null || stopped) {
+    if (result.isEmpty()) {
       return ExitCode.INTERRUPTED;
     }
+    InterchangeStudy study = result.get();
     out.print(json ? InterchangeJson.of(study) : InterchangeText.of(study));
     return study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
   }

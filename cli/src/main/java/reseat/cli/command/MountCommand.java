@@ -12,10 +12,8 @@ import reseat.cli.report.MountPictures;
 import reseat.cli.report.MountText;
 import reseat.designfile.BallMountFile;
 import reseat.designfile.DesignProblem;
-import reseat.plots.Picture;
 import reseat.study.MountResult;
 import reseat.study.MountStudy;
-import reseat.units.NearestWord;
 
 /** Looks at one ball mount: stud, bond, thread, lock nut, seat, adjustment. */
 final class MountCommand implements FileCommand {
@@ -92,23 +90,12 @@ final class MountCommand implements FileCommand {
     if (looked.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    MountPictures pictures = MountPictures.of(looked.get());
-    String name = given.matchedOptionValue(PICTURE, "");
-    Picture picture = pictures.byName().get(name);
-    if (picture == null) {
-      err.println(
-          "reseat mount: no picture '"
-              + name
-              + "'"
-              + NearestWord.to(name, pictures.names())
-                  .map(n -> "; did you mean " + n + "?")
-                  .orElse(""));
-      err.println("Pictures of this mount: " + String.join(", ", pictures.names()));
-      return ExitCode.BAD_INPUT;
-    }
-    byte[] content = given.hasMatchedOption("--png") ? picture.png(2) : picture.svg();
-    WholeFile.write(target, content, given.hasMatchedOption("--force"));
-    out.println("wrote " + target + ": " + picture.caption());
-    return ExitCode.HOLDS;
+    return new OnePicture(
+            "reseat mount",
+            "this mount",
+            target,
+            given.hasMatchedOption("--png"),
+            given.hasMatchedOption("--force"))
+        .write(given.matchedOptionValue(PICTURE, ""), MountPictures.of(looked.get()), out, err);
   }
 }

@@ -11,6 +11,9 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  */
 final class Options {
 
+  static final String SEED = "--seed";
+  static final String THREADS = "--threads";
+
   private Options() {}
 
   /**
@@ -59,6 +62,41 @@ final class Options {
         .defaultValue(standard.toString())
         .description(description + " (" + standard + " if not given)")
         .build();
+  }
+
+  /**
+   * A whole number, read as text so that it may be written 1e6.
+   *
+   * @param name such as {@code --mounts}
+   * @param label what stands for the number in help, such as {@code N}
+   * @param standard the number if the option is not given
+   * @param description what the number decides
+   * @return an option of type {@link String}, for {@link WholeNumber}
+   */
+  static OptionSpec number(String name, String label, long standard, String description) {
+    return value(name, label, String.class, String.valueOf(standard), description);
+  }
+
+  /**
+   * The seed of all luck.
+   *
+   * @return an option for {@link WholeNumber#seed}
+   */
+  static OptionSpec seed() {
+    return number(SEED, "S", 1, "seed of all luck");
+  }
+
+  /**
+   * The number of threads, as many as the machine has processors if not given.
+   *
+   * @return an option for {@link WholeNumber#threads}
+   */
+  static OptionSpec threads() {
+    return number(
+        THREADS,
+        "T",
+        Runtime.getRuntime().availableProcessors(),
+        "threads to work with; the result does not depend on it");
   }
 
   /**

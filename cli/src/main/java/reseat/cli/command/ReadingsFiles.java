@@ -18,8 +18,6 @@ import reseat.cli.report.ReadingsPictures;
 import reseat.cli.report.ReadingsReport;
 import reseat.cli.report.ReadingsText;
 import reseat.cli.report.Stamp;
-import reseat.plots.Picture;
-import reseat.units.NearestWord;
 
 /** The page of a remount series with its files, or one of its pictures. */
 final class ReadingsFiles {
@@ -109,7 +107,9 @@ final class ReadingsFiles {
   int write(Path file, ReadingsReport report, PrintWriter out, PrintWriter err) throws IOException {
     ReadingsPictures pictures = ReadingsPictures.of(report);
     if (has(PICTURE)) {
-      return picture(pictures.byName(), out, err);
+      return new OnePicture(
+              "reseat readings", "these readings", target(), has("--png"), choices.force())
+          .write(choices.text(PICTURE), pictures, out, err);
     }
     Map<Path, String> others = new LinkedHashMap<>();
     other(others, "--probes", "Probes");
@@ -141,27 +141,5 @@ final class ReadingsFiles {
 
   private static byte[] utf8(String text) {
     return text.getBytes(StandardCharsets.UTF_8);
-  }
-
-  private int picture(Map<String, Picture> pictures, PrintWriter out, PrintWriter err)
-      throws IOException {
-    String name = choices.text(PICTURE);
-    for (Map.Entry<String, Picture> p : pictures.entrySet()) {
-      if (p.getKey().equalsIgnoreCase(name)) {
-        byte[] content = has("--png") ? p.getValue().png(2) : p.getValue().svg();
-        WholeFile.write(target(), content, choices.force());
-        out.println("wrote " + target() + ": " + p.getValue().caption());
-        return ExitCode.HOLDS;
-      }
-    }
-    err.println(
-        "reseat readings: no picture '"
-            + name
-            + "'"
-            + NearestWord.to(name, pictures.keySet())
-                .map(n -> "; did you mean " + n + "?")
-                .orElse(""));
-    err.println("Pictures of these readings: " + String.join(", ", pictures.keySet()));
-    return ExitCode.BAD_INPUT;
   }
 }

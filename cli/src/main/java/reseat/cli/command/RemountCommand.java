@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.cli.report.RemountJson;
 import reseat.cli.report.RemountText;
@@ -21,8 +20,8 @@ import reseat.units.NearestWord;
 final class RemountCommand implements FileCommand {
 
   private static final String NAME = "reseat remount: ";
+  private static final long MOUNTS = 10_000;
   private static final long MOST_MOUNTS = 10_000_000_000L;
-  private static final int MOST_THREADS = 1024;
   private static final long MOST_CAUSE_MOUNTS = 100_000_000L;
 
   /** Mounts in each set of the search for causes unless told otherwise. */
@@ -56,34 +55,26 @@ final class RemountCommand implements FileCommand {
             "Simulates tool changes with friction: scatter of the tool point, what causes it,"
                 + " whether the holder seats itself.");
     spec.addPositional(Options.file("design file (see 'reseat starter')"));
-    spec.addOption(number("--mounts", "N", "10000", "tool changes to simulate"));
-    spec.addOption(number("--seed", "S", "1", "seed of all luck"));
-    spec.addOption(
-        number(
-            "--threads",
-            "T",
-            String.valueOf(Runtime.getRuntime().availableProcessors()),
-            "threads to work with; the result does not depend on it"));
+    spec.addOption(Options.number("--mounts", "N", MOUNTS, "tool changes to simulate"));
+    spec.addOption(Options.seed());
+    spec.addOption(Options.threads());
     spec.addOption(Options.text("--cut", "CASE", "load case that comes and goes after each mount"));
     spec.addOption(
         Options.flag("--reclamp", "let the preload go and clamp again after each mount"));
     spec.addOption(
-        number(
+        Options.value(
             "--causes",
             "N",
+            String.class,
             "on",
             "search for causes: on, off, or the number of mounts in each of its sets"));
     spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
   }
 
-  private static OptionSpec number(String name, String label, String standard, String description) {
-    return Options.value(name, label, String.class, standard, description);
-  }
-
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
     int threads = Runtime.getRuntime().availableProcessors();
-    return run(file, new Wish(10_000, 1, threads, "", false, CAUSE_MOUNTS, false), out, err);
+    return run(file, new Wish(MOUNTS, 1, threads, "", false, CAUSE_MOUNTS, false), out, err);
   }
 
   @Override
@@ -97,7 +88,7 @@ final class RemountCommand implements FileCommand {
   }
 
   private static Wish wish(ParseResult given) throws UnusableChoice {
-    String causes = value(given, "--causes");
+    String causes = given.commandSpec().findOption("--causes").getValue();
     long causeMounts =
         switch (causes) {
           case "on" -> CAUSE_MOUNTS;
@@ -105,17 +96,13 @@ final class RemountCommand implements FileCommand {
           default -> WholeNumber.of("--causes", causes, 2, MOST_CAUSE_MOUNTS);
         };
     return new Wish(
-        WholeNumber.of("--mounts", value(given, "--mounts"), 2, MOST_MOUNTS),
-        WholeNumber.of("--seed", value(given, "--seed"), Long.MIN_VALUE, Long.MAX_VALUE),
-        (int) WholeNumber.of("--threads", value(given, "--threads"), 1, MOST_THREADS),
+        WholeNumber.of(given, "--mounts", 2, MOST_MOUNTS),
+        WholeNumber.seed(given),
+        WholeNumber.threads(given),
         given.matchedOptionValue("--cut", ""),
         given.hasMatchedOption("--reclamp"),
         causeMounts,
         given.hasMatchedOption("--json"));
-  }
-
-  private static String value(ParseResult given, String option) {
-    return given.commandSpec().findOption(option).getValue();
   }
 
   private int run(Path file, Wish wish, PrintWriter out, PrintWriter err) throws IOException {
@@ -147,36 +134,28 @@ final class RemountCommand implements FileCommand {
     return false;
   }
 
-  private int simulate(Equilibrium standing, Wish wish, PrintWriter out, PrintWriter err) {
+  private int simulate(Equilibrium standing, Wish wish, PrintWriter out, PrintWriter err)
+      throws IOException {
     RemountPlan plan =
         new RemountPlan(wish.mounts(), wish.seed(), wish.threads(), wish.cutCase(), wish.reclamp());
-    long work = RemountStudy.work(plan, wish.causeMounts());
-    ProgressLine progress = new ProgressLine(err, watched, work, System::nanoTime);
-    Interruption interruption =
-        Interruption.expect(
+    LongRun run =
+        new LongRun(
             err,
-            () -> {
-              progress.wipe();
-              return NAME
-                  + "stopped after "
-                  + Math.min(progress.done(), plan.mounts())
-                  + " of "
-                  + plan.mounts()
-                  + " mounts; nothing was written";
-            });
-    RemountStudy study = null;
-    boolean stopped;
-    try {
-      study = RemountStudy.run(standing, plan, wish.causeMounts(), progress::at);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    } finally {
-      stopped = !interruption.over();
-      progress.wipe();
-    }
-    if (study == null || stopped) {
+            watched,
+            RemountStudy.work(plan, wish.causeMounts()),
+            done ->
+                NAME
+                    + "stopped after "
+                    + Math.min(done, plan.mounts())
+                    + " of "
+                    + plan.mounts()
+                    + " mounts; nothing was written");
+    Optional<RemountStudy> result =
+        run.result(told -> RemountStudy.run(standing, plan, wish.causeMounts(), told));
+    if (result.isEmpty()) {
       return ExitCode.INTERRUPTED;
     }
+    RemountStudy study = result.get();
     out.print(wish.json() ? RemountJson.of(study) : RemountText.of(study));
     return study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
   }

@@ -24,7 +24,6 @@ import reseat.cli.report.ReportPictures;
 import reseat.cli.report.ResponsePicture;
 import reseat.cli.report.Stamp;
 import reseat.design.CouplingDesign;
-import reseat.plots.Picture;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
 import reseat.study.ReportStudy;
@@ -36,6 +35,9 @@ import reseat.units.NearestWord;
 final class ReportCommand implements Subcommand {
 
   private static final String NAME = "report";
+  private static final long MOUNTS = 10_000;
+  private static final long HOLDERS = 100_000;
+  private static final long MOST = 10_000_000_000L;
 
   /** Begins the name of a picture that shows the answer to one dimension. */
   private static final String RESPONSE = "response:";
@@ -56,18 +58,11 @@ final class ReportCommand implements Subcommand {
             .required(true)
             .description("folder to write; with --picture, the file to write")
             .build());
-    spec.addOption(Options.value("--mounts", "N", Long.class, 10_000L, "tool changes to simulate"));
+    spec.addOption(Options.number("--mounts", "N", MOUNTS, "tool changes to simulate"));
     spec.addOption(
-        Options.value(
-            "--holders", "N", Long.class, 100_000L, "holders to draw, if tolerances are given"));
-    spec.addOption(Options.value("--seed", "S", Long.class, 1L, "seed of all luck"));
-    spec.addOption(
-        Options.value(
-            "--threads",
-            "T",
-            Integer.class,
-            Runtime.getRuntime().availableProcessors(),
-            "threads to work with; the result does not depend on it"));
+        Options.number("--holders", "N", HOLDERS, "holders to draw, if tolerances are given"));
+    spec.addOption(Options.seed());
+    spec.addOption(Options.threads());
     spec.addOption(
         OptionSpec.builder("--picture")
             .paramLabel("NAME")
@@ -89,14 +84,16 @@ final class ReportCommand implements Subcommand {
   public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
     Path file = given.matchedPositionalValue(0, null);
     Path folder = given.matchedOptionValue("--output", null);
-    ReportStudy.Effort effort =
-        new ReportStudy.Effort(
-            given.matchedOptionValue("--mounts", 10_000L),
-            given.matchedOptionValue("--holders", 100_000L),
-            given.matchedOptionValue("--seed", 1L),
-            given.matchedOptionValue("--threads", Runtime.getRuntime().availableProcessors()));
-    if (effort.mounts() < 2 || effort.holders() < 2 || effort.threads() < 1) {
-      err.println("reseat report: --mounts and --holders must be at least 2, --threads at least 1");
+    ReportStudy.Effort effort;
+    try {
+      effort =
+          new ReportStudy.Effort(
+              WholeNumber.of(given, "--mounts", 2, MOST),
+              WholeNumber.of(given, "--holders", 2, MOST),
+              WholeNumber.seed(given),
+              WholeNumber.threads(given));
+    } catch (UnusableChoice e) {
+      err.println("reseat report: " + e.getMessage());
       return ExitCode.BAD_INPUT;
     }
     if (given.hasMatchedOption("--picture")) {
@@ -181,22 +178,19 @@ final class ReportCommand implements Subcommand {
       return response(given, design.get(), name.substring(RESPONSE.length()), target, out, err);
     }
     ReportPictures pictures = ReportPictures.of(seated);
-    if (!pictures.names().contains(name)) {
+    if (pictures.named(name).isEmpty()) {
       pictures = ReportPictures.of(study(seated, effort));
     }
-    Picture picture = pictures.byName().get(name);
-    if (picture == null) {
-      err.println(
-          "reseat report: no picture '"
-              + name
-              + "'"
-              + NearestWord.to(name, pictures.names())
-                  .map(n -> "; did you mean " + n + "?")
-                  .orElse(""));
-      err.println("Pictures of this design: " + String.join(", ", pictures.names()));
-      return ExitCode.BAD_INPUT;
-    }
-    return write(given, picture, target, out);
+    return written(given, target).write(name, pictures, out, err);
+  }
+
+  private static OnePicture written(ParseResult given, Path target) {
+    return new OnePicture(
+        "reseat report",
+        "this design",
+        target,
+        given.hasMatchedOption("--png"),
+        given.hasMatchedOption(FORCE));
   }
 
   private static int response(
@@ -218,15 +212,7 @@ final class ReportCommand implements Subcommand {
       err.println("Dimensions of this design: " + String.join(", ", names));
       return ExitCode.BAD_INPUT;
     }
-    return write(given, ResponsePicture.of(study.get(), design), target, out);
-  }
-
-  private static int write(ParseResult given, Picture picture, Path target, PrintWriter out)
-      throws IOException {
-    byte[] content = given.hasMatchedOption("--png") ? picture.png(2) : picture.svg();
-    WholeFile.write(target, content, given.hasMatchedOption(FORCE));
-    out.println("wrote " + target + ": " + picture.caption());
-    return ExitCode.HOLDS;
+    return written(given, target).write(ResponsePicture.of(study.get(), design), out);
   }
 
   /** Writes again whenever the file's time changes, until the program is stopped. */

@@ -2,12 +2,9 @@ package reseat.cli.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -31,9 +28,7 @@ import reseat.study.SizingStudy;
 final class SizeCommand implements Subcommand {
 
   private static final String NAME = "reseat size: ";
-  private static final int MOST_THREADS = 1024;
   private static final int MOST_PARTS = 1_000_000;
-  private static final double SCALE = 2;
 
   private final boolean watched;
 
@@ -78,14 +73,8 @@ final class SizeCommand implements Subcommand {
     spec.addOption(Options.text("--part", "K/N", "judge part K of N only, to be joined later"));
     spec.addOption(
         Options.several("--merge", "CSV", "join the candidates of all parts instead of judging"));
-    spec.addOption(Options.flag("--force", "replace files that exist already"));
-    spec.addOption(
-        Options.value(
-            "--threads",
-            "T",
-            String.class,
-            String.valueOf(Runtime.getRuntime().availableProcessors()),
-            "threads to work with; the result does not depend on it"));
+    ResultFiles.describeForce(spec);
+    spec.addOption(Options.threads());
     spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
   }
 
@@ -132,13 +121,7 @@ final class SizeCommand implements Subcommand {
       wish = wish.withRankBy(rule.get());
     }
     int[] part = part(given.matchedOptionValue("--part", "1/1"));
-    int threads =
-        (int)
-            WholeNumber.of(
-                "--threads",
-                given.commandSpec().findOption("--threads").getValue(),
-                1,
-                MOST_THREADS);
+    int threads = WholeNumber.threads(given);
     return new SizingPlan(SizingSpace.of(file, wish), wish, part[0], part[1], threads);
   }
 
@@ -151,32 +134,15 @@ final class SizeCommand implements Subcommand {
     return new int[] {(int) WholeNumber.of("--part", parts[0], 1, of), of};
   }
 
-  private static Path target(ParseResult given, String option) {
-    String name = given.matchedOptionValue(option, "");
-    return name.isEmpty() ? null : Path.of(name);
-  }
-
   private static void checkTargets(ParseResult given) throws UnusableChoice, IOException {
-    Path picture = target(given, "--picture");
-    if (picture != null && !isPng(picture) && !picture.toString().endsWith(".svg")) {
-      throw new UnusableChoice("--picture is '" + picture + "'; end it in .svg or .png", null);
-    }
-    for (String option : List.of("--winner", "--picture")) {
-      Path file = target(given, option);
-      if (file != null && !given.hasMatchedOption("--force") && Files.exists(file)) {
-        throw new FileAlreadyExistsException(file.toString());
-      }
-    }
-    if (given.hasMatchedOption("--resume") && target(given, "--candidates") == null) {
+    ResultFiles files = new ResultFiles(given);
+    files.check("--winner", "--picture");
+    if (given.hasMatchedOption("--resume") && files.named("--candidates").isEmpty()) {
       throw new UnusableChoice("--resume goes on with a file; name it by --candidates", null);
     }
-    if (given.hasMatchedOption("--merge") && target(given, "--candidates") != null) {
+    if (given.hasMatchedOption("--merge") && files.named("--candidates").isPresent()) {
       throw new UnusableChoice("--merge judges nothing, so leave --candidates out", null);
     }
-  }
-
-  private static boolean isPng(Path file) {
-    return file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
   }
 
   private int run(ParseResult given, SizingPlan plan, PrintWriter out, PrintWriter err)
@@ -192,7 +158,7 @@ final class SizeCommand implements Subcommand {
       return ExitCode.INTERRUPTED;
     }
     SizingStudy study = SizingStudy.of(plan, tally);
-    write(given, study, err);
+    write(new ResultFiles(given), study, err);
     out.print(given.hasMatchedOption("--json") ? SizeJson.of(study) : SizeText.of(study));
     return study.holding() > 0 ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
   }
@@ -200,45 +166,38 @@ final class SizeCommand implements Subcommand {
   /** Judges all candidates; false if it was stopped. */
   private boolean search(ParseResult given, SizingPlan plan, SizingTally tally, PrintWriter err)
       throws IOException {
-    Path candidates = target(given, "--candidates");
-    ProgressLine progress = new ProgressLine(err, watched, plan.count(), System::nanoTime);
-    try (CandidateFile rows = open(given, candidates, plan, tally)) {
-      Interruption interruption =
-          Interruption.expect(
-              err,
-              () -> {
-                progress.wipe();
-                return NAME
+    Path candidates = new ResultFiles(given).named("--candidates").orElse(null);
+    LongRun run =
+        new LongRun(
+            err,
+            watched,
+            plan.count(),
+            done ->
+                NAME
                     + "stopped after "
-                    + progress.done()
+                    + done
                     + " of "
                     + plan.count()
                     + " candidates; "
                     + (candidates == null
                         ? "nothing was written"
-                        : "go on with --candidates " + candidates + " --resume");
-              });
-      try {
-        SizingSearch.run(
-            plan,
-            tally,
-            c -> {
-              if (rows != null) {
-                rows.write(c);
-              }
-            },
-            progress::at);
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-        return false;
-      } finally {
-        progress.wipe();
-        if (!interruption.over()) {
-          Thread.currentThread().interrupt();
-        }
-      }
+                        : "go on with --candidates " + candidates + " --resume"));
+    try (CandidateFile rows = open(given, candidates, plan, tally)) {
+      return run.result(
+              told -> {
+                SizingSearch.run(
+                    plan,
+                    tally,
+                    c -> {
+                      if (rows != null) {
+                        rows.write(c);
+                      }
+                    },
+                    told);
+                return plan;
+              })
+          .isPresent();
     }
-    return !Thread.interrupted();
   }
 
   private static CandidateFile open(
@@ -255,24 +214,23 @@ final class SizeCommand implements Subcommand {
     return CandidateFile.begin(file, plan);
   }
 
-  private static void write(ParseResult given, SizingStudy study, PrintWriter err)
+  private static void write(ResultFiles files, SizingStudy study, PrintWriter err)
       throws IOException {
-    boolean force = given.hasMatchedOption("--force");
-    Path winner = target(given, "--winner");
-    if (winner != null && study.winner().isEmpty()) {
-      err.println(NAME + "no candidate keeps every limit, so " + winner + " was not written");
-    } else if (winner != null) {
-      String text =
-          study.plan().space().file().textWith(study.winner().orElseThrow().alterations());
-      WholeFile.write(winner, text.getBytes(StandardCharsets.UTF_8), force);
+    Optional<Path> winner = files.named("--winner");
+    if (winner.isPresent() && study.winner().isEmpty()) {
+      err.println(NAME + "no candidate keeps every limit, so " + winner.get() + " was not written");
+    } else if (winner.isPresent()) {
+      files.write(
+          winner.get(),
+          study.plan().space().file().textWith(study.winner().orElseThrow().alterations()));
     }
-    Path file = target(given, "--picture");
-    if (file != null) {
+    Optional<Path> file = files.named("--picture");
+    if (file.isPresent()) {
       Optional<Picture> picture = SizePicture.of(study);
       if (picture.isEmpty()) {
-        err.println(NAME + "no candidate keeps every limit, so " + file + " was not written");
+        err.println(NAME + "no candidate keeps every limit, so " + file.get() + " was not written");
       } else {
-        WholeFile.write(file, isPng(file) ? picture.get().png(SCALE) : picture.get().svg(), force);
+        files.write(file.get(), picture.get());
       }
     }
   }

@@ -2,13 +2,9 @@ package reseat.cli.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -32,8 +28,6 @@ final class SweepCommand implements Subcommand {
   private static final String NAME = "reseat sweep: ";
   private static final int MOUNTS = 1000;
   private static final int MOST_MOUNTS = 100_000_000;
-  private static final int MOST_THREADS = 1024;
-  private static final double SCALE = 2;
 
   private final boolean watched;
 
@@ -70,22 +64,12 @@ final class SweepCommand implements Subcommand {
             "--picture",
             "OUT",
             "draw curves over one key, or a map of the first output over two; .svg or .png"));
-    spec.addOption(Options.flag("--force", "replace files that exist already"));
+    ResultFiles.describeForce(spec);
     spec.addOption(
-        Options.value(
-            "--mounts",
-            "N",
-            String.class,
-            String.valueOf(MOUNTS),
-            "tool changes to simulate at each point, for scatter"));
-    spec.addOption(Options.value("--seed", "S", String.class, "1", "seed of all luck"));
-    spec.addOption(
-        Options.value(
-            "--threads",
-            "T",
-            String.class,
-            String.valueOf(Runtime.getRuntime().availableProcessors()),
-            "threads to work with; the result does not depend on it"));
+        Options.number(
+            "--mounts", "N", MOUNTS, "tool changes to simulate at each point, for scatter"));
+    spec.addOption(Options.seed());
+    spec.addOption(Options.threads());
     spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
   }
 
@@ -106,12 +90,7 @@ final class SweepCommand implements Subcommand {
     }
     try {
       SweepPlan plan = plan(given, file, design.get());
-      for (String option : List.of("--csv", "--picture")) {
-        Path target = target(given, option);
-        if (target != null && !given.hasMatchedOption("--force") && Files.exists(target)) {
-          throw new FileAlreadyExistsException(target.toString());
-        }
-      }
+      new ResultFiles(given).check("--csv", "--picture");
       return run(given, plan, design.get().title(), out, err);
     } catch (UnusableChoice | IllegalArgumentException e) {
       err.println(NAME + e.getMessage());
@@ -135,12 +114,7 @@ final class SweepCommand implements Subcommand {
     for (String text : given.matchedOptionValue("--output", List.<String>of())) {
       outputs.add(OutputCatalog.named(design, text));
     }
-    Path picture = target(given, "--picture");
-    if (picture != null) {
-      String ending = picture.toString().toLowerCase(Locale.ROOT);
-      if (!ending.endsWith(".svg") && !ending.endsWith(".png")) {
-        throw new UnusableChoice("--picture is '" + picture + "'; end it in .svg or .png", null);
-      }
+    if (given.hasMatchedOption("--picture")) {
       Optional<String> obstacle = SweepPicture.obstacle(axes);
       if (obstacle.isPresent()) {
         throw new UnusableChoice("--picture: " + obstacle.get(), null);
@@ -150,49 +124,31 @@ final class SweepCommand implements Subcommand {
         file,
         axes,
         outputs.isEmpty() ? OutputCatalog.usual(design) : outputs,
-        (int) WholeNumber.of("--mounts", value(given, "--mounts"), 2, MOST_MOUNTS),
-        WholeNumber.of("--seed", value(given, "--seed"), Long.MIN_VALUE, Long.MAX_VALUE),
-        (int) WholeNumber.of("--threads", value(given, "--threads"), 1, MOST_THREADS));
-  }
-
-  private static String value(ParseResult given, String option) {
-    return given.commandSpec().findOption(option).getValue();
-  }
-
-  private static Path target(ParseResult given, String option) {
-    String name = given.matchedOptionValue(option, "");
-    return name.isEmpty() ? null : Path.of(name);
+        (int) WholeNumber.of(given, "--mounts", 2, MOST_MOUNTS),
+        WholeNumber.seed(given),
+        WholeNumber.threads(given));
   }
 
   private int run(ParseResult given, SweepPlan plan, String title, PrintWriter out, PrintWriter err)
       throws IOException {
-    ProgressLine progress = new ProgressLine(err, watched, plan.points(), System::nanoTime);
-    Interruption interruption =
-        Interruption.expect(
+    LongRun run =
+        new LongRun(
             err,
-            () -> {
-              progress.wipe();
-              return NAME
-                  + "stopped after "
-                  + progress.done()
-                  + " of "
-                  + plan.points()
-                  + " points; nothing was written";
-            });
-    SweepStudy study = null;
-    boolean stopped;
-    try {
-      study = SweepStudy.run(plan, progress::at);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    } finally {
-      stopped = !interruption.over();
-      progress.wipe();
-    }
-    if (study == null || stopped) {
+            watched,
+            plan.points(),
+            done ->
+                NAME
+                    + "stopped after "
+                    + done
+                    + " of "
+                    + plan.points()
+                    + " points; nothing was written");
+    Optional<SweepStudy> result = run.result(told -> SweepStudy.run(plan, told));
+    if (result.isEmpty()) {
       return ExitCode.INTERRUPTED;
     }
-    write(given, study, err);
+    SweepStudy study = result.get();
+    write(new ResultFiles(given), study, err);
     out.print(
         given.hasMatchedOption("--json")
             ? SweepTables.json(study, title)
@@ -208,22 +164,20 @@ final class SweepCommand implements Subcommand {
     return nothing ? ExitCode.NO_SOLUTION : study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
   }
 
-  private static void write(ParseResult given, SweepStudy study, PrintWriter err)
+  private static void write(ResultFiles files, SweepStudy study, PrintWriter err)
       throws IOException {
-    boolean force = given.hasMatchedOption("--force");
-    Path csv = target(given, "--csv");
-    if (csv != null) {
-      WholeFile.write(csv, SweepTables.csv(study).getBytes(StandardCharsets.UTF_8), force);
+    Optional<Path> csv = files.named("--csv");
+    if (csv.isPresent()) {
+      files.write(csv.get(), SweepTables.csv(study));
     }
-    Path file = target(given, "--picture");
-    if (file != null) {
+    Optional<Path> file = files.named("--picture");
+    if (file.isPresent()) {
       Optional<Picture> picture = SweepPicture.of(study);
       if (picture.isEmpty()) {
-        err.println(NAME + "no point has a value to draw, so " + file + " was not written");
+        err.println(NAME + "no point has a value to draw, so " + file.get() + " was not written");
         return;
       }
-      boolean png = file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
-      WholeFile.write(file, png ? picture.get().png(SCALE) : picture.get().svg(), force);
+      files.write(file.get(), picture.get());
     }
   }
 }

@@ -1,11 +1,38 @@
 package reseat.cli.command;
 
 import java.math.BigDecimal;
+import picocli.CommandLine.ParseResult;
 
 /** Reads whole numbers on the command line: plain, or as 1e6. */
 final class WholeNumber {
 
+  private static final int MOST_THREADS = 1024;
+
   private WholeNumber() {}
+
+  /**
+   * Reads the number an option was given, or its standard value.
+   *
+   * @param given the options as read; this one as text
+   * @param option its name
+   * @param least smallest number allowed
+   * @param most largest number allowed
+   * @return the number
+   * @throws UnusableChoice if it is none, or not within the limits
+   */
+  static long of(ParseResult given, String option, long least, long most) throws UnusableChoice {
+    return of(option, given.commandSpec().findOption(option).getValue(), least, most);
+  }
+
+  /** Reads the seed of all luck: any whole number that fits into 64 bits. */
+  static long seed(ParseResult given) throws UnusableChoice {
+    return of(given, Options.SEED, Long.MIN_VALUE, Long.MAX_VALUE);
+  }
+
+  /** Reads the number of threads. */
+  static int threads(ParseResult given) throws UnusableChoice {
+    return (int) of(given, Options.THREADS, 1, MOST_THREADS);
+  }
 
   /**
    * Reads one number.

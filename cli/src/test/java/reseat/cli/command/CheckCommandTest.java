@@ -3,20 +3,17 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class CheckCommandTest {
+class CheckCommandTest extends TypedCommand {
 
   @TempDir private Path folder;
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
   private String failing;
 
   @BeforeEach
@@ -31,16 +28,7 @@ class CheckCommandTest {
 
   private int check(String design, String... options) throws IOException {
     Path file = Files.writeString(folder.resolve("design.toml"), design);
-    String[] args = new String[2 + options.length];
-    args[0] = "check";
-    args[1] = file.toString();
-    System.arraycopy(options, 0, args, 2, options.length);
-    PrintWriter o = new PrintWriter(out, true);
-    PrintWriter e = new PrintWriter(err, true);
-    int code = new Dispatch().run(args, o, e);
-    o.flush();
-    e.flush();
-    return code;
+    return type(List.of("check", file), options);
   }
 
   private static String replaced(String text, String... pairs) {

@@ -3,8 +3,6 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The command as its user meets it, run in this process. */
-class InterchangeCommandTest {
+class InterchangeCommandTest extends TypedCommand {
 
   private static final Path EXAMPLES = Path.of("../docs/examples");
   private static final String POST = EXAMPLES.resolve("tool-post.toml").toString();
@@ -25,28 +23,8 @@ class InterchangeCommandTest {
 
   @TempDir private Path folder;
 
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
   private int run(String... args) {
-    out.getBuffer().setLength(0);
-    err.getBuffer().setLength(0);
-    String[] all = new String[args.length + 1];
-    all[0] = "interchange";
-    System.arraycopy(args, 0, all, 1, args.length);
-    CommandTable alone =
-        new CommandTable() {
-          @Override
-          public List<String> names() {
-            return List.of("interchange");
-          }
-
-          @Override
-          public Subcommand command(String name) {
-            return new InterchangeCommand(false);
-          }
-        };
-    return new Dispatch(alone).run(all, new PrintWriter(out), new PrintWriter(err));
+    return type(List.of("interchange"), args);
   }
 
   private String written(String name, String text) throws IOException {

@@ -3,11 +3,8 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,21 +13,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import reseat.designfile.Starter;
 
 /** The mount command as a person at the bench sees it. */
-class MountCommandTest {
+class MountCommandTest extends TypedCommand {
 
   private static final String GOOD = Starter.BALL_MOUNT.text();
-
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
 
   @TempDir private Path folder;
 
   private int run(String text, String... options) throws IOException {
     Path file = Files.writeString(folder.resolve("m.toml"), text);
-    List<String> words = new ArrayList<>(List.of("mount", file.toString()));
-    words.addAll(List.of(options));
-    return new Dispatch(new ShippedCommands())
-        .run(words.toArray(String[]::new), new PrintWriter(out, true), new PrintWriter(err, true));
+    return type(List.of("mount", file), options);
   }
 
   private static String with(String... changes) {
@@ -104,7 +95,6 @@ class MountCommandTest {
     run(with(trihedral, "kind = \"socket\"\nouter_angle = \"60 deg\"", SLOTS, ""));
     assertThat(out.toString())
         .contains("stiffness, sticking", "a spherical socket", "taken for a bed of springs");
-    out.getBuffer().setLength(0);
     run(with(trihedral, "kind = \"flat\"", SLOTS, ""));
     assertThat(out.toString()).contains("a flat holds the ball by friction only");
   }
@@ -187,12 +177,7 @@ class MountCommandTest {
   @Test
   void theStarterNamesTheCommandThatReadsIt() {
     Path file = folder.resolve("new.toml");
-    int code =
-        new Dispatch(new ShippedCommands())
-            .run(
-                new String[] {"starter", "ball-mount", file.toString()},
-                new PrintWriter(out, true),
-                new PrintWriter(err, true));
+    int code = type(List.of("starter", "ball-mount", file));
     assertThat(code).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString()).contains("next: reseat mount " + file);
   }
@@ -205,11 +190,9 @@ class MountCommandTest {
         .containsPattern("spindle angle +.2\\.0 arcmin +.7\\.13 µm")
         .containsPattern("index, each slot +.2\\.0 arcmin +0 +0 +0")
         .containsPattern("lean of index axis +1\\.0 arcmin +0 +2\\.52 µm");
-    out.getBuffer().setLength(0);
     run(GOOD, "--json");
     assertThat(out.toString())
         .contains("\"slotting\":", "\"source\": \"depth\"", "\"ball_aside_m\":");
-    out.getBuffer().setLength(0);
     assertThat(
             run(
                 with(

@@ -3,10 +3,9 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,13 +20,11 @@ import reseat.remount.RemountSimulation;
 import reseat.space.Vec3;
 
 /** Readings drawn from the prediction agree with it; readings that scatter more do not. */
-class ReadingsAgainstTest {
+class ReadingsAgainstTest extends TypedCommand {
 
   @TempDir Path folder;
   private Path design;
   private Vec3 predicted;
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
 
   @BeforeEach
   void predict() throws Exception {
@@ -56,7 +53,7 @@ class ReadingsAgainstTest {
   }
 
   private int run(String... args) {
-    return new Dispatch().run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+    return type(List.of(), args);
   }
 
   @Test

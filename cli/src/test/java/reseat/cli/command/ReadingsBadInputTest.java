@@ -4,31 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.numerics.RandomStream;
 
 /** Every kind of spoiled readings file gets one clear answer from the command. */
-class ReadingsBadInputTest {
+class ReadingsBadInputTest extends TypedCommand {
 
   @TempDir Path folder;
-  private StringWriter out = new StringWriter();
-  private StringWriter err = new StringWriter();
 
   private int run(byte[] content) throws IOException {
     Path file = Files.write(folder.resolve("r.csv"), content);
-    out = new StringWriter();
-    err = new StringWriter();
-    return new Dispatch()
-        .run(
-            new String[] {"readings", file.toString()},
-            new PrintWriter(out, true),
-            new PrintWriter(err, true));
+    return type(List.of("readings", file));
   }
 
   private void isRefused(String content, String... words) throws IOException {
@@ -113,12 +104,7 @@ class ReadingsBadInputTest {
         csv.write('\n');
       }
     }
-    int code =
-        new Dispatch()
-            .run(
-                new String[] {"readings", file.toString()},
-                new PrintWriter(out, true),
-                new PrintWriter(err, true));
+    int code = type(List.of("readings", file));
     assertThat(code).isZero();
     assertThat(out.toString())
         .contains("1000000 mounts", "none seen")

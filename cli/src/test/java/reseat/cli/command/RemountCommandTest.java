@@ -3,8 +3,6 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,34 +14,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The command as its user meets it, run in this process. */
-class RemountCommandTest {
+class RemountCommandTest extends TypedCommand {
 
   private static final Path POST = Path.of("../docs/examples/tool-post.toml");
 
   @TempDir private Path folder;
 
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
-
   private int run(String... args) {
-    out.getBuffer().setLength(0);
-    err.getBuffer().setLength(0);
-    String[] all = new String[args.length + 1];
-    all[0] = "remount";
-    System.arraycopy(args, 0, all, 1, args.length);
-    CommandTable alone =
-        new CommandTable() {
-          @Override
-          public List<String> names() {
-            return List.of("remount");
-          }
-
-          @Override
-          public Subcommand command(String name) {
-            return new RemountCommand(false);
-          }
-        };
-    return new Dispatch(alone).run(all, new PrintWriter(out), new PrintWriter(err));
+    return type(List.of("remount"), args);
   }
 
   private String changed(String from, String to) throws IOException {

@@ -3,23 +3,20 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.designfile.Starter;
 
 /** What the report command writes, and what it refuses to overwrite. */
-class ReportCommandTest {
+class ReportCommandTest extends TypedCommand {
 
   @TempDir Path folder;
   private Path design;
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
 
   @BeforeEach
   void design() throws IOException {
@@ -28,16 +25,11 @@ class ReportCommandTest {
   }
 
   private int run(String... args) {
-    return new Dispatch().run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+    return type(List.of(), args);
   }
 
   private int report(Path target, String... more) {
-    String[] args = {
-      "report", design.toString(), "-o", target.toString(), "--mounts", "40", "--holders", "40"
-    };
-    String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
-    System.arraycopy(more, 0, all, args.length, more.length);
-    return run(all);
+    return type(List.of("report", design, "-o", target, "--mounts", 40, "--holders", 40), more);
   }
 
   @Test

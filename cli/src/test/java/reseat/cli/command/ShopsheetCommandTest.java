@@ -4,14 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -24,13 +21,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import reseat.designfile.Starter;
 
 /** What the papers for the shop floor hold, and that their numbers are those of the check. */
-class ShopsheetCommandTest {
+class ShopsheetCommandTest extends TypedCommand {
 
   @TempDir Path folder;
   private Path design;
   private Path target;
-  private StringWriter out = new StringWriter();
-  private StringWriter err = new StringWriter();
 
   @BeforeEach
   void design() throws IOException {
@@ -45,16 +40,11 @@ class ShopsheetCommandTest {
   }
 
   private int run(String... args) {
-    out = new StringWriter();
-    err = new StringWriter();
-    return new Dispatch().run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+    return type(List.of(), args);
   }
 
   private int sheets(String... more) {
-    String[] args = {"shopsheet", design.toString(), "-o", target.toString()};
-    String[] all = Arrays.copyOf(args, args.length + more.length);
-    System.arraycopy(more, 0, all, args.length, more.length);
-    return run(all);
+    return type(List.of("shopsheet", design, "-o", target), more);
   }
 
   private String words(String name) throws IOException {

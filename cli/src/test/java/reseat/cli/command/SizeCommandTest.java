@@ -3,25 +3,22 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.designfile.Starter;
 
 /** What a search prints and writes, and how it refuses. */
-class SizeCommandTest {
+class SizeCommandTest extends TypedCommand {
 
   private static final String BALLS = "layout.ball.diameter = 3/8 in, 1/2 in, 5/8 in";
   private static final String FORCE = "preload.force = 300 N..900 N:4";
 
   @TempDir Path folder;
   private Path design;
-  private StringWriter out = new StringWriter();
-  private StringWriter err = new StringWriter();
 
   @BeforeEach
   void design() throws IOException {
@@ -30,17 +27,7 @@ class SizeCommandTest {
   }
 
   private int run(String... more) {
-    String[] args = new String[more.length + 2];
-    args[0] = "size";
-    args[1] = design.toString();
-    System.arraycopy(more, 0, args, 2, more.length);
-    return run(args, 0);
-  }
-
-  private int run(String[] args, int unused) {
-    out = new StringWriter();
-    err = new StringWriter();
-    return new Dispatch().run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+    return type(List.of("size", design), more);
   }
 
   private String at(String name) {
@@ -53,7 +40,7 @@ class SizeCommandTest {
         .isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString()).startsWith("Tool post").contains("FOUND: ", "Recommended: ");
     assertThat(Files.readString(folder.resolve("w.toml"))).contains("# through the ball centres");
-    assertThat(run(new String[] {"check", at("w.toml")}, 0)).isEqualTo(ExitCode.HOLDS);
+    assertThat(type(List.of("check", at("w.toml")))).isEqualTo(ExitCode.HOLDS);
     assertThat(run("--vary", BALLS, "--vary", FORCE, "--winner", at("w.toml")))
         .isEqualTo(ExitCode.BAD_INPUT);
   }

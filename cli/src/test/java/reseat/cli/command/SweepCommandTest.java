@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,15 +18,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.designfile.Starter;
 
-class SweepCommandTest {
+class SweepCommandTest extends TypedCommand {
 
   private static final String PRELOAD = "preload.force=150 N..1.35 kN:5";
 
   @TempDir Path folder;
 
   private Path file;
-  private String printed;
-  private String complained;
 
   @BeforeEach
   void writeFile() throws IOException {
@@ -37,45 +33,40 @@ class SweepCommandTest {
   }
 
   private int sweep(String... options) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    List<String> args = new ArrayList<>(List.of("sweep", file.toString()));
-    args.addAll(List.of(options));
-    int code =
-        new OptionReader(new ShippedCommands(), new PrintWriter(out), new PrintWriter(err))
-            .run(args.toArray(new String[0]));
-    printed = out.toString();
-    complained = err.toString();
-    return code;
+    return type(List.of("sweep", file), options);
   }
 
   @Test
   void aRowForEachValueTellsWhatComesOutAndWhatBinds() {
     assertEquals(ExitCode.CHECK_FAILS, sweep("--vary", PRELOAD));
-    assertEquals("", complained);
-    assertTrue(printed.contains("No check fails at 450 N (101 lbf) to 1050 N (236 lbf)."), printed);
-    assertTrue(printed.contains("FAILS lift-off (crash)"), printed);
-    assertTrue(printed.contains("cannot be made [1]"), printed);
-    assertTrue(printed.contains("no deflection of this device gives"), printed);
-    assertEquals(5, printed.lines().filter(l -> l.matches("  1?[0-9.]+ k?N .*lbf.*")).count());
+    assertEquals("", err.toString());
+    assertTrue(
+        out.toString().contains("No check fails at 450 N (101 lbf) to 1050 N (236 lbf)."),
+        out.toString());
+    assertTrue(out.toString().contains("FAILS lift-off (crash)"), out.toString());
+    assertTrue(out.toString().contains("cannot be made [1]"), out.toString());
+    assertTrue(out.toString().contains("no deflection of this device gives"), out.toString());
+    assertEquals(
+        5, out.toString().lines().filter(l -> l.matches("  1?[0-9.]+ k?N .*lbf.*")).count());
   }
 
   @Test
   void theUnitsAreThoseThatWereTypedAndTheOtherSystemStandsBeside() {
     assertEquals(ExitCode.HOLDS, sweep("--vary", "layout.ball.diameter=3/8 in,1/2 in"));
-    assertTrue(printed.contains("  3/8 in                 9.525 mm "), printed);
-    assertTrue(printed.contains(" ksi "), printed);
+    assertTrue(out.toString().contains("  3/8 in                 9.525 mm "), out.toString());
+    assertTrue(out.toString().contains(" ksi "), out.toString());
     assertEquals(ExitCode.HOLDS, sweep("--vary", "layout.ball.diameter=10 mm,12 mm"));
-    assertTrue(printed.contains("0.3937 in"), printed);
-    assertTrue(printed.contains(" GPa "), printed);
+    assertTrue(out.toString().contains("0.3937 in"), out.toString());
+    assertTrue(out.toString().contains(" GPa "), out.toString());
   }
 
   @Test
   void wordsAndPlainNumbersVaryToo() {
     sweep("--vary", "layout.groove.material=A2,440C", "--output", "pressure-share");
-    assertTrue(printed.contains("  A2 "), printed);
+    assertTrue(out.toString().contains("  A2 "), out.toString());
     sweep("--vary", "preload.device.series=7..9");
-    assertEquals(3, printed.lines().filter(l -> l.matches("  [789]  .*")).count(), printed);
+    assertEquals(
+        3, out.toString().lines().filter(l -> l.matches("  [789]  .*")).count(), out.toString());
   }
 
   @Test
@@ -84,7 +75,7 @@ class SweepCommandTest {
     List<String> seen = new ArrayList<>();
     for (String t : threads) {
       sweep("--vary", PRELOAD, "--output", "scatter.Z", "--mounts", "60", "--json", "--threads", t);
-      seen.add(printed);
+      seen.add(out.toString());
     }
     assertTrue(seen.get(0).contains("\"cannot be made\""));
     assertEquals(seen.get(0), seen.get(1));
@@ -106,7 +97,7 @@ class SweepCommandTest {
     byte[] before = Files.readAllBytes(svg);
     assertTrue(new String(before, StandardCharsets.UTF_8).contains("preload.force (N)"));
     assertEquals(ExitCode.BAD_INPUT, sweep(wish));
-    assertTrue(complained.contains("exists already; add --force"), complained);
+    assertTrue(err.toString().contains("exists already; add --force"), err.toString());
     assertArrayEquals(before, Files.readAllBytes(svg));
     int code =
         sweep(
@@ -119,7 +110,7 @@ class SweepCommandTest {
             "--csv",
             csv.toString(),
             "--force");
-    assertEquals(ExitCode.CHECK_FAILS, code, complained);
+    assertEquals(ExitCode.CHECK_FAILS, code, err.toString());
     assertEquals((byte) 0x89, Files.readAllBytes(png)[0]);
     assertEquals(21, Files.readAllLines(csv, StandardCharsets.UTF_8).size());
   }
@@ -127,7 +118,7 @@ class SweepCommandTest {
   @Test
   void outputsCanBeListed() {
     assertEquals(ExitCode.HOLDS, sweep("--list-outputs"));
-    assertTrue(printed.contains("motion[rough].height"), printed);
+    assertTrue(out.toString().contains("motion[rough].height"), out.toString());
   }
 
   @Test
@@ -139,8 +130,8 @@ class SweepCommandTest {
             "preload.at[x]=80 mm,90 mm",
             "--picture",
             folder.resolve("a.svg").toString()));
-    assertTrue(printed.contains("does not stand [1]"), printed);
-    assertTrue(complained.contains("no point has a value to draw"), complained);
+    assertTrue(out.toString().contains("does not stand [1]"), out.toString());
+    assertTrue(err.toString().contains("no point has a value to draw"), err.toString());
     assertFalse(Files.exists(folder.resolve("a.svg")));
   }
 
@@ -165,9 +156,9 @@ class SweepCommandTest {
       options.addAll(List.of("--vary", PRELOAD));
     }
     assertEquals(ExitCode.BAD_INPUT, sweep(options.toArray(new String[0])));
-    assertTrue(complained.contains(message), complained);
-    assertTrue(complained.startsWith("reseat sweep: "), complained);
-    assertEquals("", printed);
+    assertTrue(err.toString().contains(message), err.toString());
+    assertTrue(err.toString().startsWith("reseat sweep: "), err.toString());
+    assertEquals("", out.toString());
   }
 
   @Test
@@ -175,6 +166,6 @@ class SweepCommandTest {
     assertEquals(
         ExitCode.BAD_INPUT,
         sweep("--vary", "layout.groove.material=A2,440C", "--picture", "x.svg"));
-    assertTrue(complained.contains("leave --picture out"), complained);
+    assertTrue(err.toString().contains("leave --picture out"), err.toString());
   }
 }
