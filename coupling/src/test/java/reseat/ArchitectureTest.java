@@ -69,6 +69,13 @@ class ArchitectureTest {
       noClasses().should().callMethod(System.class, "exit", int.class);
 
   @ArchTest
+  static final ArchRule everyJavaFindsTheSameCubeRoots =
+      noClasses()
+          .should()
+          .callMethod(Math.class, "cbrt", double.class)
+          .because("its last bit differs from one Java to the next, that of StrictMath does not");
+
+  @ArchTest
   static final ArchRule matrixLibraryServesNumericsAndStatisticsOnly =
       noClasses()
           .that(resideOutside("numerics", "readings"))

@@ -41,7 +41,7 @@ public final class EllipticContact implements BallContact {
     reducedModulus = elasticity.reducedModulus();
     double elongation = shape.elongation();
     majorOfUnitForce =
-        Math.cbrt(
+        StrictMath.cbrt(
             3
                 * elongation
                 * elongation
@@ -107,7 +107,7 @@ public final class EllipticContact implements BallContact {
    */
   @Override
   public double approach(double force) {
-    double root = Math.cbrt(checked(force));
+    double root = StrictMath.cbrt(checked(force));
     return approachOfUnitForce * root * root;
   }
 
@@ -130,7 +130,7 @@ public final class EllipticContact implements BallContact {
    */
   @Override
   public double normalStiffness(double force) {
-    return 1.5 * Math.cbrt(checked(force)) / approachOfUnitForce;
+    return 1.5 * StrictMath.cbrt(checked(force)) / approachOfUnitForce;
   }
 
   /**
@@ -141,7 +141,7 @@ public final class EllipticContact implements BallContact {
    */
   @Override
   public double semiMajor(double force) {
-    return majorOfUnitForce * Math.cbrt(checked(force));
+    return majorOfUnitForce * StrictMath.cbrt(checked(force));
   }
 
   /**
@@ -173,7 +173,7 @@ public final class EllipticContact implements BallContact {
    * @return mean pressure, two thirds of the peak, Pa
    */
   public double meanPressure(double force) {
-    return Math.cbrt(checked(force))
+    return StrictMath.cbrt(checked(force))
         / (Math.PI * majorOfUnitForce * majorOfUnitForce * shape.aspect());
   }
 

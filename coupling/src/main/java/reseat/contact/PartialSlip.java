@@ -51,7 +51,7 @@ public record PartialSlip(double limit, double stiffness) {
    * @return dQ/du, N/m; zero at the limit
    */
   public double stiffness(double force) {
-    return stiffness * Math.cbrt(1 - part(force));
+    return stiffness * StrictMath.cbrt(1 - part(force));
   }
 
   /**
@@ -61,7 +61,7 @@ public record PartialSlip(double limit, double stiffness) {
    * @return axis of the sticking core over that of the patch, 1 to 0
    */
   public double stickRatio(double force) {
-    return Math.cbrt(1 - part(force));
+    return StrictMath.cbrt(1 - part(force));
   }
 
   /**
@@ -130,7 +130,7 @@ public record PartialSlip(double limit, double stiffness) {
 
   private static double loopBracket(double q) {
     if (q >= SERIES_LIMIT) {
-      double twoThirds = Math.cbrt((1 - q) * (1 - q));
+      double twoThirds = StrictMath.cbrt((1 - q) * (1 - q));
       return 1 - (1 - q) * twoThirds - 5 * q / 6 * (1 + twoThirds);
     }
     // with (1-q)^(2/3) = 1 - sum t_n q^n the bracket is sum over n >= 2 of

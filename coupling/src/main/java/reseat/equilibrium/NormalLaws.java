@@ -83,7 +83,7 @@ public final class NormalLaws {
       return RingThird.approach(force, constant[contact], reach[contact]);
     }
     double ratio = force / constant[contact];
-    double root = ratio > 0 ? Math.cbrt(ratio) : 0;
+    double root = ratio > 0 ? StrictMath.cbrt(ratio) : 0;
     return root * root;
   }
 

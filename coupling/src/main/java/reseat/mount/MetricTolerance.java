@@ -67,7 +67,7 @@ final class MetricTolerance {
   }
 
   private static int majorRank(double pitch) {
-    double formula = 180 * Math.cbrt(pitch * pitch) - 3.15 / Math.sqrt(pitch);
+    double formula = 180 * StrictMath.cbrt(pitch * pitch) - 3.15 / Math.sqrt(pitch);
     return rank(MAJOR_AS_PRINTED.getOrDefault(pitch, formula));
   }
 

@@ -32,11 +32,13 @@ final class UnifiedTolerance {
         series == StandardThreads.UnifiedSeries.UNC || series == StandardThreads.UnifiedSeries.UNF;
     double engagement = diameterLong ? d : 9 * p;
     double pitchTolerance2A =
-        0.0015 * Math.cbrt(d) + 0.0015 * Math.sqrt(engagement) + 0.015 * Math.cbrt(p * p);
+        0.0015 * StrictMath.cbrt(d)
+            + 0.0015 * Math.sqrt(engagement)
+            + 0.015 * StrictMath.cbrt(p * p);
     double screwTolerance = round4(medium ? pitchTolerance2A : 0.75 * pitchTolerance2A);
     double nutTolerance = round4((medium ? 1.3 : 0.975) * pitchTolerance2A);
     double allowance = medium ? round4(0.3 * pitchTolerance2A) : 0;
-    double majorTolerance = round4(0.06 * Math.cbrt(p * p));
+    double majorTolerance = round4(0.06 * StrictMath.cbrt(p * p));
     double pitchDiameter = round4(thread.pitchDiameter() / inch);
     double minor = thread.minorDiameter() / inch;
     double minorMax = minor + minorTolerance(d, p, medium);
@@ -61,7 +63,7 @@ final class UnifiedTolerance {
     if (medium && d >= 0.25 - 1e-9) {
       return byLength;
     }
-    double byDiameter = 0.05 * Math.cbrt(p * p) + 0.03 * p / d - 0.002;
+    double byDiameter = 0.05 * StrictMath.cbrt(p * p) + 0.03 * p / d - 0.002;
     double least = medium ? byLength : 0.23 * p - 1.5 * p * p;
     return Math.max(least, Math.min(0.394 * p, byDiameter));
   }

@@ -206,7 +206,7 @@ final class MountSequence {
     }
     double ratio = Math.pow(to / from, 1.0 / steps);
     // in proportional growth every motion is the last one times the ratio to the two thirds
-    double stretch = Math.cbrt(ratio * ratio);
+    double stretch = StrictMath.cbrt(ratio * ratio);
     double share = from;
     boolean guessed = false;
     for (int s = 1; s <= steps; s++) {

@@ -140,6 +140,6 @@ final class CouplingErrors {
             () ->
                 100
                     / contact.normalStiffness(100)
-                    / (Math.cbrt(2 / (3 * 6.35e-3)) * Math.pow(100 / 200e9, 2.0 / 3)));
+                    / (StrictMath.cbrt(2 / (3 * 6.35e-3)) * Math.pow(100 / 200e9, 2.0 / 3)));
   }
 }

@@ -130,36 +130,38 @@ final class HandbookContacts {
             name + ": coefficient of a",
             size,
             "",
-            () -> c.semiMajor(FORCE) / Math.cbrt(FORCE * k * gamma))
+            () -> c.semiMajor(FORCE) / StrictMath.cbrt(FORCE * k * gamma))
         .add(
             idB,
             name + ": coefficient of p0",
             pressure,
             "",
-            () -> c.peakPressure(FORCE) / Math.cbrt(FORCE / (k * k * gamma * gamma)))
+            () -> c.peakPressure(FORCE) / StrictMath.cbrt(FORCE / (k * k * gamma * gamma)))
         .add(
             idC,
             name + ": coefficient of d",
             approach,
             "",
-            () -> c.approach(FORCE) / Math.cbrt(FORCE * FORCE * gamma * gamma / k));
+            () -> c.approach(FORCE) / StrictMath.cbrt(FORCE * FORCE * gamma * gamma / k));
   }
 
   // Coefficients of the ellipse over those of the circle of the same A+B; k = b/a.
 
   private static double sizeCoefficient(EllipticContact c, boolean major) {
     double k = c.shape().aspect();
-    return Math.cbrt(2 * k * c.shape().integralE() / Math.PI) / (major ? k : 1);
+    return StrictMath.cbrt(2 * k * c.shape().integralE() / Math.PI) / (major ? k : 1);
   }
 
   private static double pressureCoefficient(EllipticContact c) {
     double e = c.shape().integralE();
-    return Math.cbrt(Math.PI * Math.PI * c.shape().aspect() * e / 4) / e;
+    return StrictMath.cbrt(Math.PI * Math.PI * c.shape().aspect() * e / 4) / e;
   }
 
   private static double approachCoefficient(EllipticContact c) {
     double twoK = 2 * c.shape().aspect() / Math.PI;
-    return c.shape().integralK() / Math.cbrt(c.shape().integralE()) * Math.cbrt(twoK * twoK);
+    return c.shape().integralK()
+        / StrictMath.cbrt(c.shape().integralE())
+        * StrictMath.cbrt(twoK * twoK);
   }
 
   private static EllipticContact crossed(double firstDiameter, double secondDiameter) {
