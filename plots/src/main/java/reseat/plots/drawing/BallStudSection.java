@@ -85,16 +85,11 @@ public final class BallStudSection {
 
   private static SheetView view(StudMount mount, StudProfile profile, double radius) {
     SheetView.Extent e = new SheetView.Extent();
-    double side = bodyHalfWidth(profile, radius);
+    double side = profile.bodyHalfWidth(radius);
     e.include(0, radius, 0);
     e.include(-side, -mount.stud().stickOut() - profile.foot(), 0);
     e.include(side, -mount.stud().stickOut() - profile.foot(), 0);
     return SheetView.fitting(e, new Box(SIDE, 24, WIDTH - SIDE, HEIGHT - 16));
-  }
-
-  private static double bodyHalfWidth(StudProfile profile, double radius) {
-    double widest = profile.right().stream().mapToDouble(Point::x).max().orElseThrow();
-    return 1.15 * Math.max(1.5 * widest, radius);
   }
 
   private static List<Point> onSheet(SheetView view, List<Point> points) {
@@ -185,7 +180,7 @@ public final class BallStudSection {
 
   private static void dimensions(
       StudMount mount, StudProfile profile, SheetView view, List<Mark> marks, LabelPlacer placer) {
-    double left = bodyHalfWidth(profile, 0);
+    double left = profile.bodyHalfWidth(0);
     double face = -mount.stud().stickOut();
     Point centre = new Point(view.of(-left, 0).x() - 26, view.of(0, 0).y());
     Point atFace = new Point(centre.x(), view.of(0, face).y());
@@ -196,7 +191,7 @@ public final class BallStudSection {
         marks,
         placer);
     if (mount.thread().isPresent()) {
-      double right = bodyHalfWidth(profile, 0);
+      double right = profile.bodyHalfWidth(0);
       Point upper = new Point(view.of(right, 0).x() + 20, view.of(0, face).y());
       Point lower = new Point(upper.x(), view.of(0, face - profile.foot()).y());
       add(DimensionLine.of(lower, upper, -4, NumberText.length(profile.foot())), marks, placer);

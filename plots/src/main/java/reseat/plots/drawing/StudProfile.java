@@ -25,6 +25,12 @@ record StudProfile(List<Point> right, List<Point> bond, double foot) {
     bond = List.copyOf(bond);
   }
 
+  /** Half the width of the body to draw round the stud, which takes in a ball of this radius. */
+  double bodyHalfWidth(double radius) {
+    double widest = right.stream().mapToDouble(Point::x).max().orElseThrow();
+    return 1.15 * Math.max(1.5 * widest, radius);
+  }
+
   static StudProfile of(StudMount mount, double ballRadius) {
     BallStud stud = mount.stud();
     List<Point> bond = mount.bond().map(b -> bonded(b, ballRadius)).orElse(List.of());
