@@ -76,6 +76,40 @@ class FindingsGoldenTest {
         with(Starter.CONE_VEE_FLAT, "mouth_diameter = \"7 mm\"", "mouth_diameter = \"5.7 mm\""));
     designs.put(
         "bracket pushed off", with(Starter.SENSOR_MOUNT, "force = \"28 N\"", "force = \"1 N\""));
+    designs.putAll(more(bare));
+    return designs;
+  }
+
+  private static Map<String, String> more(String bare) {
+    Map<String, String> designs = new LinkedHashMap<>();
+    Starter post = Starter.TOOL_POST;
+    designs.put("post crushed", with(bare, "force = \"600 N\"", "force = \"90000 N\""));
+    String hung = with(post, "bottoms_on_metal = true", "bottoms_on_metal = false");
+    hung = with(hung, "hottest = \"30 °C\"", "hottest = \"50 °C\"");
+    designs.put("post hung on thick adhesive", with(hung, "gap = \"0.08 mm\"", "gap = \"0.3 mm\""));
+    designs.put("post on starved adhesive", with(post, "gap = \"0.08 mm\"", "gap = \"5 um\""));
+    designs.put(
+        "post on studs of unknown strength",
+        with(post, "material = \"screw 12.9\"", "material = \"alumina\""));
+    designs.put(
+        "post with its balls below", with(post, "balls_on = \"holder\"", "balls_on = \"base\""));
+    Starter bracket = Starter.SENSOR_MOUNT;
+    String stand = with(Starter.CONE_VEE_FLAT, "root_width = \"1 mm\"", "root_width = \"5.4 mm\"");
+    designs.put(
+        "stand relieved too far", with(stand, "root_depth = \"0.5 mm\"", "root_depth = \"3 mm\""));
+    designs.put(
+        "bracket whose last seat is a cone",
+        with(
+            bracket,
+            "kind = \"flat\"\npad_diameter = \"8 mm\"",
+            "kind = \"cone\"\ncone_angle = \"90 deg\"\nmouth_diameter = \"5.5 mm\""));
+    designs.put(
+        "post in gothic grooves",
+        with(
+                post,
+                "flank_angle = \"45 deg\"",
+                "flank_angle = \"45 deg\"\nflank_radius = \"6.38 mm\"")
+            .replace("kind = \"vee\"", "kind = \"gothic\""));
     return designs;
   }
 
