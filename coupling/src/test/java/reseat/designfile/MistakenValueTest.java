@@ -308,4 +308,40 @@ class MistakenValueTest {
     assertThat(Starter.words()).hasSize(Starter.values().length).contains("pallet");
     assertThat(Starter.named("post")).isEmpty();
   }
+
+  @Test
+  void aKeyThatNobodyKnowsIsToldInEveryTableOfEveryStarter() {
+    for (Starter starter : Starter.values()) {
+      String text = starter.text();
+      for (int at = text.indexOf("\n["); at >= 0; at = text.indexOf("\n[", at + 1)) {
+        int end = text.indexOf('\n', at + 1);
+        String spoiled = text.substring(0, end) + "\nzzz = 1" + text.substring(end);
+        List<DesignProblem> told =
+            starter == Starter.BALL_MOUNT
+                ? BallMountFile.read(spoiled).problems()
+                : problems(spoiled);
+        assertThat(told)
+            .as("%s, %s", starter.word(), text.substring(at + 1, end))
+            .anyMatch(
+                p -> p.key().endsWith("zzz") && p.message().startsWith("is not a known key here"));
+      }
+    }
+  }
+
+  @Test
+  void theWishForASizeIsReadAndChangedInItsParts() {
+    SizeWish wish = AlterableDesign.of(Starter.TOOL_POST.text()).size();
+    assertThat(wish.leastStiffness()).isCloseTo(10e6, within(1e-6));
+    assertThat(wish.largestSize()).isCloseTo(0.090, within(1e-12));
+    assertThat(wish.seatsFollowBall()).isTrue();
+    assertThat(wish.vary()).hasSize(6);
+    for (SizeWish.RankBy rule : SizeWish.RankBy.values()) {
+      assertThat(SizeWish.RankBy.named(rule.word())).contains(rule);
+      assertThat(wish.withRankBy(rule).rankBy()).isEqualTo(rule);
+      assertThat(wish.withRankBy(rule).vary()).isEqualTo(wish.vary());
+    }
+    assertThat(SizeWish.RankBy.named("beauty")).isEmpty();
+    assertThat(wish.withVary(List.of("a = 1")).vary()).containsExactly("a = 1");
+    assertThat(wish.withVary(List.of()).largestSize()).isEqualTo(wish.largestSize());
+  }
 }
