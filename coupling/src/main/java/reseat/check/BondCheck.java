@@ -57,20 +57,23 @@ public final class BondCheck {
         1,
         Sense.AT_MOST,
         Measure.SHARE,
-        "the bond of "
-            + where
-            + " uses "
-            + Measure.SHARE.show(use)
-            + " of its design strength under "
-            + under
-            + " ("
-            + bond.adhesive().name()
-            + ", a fresh test piece of this area would break at "
-            + Measure.FORCE.show(bond.testStrength())
-            + ").",
+        Sentence.of(
+            "the bond of ",
+            where,
+            " uses ",
+            Measure.SHARE.amount(use),
+            " of its design strength under ",
+            under,
+            " (",
+            bond.adhesive().name(),
+            ", a fresh test piece of this area would break at ",
+            Measure.FORCE.amount(bond.testStrength()),
+            ")."),
         severity == Severity.OK
-            ? ""
-            : "Bond a larger area, let the ball bottom on metal, or make ball and stud one piece.");
+            ? Sentence.NONE
+            : Sentence.of(
+                "Bond a larger area, let the ball bottom on metal, or make ball and stud one"
+                    + " piece."));
   }
 
   private static Finding caution(String where, BondJoint bond, BondCaution caution) {

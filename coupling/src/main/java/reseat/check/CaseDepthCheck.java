@@ -32,18 +32,19 @@ public final class CaseDepthCheck {
   public static List<Finding> of(
       Equilibrium standing, List<CaseResponse> cases, List<ContactLimits> limits) {
     List<Finding> found = new ArrayList<>();
-    int contact = 0;
+    int first = 0;
     for (Support s : standing.model().design().supports()) {
-      double deepest = 0;
-      for (int k = 0; k < s.seat().flanks().size(); k++) {
-        double force = WorstLoad.of(standing, cases, contact).force();
-        deepest =
-            Math.max(deepest, limits.get(contact).maxShearDepth(ContactLimits.Body.SECOND, force));
-        contact++;
-      }
+      int next = first + s.seat().contacts();
       if (Double.isFinite(s.caseDepth())) {
+        double deepest = 0;
+        for (int i = first; i < next; i++) {
+          double force = WorstLoad.of(standing, cases, i).force();
+          deepest =
+              Math.max(deepest, limits.get(i).maxShearDepth(ContactLimits.Body.SECOND, force));
+        }
         found.add(finding(s, deepest));
       }
+      first = next;
     }
     return found;
   }
@@ -62,19 +63,21 @@ public final class CaseDepthCheck {
         needed,
         Sense.AT_LEAST,
         Measure.LENGTH,
-        "the hard layer of "
-            + s.name()
-            + " is "
-            + Measure.LENGTH.show(s.caseDepth())
-            + " deep; the greatest shear lies at "
-            + Measure.LENGTH.show(deepest)
-            + ", and three times that is wanted: "
-            + Measure.LENGTH.show(needed)
-            + ".",
+        Sentence.of(
+            "the hard layer of ",
+            s.name(),
+            " is ",
+            Measure.LENGTH.amount(s.caseDepth()),
+            " deep; the greatest shear lies at ",
+            Measure.LENGTH.amount(deepest),
+            ", and three times that is wanted: ",
+            Measure.LENGTH.amount(needed),
+            "."),
         severity == Severity.OK
-            ? ""
-            : "Harden deeper, to at least "
-                + Measure.LENGTH.show(needed)
-                + ", or take a through-hardened insert.");
+            ? Sentence.NONE
+            : Sentence.of(
+                "Harden deeper, to at least ",
+                Measure.LENGTH.amount(needed),
+                ", or take a through-hardened insert."));
   }
 }

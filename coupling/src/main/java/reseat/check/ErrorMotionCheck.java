@@ -58,28 +58,31 @@ public final class ErrorMotionCheck {
         limit,
         Sense.AT_MOST,
         Measure.LENGTH,
-        r.loadCase().name()
-            + " moves the tool point along "
-            + name
-            + " by "
-            + Measure.LENGTH.show(stiff)
-            + " if the contacts stick, "
-            + Measure.LENGTH.show(soft)
-            + " if they slide freely; the target is "
-            + Measure.LENGTH.show(limit)
-            + ".",
-        severity == Severity.OK ? "" : advice(soft, limit));
+        Sentence.of(
+            r.loadCase().name(),
+            " moves the tool point along ",
+            name,
+            " by ",
+            Measure.LENGTH.amount(stiff),
+            " if the contacts stick, ",
+            Measure.LENGTH.amount(soft),
+            " if they slide freely; the target is ",
+            Measure.LENGTH.amount(limit),
+            "."),
+        severity == Severity.OK ? Sentence.NONE : advice(soft, limit));
   }
 
-  private static String advice(double soft, double limit) {
+  private static Sentence advice(double soft, double limit) {
     // contact stiffness grows with the cube root of the force
     double preload = Math.pow(soft / limit, 3);
     return preload < 10
-        ? "Raise the preload "
-            + Measure.FACTOR.show(preload)
-            + " times (stiffness goes with its cube root), or bring the tool point nearer to the"
-            + " balls."
-        : "Bring the tool point nearer to the balls, widen their circle or take larger balls; more"
-            + " preload alone would not do.";
+        ? Sentence.of(
+            "Raise the preload ",
+            Measure.FACTOR.amount(preload),
+            " times (stiffness goes with its cube root), or bring the tool point nearer to the"
+                + " balls.")
+        : Sentence.of(
+            "Bring the tool point nearer to the balls, widen their circle or take larger balls; more"
+                + " preload alone would not do.");
   }
 }

@@ -14,8 +14,9 @@ import java.util.List;
  * @param limit what is allowed or wanted, SI; finite
  * @param sense on which side of the limit the value should be
  * @param measure what both numbers measure
- * @param message what was found, with number and limit, as a sentence
- * @param advice what to change, as a sentence; empty if nothing need change
+ * @param said what was found, with number and limit, as a sentence; written when asked for by
+ *     {@link #message()}
+ * @param remedy what to change, as a sentence; {@link Sentence#NONE} if nothing need change
  */
 public record Finding(
     String check,
@@ -25,8 +26,8 @@ public record Finding(
     double limit,
     Sense sense,
     Measure measure,
-    String message,
-    String advice)
+    Sentence said,
+    Sentence remedy)
     implements Comparable<Finding> {
 
   /** On which side of the limit the value should be. */
@@ -37,15 +38,71 @@ public record Finding(
     AT_LEAST
   }
 
-  /** Refuses numbers that are not finite and a finding that says nothing. */
+  /** Refuses numbers that are not finite. */
   public Finding {
     if (!Double.isFinite(value) || !Double.isFinite(limit)) {
       throw new IllegalArgumentException(
           "finding on " + check + " needs finite numbers, found " + value + " and " + limit);
     }
-    if (check.isBlank() || message.isBlank()) {
-      throw new IllegalArgumentException("a finding needs a check and a message");
+    if (check.isBlank()) {
+      throw new IllegalArgumentException("a finding needs a check");
     }
+  }
+
+  /**
+   * A finding whose words are at hand.
+   *
+   * @param check kind of check
+   * @param severity how much it matters
+   * @param where what it is about
+   * @param value what was found, SI; finite
+   * @param limit what is allowed or wanted, SI; finite
+   * @param sense on which side of the limit the value should be
+   * @param measure what both numbers measure
+   * @param message what was found, as a sentence
+   * @param advice what to change, as a sentence; empty if nothing need change
+   */
+  public Finding(
+      String check,
+      Severity severity,
+      String where,
+      double value,
+      double limit,
+      Sense sense,
+      Measure measure,
+      String message,
+      String advice) {
+    this(
+        check,
+        severity,
+        where,
+        value,
+        limit,
+        sense,
+        measure,
+        Sentence.of(message),
+        advice.isEmpty() ? Sentence.NONE : Sentence.of(advice));
+    if (message.isBlank()) {
+      throw new IllegalArgumentException("a finding needs a message");
+    }
+  }
+
+  /**
+   * Says what was found.
+   *
+   * @return a sentence with number and limit
+   */
+  public String message() {
+    return said.text();
+  }
+
+  /**
+   * Says what to change.
+   *
+   * @return a sentence; empty if nothing need change
+   */
+  public String advice() {
+    return remedy.text();
   }
 
   /**

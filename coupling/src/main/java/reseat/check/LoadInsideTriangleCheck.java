@@ -48,7 +48,7 @@ public final class LoadInsideTriangleCheck {
         found.add(
             finding(
                 loaded.get(),
-                r.loadCase().name() + " with preload and weight",
+                Sentence.of(r.loadCase().name(), " with preload and weight"),
                 r.loadCase().name(),
                 r.liftsOff() ? Severity.FAIL : Severity.WARNING));
       }
@@ -100,7 +100,7 @@ public final class LoadInsideTriangleCheck {
     return Optional.of(new Place(least, edge));
   }
 
-  private static Finding finding(Place p, String what, String where, Severity severity) {
+  private static Finding finding(Place p, Object what, String where, Severity severity) {
     boolean outside = p.inside() < 0;
     return new Finding(
         CHECK,
@@ -110,16 +110,19 @@ public final class LoadInsideTriangleCheck {
         0,
         Sense.AT_LEAST,
         Measure.LENGTH,
-        "the resultant of "
-            + what
-            + " passes "
-            + Measure.LENGTH.show(Math.abs(p.inside()))
-            + (outside ? " outside" : " inside")
-            + " the edge "
-            + p.edge()
-            + " of the ball triangle.",
+        Sentence.of(
+            "the resultant of ",
+            what,
+            " passes ",
+            Measure.LENGTH.amount(Math.abs(p.inside())),
+            outside ? " outside" : " inside",
+            " the edge ",
+            p.edge(),
+            " of the ball triangle."),
         outside
-            ? "Widen the triangle past the load, move the preload toward it, or raise the preload."
-            : "");
+            ? Sentence.of(
+                "Widen the triangle past the load, move the preload toward it, or raise the"
+                    + " preload.")
+            : Sentence.NONE);
   }
 }

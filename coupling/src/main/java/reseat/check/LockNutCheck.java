@@ -48,19 +48,21 @@ public final class LockNutCheck {
           nut.pushForce(),
           Sense.AT_LEAST,
           Measure.FORCE,
-          "the lock nut of "
-              + where
-              + " pulls with "
-              + Measure.FORCE.show(nut.clampForce())
-              + ", less than the "
-              + Measure.FORCE.show(nut.pushForce())
-              + " that press the stud in: the play of the thread stays and the height is not fixed.",
-          "Tighten the nut more.");
+          Sentence.of(
+              "the lock nut of ",
+              where,
+              " pulls with ",
+              Measure.FORCE.amount(nut.clampForce()),
+              ", less than the ",
+              Measure.FORCE.amount(nut.pushForce()),
+              " that press the stud in: the play of the thread stays and the height is not fixed."),
+          Sentence.of("Tighten the nut more."));
     }
     boolean judged = Double.isFinite(tolerance);
     boolean blind = judged && nut.shiftUncertainty() > tolerance;
-    String range =
-        Measure.LENGTH.show(nut.shiftMin()) + " to " + Measure.LENGTH.show(nut.shiftMax());
+    Sentence range =
+        Sentence.of(
+            Measure.LENGTH.amount(nut.shiftMin()), " to ", Measure.LENGTH.amount(nut.shiftMax()));
     return new Finding(
         CHECK,
         !judged ? Severity.NOTE : blind ? Severity.WARNING : Severity.OK,
@@ -69,18 +71,22 @@ public final class LockNutCheck {
         judged ? tolerance : 0,
         Sense.AT_MOST,
         Measure.LENGTH,
-        "tightening the lock nut of "
-            + where
-            + " moves the ball out by "
-            + range
-            + (judged
-                ? ", so the first locking leaves ±"
-                    + Measure.LENGTH.show(nut.shiftUncertainty())
-                    + " against ±"
-                    + Measure.LENGTH.show(tolerance)
-                    + " wanted."
+        Sentence.of(
+            "tightening the lock nut of ",
+            where,
+            " moves the ball out by ",
+            range,
+            judged
+                ? Sentence.of(
+                    ", so the first locking leaves ±",
+                    Measure.LENGTH.amount(nut.shiftUncertainty()),
+                    " against ±",
+                    Measure.LENGTH.amount(tolerance),
+                    " wanted.")
                 : "."),
-        blind || !judged ? "Set, lock, read, correct by the error read, and lock again." : "");
+        blind || !judged
+            ? Sentence.of("Set, lock, read, correct by the error read, and lock again.")
+            : Sentence.NONE);
   }
 
   private static Finding hand(String where, StudThread thread, double tolerance) {

@@ -25,6 +25,20 @@ public enum Measure {
   /** A stiffness, N/m. */
   STIFFNESS("N/m");
 
+  /**
+   * A value to be read by people.
+   *
+   * @param measure what it measures
+   * @param si value in SI
+   */
+  public record Amount(Measure measure, double si) {
+
+    @Override
+    public String toString() {
+      return measure.show(si);
+    }
+  }
+
   private final String symbol;
 
   Measure(String symbol) {
@@ -57,6 +71,16 @@ public enum Measure {
       case ANGLE -> QuantityFormat.metric(si, QuantityKind.ANGLE);
       case STIFFNESS -> QuantityFormat.both(si, QuantityKind.STIFFNESS);
     };
+  }
+
+  /**
+   * Returns a value to be written when it is read.
+   *
+   * @param si value in SI
+   * @return the value, which says itself as {@link #show} does
+   */
+  Amount amount(double si) {
+    return new Amount(this, si);
   }
 
   private static String factor(double si) {

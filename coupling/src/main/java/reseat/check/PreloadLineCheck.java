@@ -82,14 +82,17 @@ public final class PreloadLineCheck {
         wander,
         Sense.AT_LEAST,
         Measure.LENGTH,
-        "the line of action of "
-            + preload.name()
-            + " may move sideways "
-            + Measure.LENGTH.show(Math.max(0, margin))
-            + " before "
-            + nearest
-            + " opens"
-            + (wander > 0 ? "; it wanders by " + Measure.LENGTH.show(wander) + "." : "."),
-        holds ? "" : "Guide the line of action, or move it away from that contact's edge.");
+        Sentence.of(
+            "the line of action of ",
+            preload.name(),
+            " may move sideways ",
+            Measure.LENGTH.amount(Math.max(0, margin)),
+            " before ",
+            nearest,
+            " opens",
+            wander > 0 ? Sentence.of("; it wanders by ", Measure.LENGTH.amount(wander), ".") : "."),
+        holds
+            ? Sentence.NONE
+            : Sentence.of("Guide the line of action, or move it away from that contact's edge."));
   }
 }

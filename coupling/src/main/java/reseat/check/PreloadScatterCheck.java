@@ -40,13 +40,14 @@ public final class PreloadScatterCheck {
     for (PreloadScatter p : scatter) {
       part = Math.max(part, p.preload().forceSpread().limit());
     }
-    String what =
-        "preload scatter of ±"
-            + Measure.SHARE.show(part)
-            + " moves the tool point by up to "
-            + Measure.LENGTH.show(value)
-            + " along "
-            + name;
+    Sentence what =
+        Sentence.of(
+            "preload scatter of ±",
+            Measure.SHARE.amount(part),
+            " moves the tool point by up to ",
+            Measure.LENGTH.amount(value),
+            " along ",
+            name);
     if (Double.isInfinite(limit)) {
       return List.of(
           new Finding(
@@ -57,8 +58,8 @@ public final class PreloadScatterCheck {
               0,
               Sense.AT_MOST,
               Measure.LENGTH,
-              what + "; no target is set along any axis.",
-              "State repeatability targets to have it judged."));
+              Sentence.of(what, "; no target is set along any axis."),
+              Sentence.of("State repeatability targets to have it judged.")));
     }
     Severity severity =
         value > limit ? Severity.FAIL : value > FAIR_PART * limit ? Severity.WARNING : Severity.OK;
@@ -71,20 +72,25 @@ public final class PreloadScatterCheck {
             limit,
             Sense.AT_MOST,
             Measure.LENGTH,
-            what + "; the target for all causes together is " + Measure.LENGTH.show(limit) + ".",
-            severity == Severity.OK ? "" : advice(part, value, limit, scatter)));
+            Sentence.of(
+                what,
+                "; the target for all causes together is ",
+                Measure.LENGTH.amount(limit),
+                "."),
+            severity == Severity.OK ? Sentence.NONE : advice(part, value, limit, scatter)));
   }
 
-  private static String advice(
+  private static Sentence advice(
       double part, double value, double limit, List<PreloadScatter> scatter) {
     double passing = part * FAIR_PART * limit / value;
     Preload p = scatter.get(0).preload();
-    return "Hold the preload within ±"
-        + Measure.SHARE.show(passing)
-        + " (half the target), as a spring stack, a magnet at a stop or a weight does; "
-        + (p.device().isEmpty() ? p.name() : p.device())
-        + " now has ±"
-        + Measure.SHARE.show(part)
-        + ".";
+    return Sentence.of(
+        "Hold the preload within ±",
+        Measure.SHARE.amount(passing),
+        " (half the target), as a spring stack, a magnet at a stop or a weight does; ",
+        p.device().isEmpty() ? p.name() : p.device(),
+        " now has ±",
+        Measure.SHARE.amount(part),
+        ".");
   }
 }

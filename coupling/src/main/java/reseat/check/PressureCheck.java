@@ -32,6 +32,12 @@ public final class PressureCheck {
   /** Part of the preload below which a smaller one is no advice. */
   private static final double LEAST_ADVISED = 0.1;
 
+  private static final Sentence DENT =
+      Sentence.of(
+          " Beyond the static limit of ISO 76, ",
+          Measure.PRESSURE.amount(ContactLimits.STATIC_BRINELLING_PRESSURE),
+          ", it leaves a dent to be felt.");
+
   private PressureCheck() {}
 
   /**
@@ -87,8 +93,8 @@ public final class PressureCheck {
           : pressure / limit.peakPressure() > other.pressure / other.limit.peakPressure();
     }
 
-    String when() {
-      return loaded == null ? "at rest" : "under " + loaded.loadCase().name();
+    Object when() {
+      return loaded == null ? " at rest" : Sentence.of(" under ", loaded.loadCase().name());
     }
   }
 
@@ -120,37 +126,31 @@ public final class PressureCheck {
     Limit limit = p.limit();
     double allowed = share * limit.peakPressure();
     String name = c.line().name();
-    StringBuilder message = new StringBuilder(300);
-    message
-        .append(name)
-        .append(' ')
-        .append(p.when())
-        .append(": peak pressure ")
-        .append(Measure.PRESSURE.show(p.pressure()))
-        .append(" is ")
-        .append(Measure.SHARE.show(p.pressure() / limit.peakPressure()))
-        .append(" of ")
-        .append(Measure.PRESSURE.show(limit.peakPressure()))
-        .append(", where the ")
-        .append(limit.body() == ContactLimits.Body.FIRST ? "ball" : "seat")
-        .append(" (")
-        .append(limit.material().name())
-        .append(") ")
-        .append(harm(limit.kind()))
-        .append(", from ")
-        .append(Measure.FORCE.show(c.hertz().forceAtPeakPressure(limit.peakPressure())))
-        .append(" on this contact");
-    if (share != 1) {
-      message.append("; wanted is ").append(Measure.SHARE.show(share)).append(" of it");
-    }
-    message.append('.');
-    if (p.pressure() > ContactLimits.STATIC_BRINELLING_PRESSURE
-        && limit.kind() != Kind.STATIC_BRINELLING) {
-      message
-          .append(" Beyond the static limit of ISO 76, ")
-          .append(Measure.PRESSURE.show(ContactLimits.STATIC_BRINELLING_PRESSURE))
-          .append(", it leaves a dent to be felt.");
-    }
+    boolean dents =
+        p.pressure() > ContactLimits.STATIC_BRINELLING_PRESSURE
+            && limit.kind() != Kind.STATIC_BRINELLING;
+    Sentence message =
+        Sentence.of(
+            name,
+            p.when(),
+            ": peak pressure ",
+            Measure.PRESSURE.amount(p.pressure()),
+            " is ",
+            Measure.SHARE.amount(p.pressure() / limit.peakPressure()),
+            " of ",
+            Measure.PRESSURE.amount(limit.peakPressure()),
+            ", where the ",
+            limit.body() == ContactLimits.Body.FIRST ? "ball" : "seat",
+            " (",
+            limit.material().name(),
+            ") ",
+            harm(limit.kind()),
+            ", from ",
+            Measure.FORCE.amount(c.hertz().forceAtPeakPressure(limit.peakPressure())),
+            " on this contact",
+            share == 1 ? "" : Sentence.of("; wanted is ", Measure.SHARE.amount(share), " of it"),
+            ".",
+            dents ? DENT : "");
     return new Finding(
         CHECK,
         p.severity(),
@@ -159,8 +159,10 @@ public final class PressureCheck {
         allowed,
         Sense.AT_MOST,
         Measure.PRESSURE,
-        message.toString(),
-        p.severity() == Severity.OK ? "" : advice(standing, p, allowed));
+        message,
+        p.severity() == Severity.OK
+            ? Sentence.NONE
+            : Sentence.of(new Advice(standing, p, allowed)));
   }
 
   private static Severity severity(
@@ -188,22 +190,29 @@ public final class PressureCheck {
     };
   }
 
-  private static String advice(Equilibrium standing, Pressed p, double allowed) {
-    PreloadRange range = PreloadRange.of(standing);
-    Limit limit = p.limit();
-    double force = standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(allowed);
-    double most =
-        p.loaded() == null
-            ? range.mostPreload(p.contact(), force)
-            : range.mostPreload(p.contact(), force, p.loaded().loadCase().load());
-    String preload =
-        most > LEAST_ADVISED
-            ? " or keep the preload under " + Measure.FORCE.show(most * range.preload())
-            : "";
-    if (limit.kind() == Kind.FIRST_YIELD && limit.peakPressure() < SOFT) {
-      return "Set hard inserts (58 HRC or harder, or carbide) into the soft part" + preload + ".";
+  /** What to change, found when it is read: the preload that would do takes a solution. */
+  private record Advice(Equilibrium standing, Pressed p, double allowed) {
+
+    @Override
+    public String toString() {
+      PreloadRange range = PreloadRange.of(standing);
+      Limit limit = p.limit();
+      double force = standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(allowed);
+      double most =
+          p.loaded() == null
+              ? range.mostPreload(p.contact(), force)
+              : range.mostPreload(p.contact(), force, p.loaded().loadCase().load());
+      String preload =
+          most > LEAST_ADVISED
+              ? " or keep the preload under " + Measure.FORCE.show(most * range.preload())
+              : "";
+      if (limit.kind() == Kind.FIRST_YIELD && limit.peakPressure() < SOFT) {
+        return "Set hard inserts (58 HRC or harder, or carbide) into the soft part" + preload + ".";
+      }
+      return "Take larger balls or a closer fit (gothic groove), a stronger material"
+          + preload
+          + ".";
     }
-    return "Take larger balls or a closer fit (gothic groove), a stronger material" + preload + ".";
   }
 
   private static List<String> unrated(List<ContactLimits> limits) {

@@ -35,7 +35,7 @@ public final class RingContactCheck {
       if (s.seat().isRing()) {
         found.add(finding(s, standing.contacts().subList(first, first + 3)));
       }
-      first += s.seat().flanks().size();
+      first += s.seat().contacts();
     }
     return found;
   }

@@ -63,7 +63,7 @@ public final class SeatMisfitCheck {
       if (!edgeKnown) {
         unstated.add(s.name());
       }
-      first += s.seat().flanks().size();
+      first += s.seat().contacts();
     }
     if (!unstated.isEmpty()) {
       found.add(notStated(unstated));
@@ -105,7 +105,7 @@ public final class SeatMisfitCheck {
       return new Place(s, c, first, Double.MIN_NORMAL, FLOOR_ROOM);
     }
     int contact = contact(standing, first, s, c.flank());
-    double reach = reach(s, c.feature(), standing, cases, contact);
+    double reach = reach(c.feature(), standing, cases, contact);
     return new Place(s, c, contact, reach, 2 * reach);
   }
 
@@ -120,7 +120,7 @@ public final class SeatMisfitCheck {
   }
 
   private static int contact(Equilibrium standing, int first, Support s, String flank) {
-    for (int i = first; i < first + s.seat().flanks().size(); i++) {
+    for (int i = first; i < first + s.seat().contacts(); i++) {
       if (standing.contacts().get(i).line().flank().equals(flank)) {
         return i;
       }
@@ -130,15 +130,11 @@ public final class SeatMisfitCheck {
 
   /** Semi-axis of the patch toward an edge under the largest force of all states, m. */
   private static double reach(
-      Support s, Feature feature, Equilibrium standing, List<CaseResponse> cases, int contact) {
+      Feature feature, Equilibrium standing, List<CaseResponse> cases, int contact) {
     Equilibrium.Contact c = standing.contacts().get(contact);
     double force = WorstLoad.of(standing, cases, contact).force();
     BallContact hertz = c.hertz();
-    int flankIndex = 0;
-    while (!s.seat().flanks().get(flankIndex).name().equals(c.line().flank())) {
-      flankIndex++;
-    }
-    boolean hollow = s.seat().flanks().get(flankIndex).signedRadius() < 0;
+    boolean hollow = standing.model().flanks().get(contact).signedRadius() < 0;
     // the patch is long along a pin and across a hollow flank
     boolean longWay = hollow != (feature == Feature.END);
     return longWay ? hertz.semiMajor(force) : hertz.semiMinor(force);
@@ -151,17 +147,18 @@ public final class SeatMisfitCheck {
     String name = line.name();
     double room = p.room();
     Severity severity = p.severity();
-    String state =
+    Sentence state =
         room < 0
-            ? name + " would touch " + Measure.LENGTH.show(-room) + " beyond the "
-            : name + " touches " + Measure.LENGTH.show(room) + " from the ";
-    String rule =
-        c.feature().words()
-            + "; its patch reaches "
-            + Measure.LENGTH.show(reach)
-            + " and wants as much again: "
-            + Measure.LENGTH.show(2 * reach)
-            + ".";
+            ? Sentence.of(name, " would touch ", Measure.LENGTH.amount(-room), " beyond the ")
+            : Sentence.of(name, " touches ", Measure.LENGTH.amount(room), " from the ");
+    Sentence rule =
+        Sentence.of(
+            c.feature().words(),
+            "; its patch reaches ",
+            Measure.LENGTH.amount(reach),
+            " and wants as much again: ",
+            Measure.LENGTH.amount(2 * reach),
+            ".");
     double cosine = line.normal().dot(opening(standing, p.support()));
     return new Finding(
         CHECK,
@@ -171,8 +168,10 @@ public final class SeatMisfitCheck {
         2 * reach,
         Sense.AT_LEAST,
         Measure.LENGTH,
-        state + rule,
-        severity == Severity.OK ? "" : edgeAdvice(c.feature(), 2 * reach - room, cosine));
+        Sentence.of(state, rule),
+        severity == Severity.OK
+            ? Sentence.NONE
+            : edgeAdvice(c.feature(), 2 * reach - room, cosine));
   }
 
   private static Vec3 opening(Equilibrium standing, Support s) {
@@ -182,20 +181,23 @@ public final class SeatMisfitCheck {
         : standing.holderInBase().rotate(up);
   }
 
-  private static String edgeAdvice(Feature feature, double missing, double cosine) {
+  private static Sentence edgeAdvice(Feature feature, double missing, double cosine) {
     return switch (feature) {
       case MOUTH_EDGE ->
-          "Widen the mouth by "
-              + Measure.LENGTH.show(2 * missing * cosine)
-              + " or more, or take a smaller ball.";
+          Sentence.of(
+              "Widen the mouth by ",
+              Measure.LENGTH.amount(2 * missing * cosine),
+              " or more, or take a smaller ball.");
       case ROOT_EDGE ->
-          "Narrow the relief by "
-              + Measure.LENGTH.show(2 * missing * cosine)
-              + " or more, or take a larger ball.";
+          Sentence.of(
+              "Narrow the relief by ",
+              Measure.LENGTH.amount(2 * missing * cosine),
+              " or more, or take a larger ball.");
       case END, FLOOR ->
-          "Move the end "
-              + Measure.LENGTH.show(missing)
-              + " or more away, or the ball toward the middle.";
+          Sentence.of(
+              "Move the end ",
+              Measure.LENGTH.amount(missing),
+              " or more away, or the ball toward the middle.");
     };
   }
 
@@ -213,22 +215,25 @@ public final class SeatMisfitCheck {
         Sense.AT_LEAST,
         Measure.LENGTH,
         bottoms
-            ? s.name()
-                + " bottoms: the ball reaches "
-                + Measure.LENGTH.show(-room)
-                + " into the floor before it sits on its flanks."
-            : "the ball of "
-                + s.name()
-                + " clears the floor by "
-                + Measure.LENGTH.show(room)
-                + " (dirt wants "
-                + Measure.LENGTH.show(FLOOR_ROOM)
-                + ").",
+            ? Sentence.of(
+                s.name(),
+                " bottoms: the ball reaches ",
+                Measure.LENGTH.amount(-room),
+                " into the floor before it sits on its flanks.")
+            : Sentence.of(
+                "the ball of ",
+                s.name(),
+                " clears the floor by ",
+                Measure.LENGTH.amount(room),
+                " (dirt wants ",
+                Measure.LENGTH.amount(FLOOR_ROOM),
+                ")."),
         severity == Severity.OK
-            ? ""
-            : "Deepen the seat by "
-                + Measure.LENGTH.show(FLOOR_ROOM - room)
-                + " or more, or take a larger ball.");
+            ? Sentence.NONE
+            : Sentence.of(
+                "Deepen the seat by ",
+                Measure.LENGTH.amount(FLOOR_ROOM - room),
+                " or more, or take a larger ball."));
   }
 
   private static Finding notStated(List<String> names) {

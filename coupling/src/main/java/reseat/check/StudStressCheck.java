@@ -39,15 +39,16 @@ public final class StudStressCheck {
       }
     }
     Optional<MaterialValue> yield = mount.material().flowStrength();
-    String what =
-        "the stud of "
-            + where
-            + " ("
-            + stiffness(mount.stud().compliance())
-            + ") is stressed to "
-            + Measure.PRESSURE.show(stress)
-            + " at the foot of its neck under "
-            + (worst == null ? "its load" : worst.name());
+    Sentence what =
+        Sentence.of(
+            "the stud of ",
+            where,
+            " (",
+            stiffness(mount.stud().compliance()),
+            ") is stressed to ",
+            Measure.PRESSURE.amount(stress),
+            " at the foot of its neck under ",
+            worst == null ? "its load" : worst.name());
     if (yield.isEmpty()) {
       return new Finding(
           CHECK,
@@ -57,8 +58,8 @@ public final class StudStressCheck {
           0,
           Sense.AT_MOST,
           Measure.PRESSURE,
-          what + "; the yield strength of " + mount.material().name() + " is not known.",
-          "State its yield strength to have it judged.");
+          Sentence.of(what, "; the yield strength of ", mount.material().name(), " is not known."),
+          Sentence.of("State its yield strength to have it judged."));
     }
     double limit = yield.get().nominal();
     Severity severity =
@@ -73,21 +74,25 @@ public final class StudStressCheck {
         limit,
         Sense.AT_MOST,
         Measure.PRESSURE,
-        what
-            + ", "
-            + Measure.SHARE.show(stress / limit)
-            + " of the yield strength of "
-            + mount.material().name()
-            + ".",
+        Sentence.of(
+            what,
+            ", ",
+            Measure.SHARE.amount(stress / limit),
+            " of the yield strength of ",
+            mount.material().name(),
+            "."),
         severity == Severity.OK
-            ? ""
-            : "Thicken or shorten the neck: bending stress falls with the cube of its diameter.");
+            ? Sentence.NONE
+            : Sentence.of(
+                "Thicken or shorten the neck: bending stress falls with the cube of its"
+                    + " diameter."));
   }
 
-  private static String stiffness(StudCompliance c) {
-    return Measure.STIFFNESS.show(c.lateralStiffness())
-        + " sideways, "
-        + Measure.STIFFNESS.show(c.axialStiffness())
-        + " along";
+  private static Sentence stiffness(StudCompliance c) {
+    return Sentence.of(
+        Measure.STIFFNESS.amount(c.lateralStiffness()),
+        " sideways, ",
+        Measure.STIFFNESS.amount(c.axialStiffness()),
+        " along");
   }
 }

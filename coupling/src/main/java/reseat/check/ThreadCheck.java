@@ -49,7 +49,7 @@ public final class ThreadCheck {
    */
   public static Finding of(String where, StudThread thread, StudLoads loads) {
     double force = axialForce(thread, loads);
-    String name = "thread " + thread.limits().thread() + " of " + where;
+    Sentence name = Sentence.of("thread ", thread.limits().thread(), " of ", where);
     Optional<ThreadStrength> strength = thread.strength();
     if (strength.isEmpty()) {
       return new Finding(
@@ -60,13 +60,14 @@ public final class ThreadCheck {
           0,
           Sense.AT_MOST,
           Measure.FORCE,
-          name
-              + ": stripping was not checked, for the tensile strength of "
-              + thread.screw().name()
-              + " or "
-              + thread.body().name()
-              + " is not known.",
-          "State both tensile strengths to have it judged.");
+          Sentence.of(
+              name,
+              ": stripping was not checked, for the tensile strength of ",
+              thread.screw().name(),
+              " or ",
+              thread.body().name(),
+              " is not known."),
+          Sentence.of("State both tensile strengths to have it judged."));
     }
     if (thread.lockNut().isEmpty() && !thread.limits().thread().selfLocking(thread.friction())) {
       return new Finding(
@@ -77,8 +78,8 @@ public final class ThreadCheck {
           thread.limits().thread().selfLockingFriction(),
           Sense.AT_LEAST,
           Measure.FACTOR,
-          name + " does not hold itself at this friction and has no lock nut.",
-          "Lock it, or take a finer pitch.");
+          Sentence.of(name, " does not hold itself at this friction and has no lock nut."),
+          Sentence.of("Lock it, or take a finer pitch."));
     }
     ThreadStrength s = strength.get();
     double capacity = s.capacity();
@@ -94,17 +95,18 @@ public final class ThreadCheck {
         FACTOR * force,
         Sense.AT_LEAST,
         Measure.FORCE,
-        name
-            + " bears "
-            + Measure.FORCE.show(capacity)
-            + ", where "
-            + words(s.weakest())
-            + "; load and lock nut pull with "
-            + Measure.FORCE.show(force)
-            + ", and "
-            + Measure.FACTOR.show(FACTOR)
-            + " times that is wanted.",
-        severity == Severity.OK ? "" : advice(s));
+        Sentence.of(
+            name,
+            " bears ",
+            Measure.FORCE.amount(capacity),
+            ", where ",
+            words(s.weakest()),
+            "; load and lock nut pull with ",
+            Measure.FORCE.amount(force),
+            ", and ",
+            Measure.FACTOR.amount(FACTOR),
+            " times that is wanted."),
+        severity == Severity.OK ? Sentence.NONE : advice(s));
   }
 
   /**
@@ -121,12 +123,13 @@ public final class ThreadCheck {
     };
   }
 
-  private static String advice(ThreadStrength s) {
+  private static Sentence advice(ThreadStrength s) {
     return s.weakest() == ThreadStrength.Weakest.SCREW_BREAKS
-        ? "Tighten the lock nut less, or take a larger or stronger screw."
-        : "Engage "
-            + Measure.LENGTH.show(s.engagementSoScrewBreaks())
-            + " of thread, so that the screw breaks before a thread strips, or tighten the lock nut"
-            + " less.";
+        ? Sentence.of("Tighten the lock nut less, or take a larger or stronger screw.")
+        : Sentence.of(
+            "Engage ",
+            Measure.LENGTH.amount(s.engagementSoScrewBreaks()),
+            " of thread, so that the screw breaks before a thread strips, or tighten the lock nut"
+                + " less.");
   }
 }
