@@ -40,7 +40,7 @@ public final class CouplingDesign {
     supports = List.copyOf(b.supports);
     preloads = List.copyOf(b.preloads);
     holder = b.holder;
-    gravity = b.gravity.unit();
+    gravity = b.gravity;
     cases = List.copyOf(b.cases);
     toolPoint = b.toolPoint;
     axes = b.axes;
@@ -242,7 +242,7 @@ public final class CouplingDesign {
   public int contactCount() {
     int count = 0;
     for (Support s : supports) {
-      count += s.seat().flanks().size();
+      count += s.seat().contacts();
     }
     return count;
   }
@@ -279,13 +279,13 @@ public final class CouplingDesign {
    * @return a builder holding this design's values
    */
   public DesignBuilder toBuilder() {
-    return new DesignBuilder()
-        .title(title)
+    DesignBuilder copy = new DesignBuilder();
+    copy.gravity = gravity; // to the last digit; setting it would make it a unit vector once more
+    return copy.title(title)
         .ballsOn(ballsOn)
         .supports(supports)
         .preloads(preloads)
         .holder(holder)
-        .gravity(gravity)
         .cases(cases)
         .toolPoint(toolPoint)
         .axes(axes)

@@ -100,7 +100,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder gravity(Vec3 value) {
-    gravity = value;
+    gravity = value.unit();
     return this;
   }
 

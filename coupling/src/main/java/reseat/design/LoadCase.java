@@ -40,4 +40,14 @@ public record LoadCase(String name, Wrench load, Demand demand) {
   public LoadCase(String name, Wrench load) {
     this(name, load, Demand.STAY_SEATED);
   }
+
+  /**
+   * Returns how many times the load must be bearable.
+   *
+   * @param wanted factor the design asks of cuts
+   * @return that factor, or the lesser one of a load that need only be survived
+   */
+  public double wantedFactor(double wanted) {
+    return demand == Demand.SURVIVE ? Math.min(wanted, SURVIVAL_FACTOR) : wanted;
+  }
 }

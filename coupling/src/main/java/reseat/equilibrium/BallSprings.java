@@ -19,18 +19,30 @@ import reseat.space.Vec3;
  */
 final class BallSprings {
 
-  /** The spring of one contact; its arm runs from the ball's centre to the contact. */
+  /**
+   * The spring of one contact, k; its arm runs from the ball's centre to the contact. J and G take
+   * motions of holder and ball to displacements of the contact, 3 to each of 6 unit motions; kJ and
+   * kG take them to forces.
+   */
   private static final class Spring {
-    final String name;
+    final ContactLines.Line line;
     final Vec3 arm;
-    final Vec3 point;
     final double[] stiffness;
+    final double[][] ofHolder = new double[6][];
+    final double[][] ofBall = new double[6][];
+    final double[][] pullOfHolder = new double[6][];
+    final double[][] pullOfBall = new double[6][];
 
-    Spring(String name, Vec3 arm, Vec3 point, double[] stiffness) {
-      this.name = name;
+    Spring(ContactLines.Line line, Vec3 arm, double[] stiffness) {
+      this.line = line;
       this.arm = arm;
-      this.point = point;
       this.stiffness = stiffness;
+      for (int a = 0; a < 6; a++) {
+        ofHolder[a] = unitMoved(a, line.point());
+        ofBall[a] = unitMoved(a, arm);
+        pullOfHolder[a] = Small3.multiply(stiffness, ofHolder[a]);
+        pullOfBall[a] = Small3.multiply(stiffness, ofBall[a]);
+      }
     }
   }
 
@@ -53,21 +65,19 @@ final class BallSprings {
   }
 
   /** Adds a contact with its stiffness, 9 values row by row, base axes, N/m. */
-  void add(String name, Vec3 point, double[] stiffness) {
-    springs.add(new Spring(name, point.minus(centre), point, stiffness));
+  void add(ContactLines.Line line, double[] stiffness) {
+    springs.add(new Spring(line, line.point().minus(centre), stiffness));
   }
 
   /** Adds the stiffness of this ball about the origin to 36 values, row by row. */
   void addTo(double[] atOrigin) {
-    double[][] coupling = new double[6][];
+    double[][] coupling = new double[6][6];
     for (int a = 0; a < 6; a++) {
-      double[] x = new double[6];
-      x[a] = 1;
-      coupling[a] = pull(x);
       for (Spring s : springs) {
-        double[] f = Small3.multiply(s.stiffness, moved(x, s.point));
+        double[] f = s.pullOfHolder[a];
         for (int b = 0; b < 6; b++) {
-          atOrigin[6 * b + a] += Small3.dot(unitMoved(b, s.point), f);
+          coupling[a][b] += Small3.dot(s.ofBall[b], f);
+          atOrigin[6 * b + a] += Small3.dot(s.ofHolder[b], f);
         }
       }
     }
@@ -86,16 +96,16 @@ final class BallSprings {
     double[] shift = shift(relief(), g);
     double[] load = g;
     for (Spring s : springs) {
-      double[] e = moved(motion, s.point);
+      double[] e = moved(motion, s.line.point());
       double[] own = moved(shift, s.arm);
       for (int i = 0; i < 3; i++) {
         e[i] += own[i];
       }
       double energy = Small3.dot(e, Small3.multiply(s.stiffness, e));
-      shares.add(new CouplingStiffness.Share(s.name, false, energy / total));
+      shares.add(new CouplingStiffness.Share(s.line.name(), false, energy / total));
       double[] f = Small3.multiply(s.stiffness, own);
       for (int a = 0; a < 6; a++) {
-        load[a] += Small3.dot(unitMoved(a, s.arm), f);
+        load[a] += Small3.dot(s.ofBall[a], f);
       }
     }
     double mountingEnergy = dot(load, times(mounting, load));
@@ -108,9 +118,9 @@ final class BallSprings {
   private double[] pull(double[] motion) {
     double[] g = new double[6];
     for (Spring s : springs) {
-      double[] f = Small3.multiply(s.stiffness, moved(motion, s.point));
+      double[] f = Small3.multiply(s.stiffness, moved(motion, s.line.point()));
       for (int a = 0; a < 6; a++) {
-        g[a] += Small3.dot(unitMoved(a, s.arm), f);
+        g[a] += Small3.dot(s.ofBall[a], f);
       }
     }
     return g;
@@ -120,9 +130,9 @@ final class BallSprings {
     double[] sum = new double[36];
     for (Spring s : springs) {
       for (int a = 0; a < 6; a++) {
-        double[] f = Small3.multiply(s.stiffness, unitMoved(a, s.arm));
+        double[] f = s.pullOfBall[a];
         for (int b = 0; b < 6; b++) {
-          sum[6 * b + a] += Small3.dot(unitMoved(b, s.arm), f);
+          sum[6 * b + a] += Small3.dot(s.ofBall[b], f);
         }
       }
     }

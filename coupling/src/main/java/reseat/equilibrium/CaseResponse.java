@@ -72,8 +72,6 @@ public record CaseResponse(
    * @return that factor, or the lesser one of a load that need only be survived
    */
   public double wantedFactor(double wanted) {
-    return loadCase.demand() == LoadCase.Demand.SURVIVE
-        ? Math.min(wanted, LoadCase.SURVIVAL_FACTOR)
-        : wanted;
+    return loadCase.wantedFactor(wanted);
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
-import reseat.numerics.Lu6;
 import reseat.seat.Flank;
 import reseat.seat.FlatSeat;
 import reseat.space.Pose;
@@ -87,7 +86,7 @@ public final class ContactLines {
     for (Support s : design.supports()) {
       centres.add(ballHalfInSeatHalf.apply(s.ball().centre()));
     }
-    return of(design, holderInBase, centres);
+    return of(design, holderInBase, centres, flanks(design));
   }
 
   /**
@@ -96,9 +95,11 @@ public final class ContactLines {
    * @param design the coupling
    * @param holderInBase where the holder stands
    * @param centres where each ball's centre is, in the seat half, m
+   * @param flanks the flanks of the design
    * @return one line per flank, support by support
    */
-  static ContactLines of(CouplingDesign design, Pose holderInBase, List<Vec3> centres) {
+  static ContactLines of(
+      CouplingDesign design, Pose holderInBase, List<Vec3> centres, List<Flank> flanks) {
     boolean onHolder = onHolder(design);
     Pose seatHalfInBase = onHolder ? Pose.identity() : holderInBase;
     List<Line> lines = new ArrayList<>();
@@ -106,7 +107,8 @@ public final class ContactLines {
     for (int b = 0; b < supports.size(); b++) {
       Support s = supports.get(b);
       Vec3 centre = centres.get(b);
-      for (Flank f : s.seat().flanks()) {
+      for (int k = 0; k < s.seat().contacts(); k++) {
+        Flank f = flanks.get(lines.size());
         Vec3 normal = seatHalfInBase.rotate(f.normal(centre));
         lines.add(
             new Line(
@@ -122,6 +124,15 @@ public final class ContactLines {
       }
     }
     return new ContactLines(lines);
+  }
+
+  /** The flanks of a design, support by support. */
+  static List<Flank> flanks(CouplingDesign design) {
+    List<Flank> flanks = new ArrayList<>();
+    for (Support s : design.supports()) {
+      flanks.addAll(s.seat().flanks());
+    }
+    return List.copyOf(flanks);
   }
 
   private static boolean onHolder(CouplingDesign design) {
@@ -165,13 +176,7 @@ public final class ContactLines {
    * @throws ArithmeticException if the contacts are not six or do not constrain the holder
    */
   public double[] forces(Wrench load) {
-    Wrench w = load.movedTo(Vec3.ZERO);
-    double[] n = {
-      -w.force().x(), -w.force().y(), -w.force().z(),
-      -w.moment().x(), -w.moment().y(), -w.moment().z()
-    };
-    factored().solve(n, n);
-    return n;
+    return new ForceBalance(this).forces(load);
   }
 
   /**
@@ -183,38 +188,16 @@ public final class ContactLines {
    * @throws ArithmeticException if the contacts are not six or do not constrain the holder
    */
   public List<Vec3> influenceOfForceAt(Vec3 point) {
-    Lu6 lu = factored();
+    ForceBalance balance = new ForceBalance(this);
     double[][] columns = new double[3][];
     Vec3[] unit = {Vec3.X, Vec3.Y, Vec3.Z};
     for (int k = 0; k < 3; k++) {
-      Wrench w = Wrench.ofForce(unit[k], point).movedTo(Vec3.ZERO);
-      double[] n = {
-        -w.force().x(), -w.force().y(), -w.force().z(),
-        -w.moment().x(), -w.moment().y(), -w.moment().z()
-      };
-      lu.solve(n, n);
-      columns[k] = n;
+      columns[k] = balance.forces(Wrench.ofForce(unit[k], point));
     }
     List<Vec3> influence = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
       influence.add(new Vec3(columns[0][i], columns[1][i], columns[2][i]));
     }
     return influence;
-  }
-
-  private Lu6 factored() {
-    if (lines.size() != 6) {
-      throw new ArithmeticException("six contacts wanted, found " + lines.size());
-    }
-    double[] flat = new double[36];
-    double[][] w = wrenchMatrix(Vec3.ZERO, 1);
-    for (int i = 0; i < 6; i++) {
-      System.arraycopy(w[i], 0, flat, 6 * i, 6);
-    }
-    Lu6 lu = new Lu6();
-    if (!lu.factor(flat)) {
-      throw new ArithmeticException("the contacts do not constrain the holder");
-    }
-    return lu;
   }
 }

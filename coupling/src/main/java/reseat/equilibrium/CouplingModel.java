@@ -24,6 +24,7 @@ public final class CouplingModel {
 
   private final CouplingDesign design;
   private final ContactGeometry geometry;
+  private final List<Flank> flanks;
   private final List<BallContact> contacts;
   private final double[] ratioLong;
   private final double[] ratioShort;
@@ -31,18 +32,22 @@ public final class CouplingModel {
   private final double[] mounting;
 
   private CouplingModel(
-      CouplingDesign design, ContactGeometry geometry, List<BallContact> contacts) {
+      CouplingDesign design,
+      ContactGeometry geometry,
+      List<Flank> flanks,
+      List<BallContact> contacts,
+      double[] ratioLong,
+      double[] ratioShort,
+      NormalLaws laws,
+      double[] mounting) {
     this.design = design;
     this.geometry = geometry;
-    this.contacts = List.copyOf(contacts);
-    this.ratioLong = new double[contacts.size()];
-    this.ratioShort = new double[contacts.size()];
-    for (int i = 0; i < contacts.size(); i++) {
-      ratioLong[i] = contacts.get(i).tangentialRatioLong();
-      ratioShort[i] = contacts.get(i).tangentialRatioShort();
-    }
-    this.laws = NormalLaws.of(this.contacts);
-    this.mounting = mountingOf(design);
+    this.flanks = flanks;
+    this.contacts = contacts;
+    this.ratioLong = ratioLong;
+    this.ratioShort = ratioShort;
+    this.laws = laws;
+    this.mounting = mounting;
   }
 
   /**
@@ -54,17 +59,33 @@ public final class CouplingModel {
    *     one point
    */
   public static CouplingModel of(CouplingDesign design) {
+    List<Flank> flanks = ContactLines.flanks(design);
     List<BallContact> contacts = new ArrayList<>();
     for (Support s : design.supports()) {
       ElasticPair pair = new ElasticPair(s.ballMaterial().elastic(), s.seatMaterial().elastic());
-      for (Flank f : s.seat().flanks()) {
+      for (int k = 0; k < s.seat().contacts(); k++) {
+        Flank f = flanks.get(contacts.size());
         contacts.add(
             s.seat() instanceof ConeSeat cone
                 ? RingThird.of(s.ball().radius(), cone.angle(), pair)
                 : EllipticContact.of(curvature(s.ball().radius(), f), pair));
       }
     }
-    return new CouplingModel(design, ContactGeometry.of(design), contacts);
+    double[] ratioLong = new double[contacts.size()];
+    double[] ratioShort = new double[contacts.size()];
+    for (int i = 0; i < contacts.size(); i++) {
+      ratioLong[i] = contacts.get(i).tangentialRatioLong();
+      ratioShort[i] = contacts.get(i).tangentialRatioShort();
+    }
+    return new CouplingModel(
+        design,
+        ContactGeometry.of(design),
+        flanks,
+        List.copyOf(contacts),
+        ratioLong,
+        ratioShort,
+        NormalLaws.of(contacts),
+        mountingOf(design));
   }
 
   private static RelativeCurvature curvature(double ballRadius, Flank flank) {
@@ -90,12 +111,47 @@ public final class CouplingModel {
   }
 
   /**
+   * Prepares a design that differs from this one's in its loads only, without preparing geometry
+   * and laws anew.
+   *
+   * @param other a design with the very supports of this one
+   * @return the model, the same as {@link #of} would give
+   * @throws IllegalArgumentException if its supports are others
+   */
+  public CouplingModel withLoadsOf(CouplingDesign other) {
+    if (other.ballsOn() != design.ballsOn() || !sameSupports(other)) {
+      throw new IllegalArgumentException("a design with other supports needs a model of its own");
+    }
+    return new CouplingModel(
+        other, geometry, flanks, contacts, ratioLong, ratioShort, laws, mounting);
+  }
+
+  @SuppressWarnings("ReferenceEquality") // comparing all parts of a support would take long
+  private boolean sameSupports(CouplingDesign other) {
+    List<Support> supports = design.supports();
+    boolean same = other.supports().size() == supports.size();
+    for (int i = 0; same && i < supports.size(); i++) {
+      same = other.supports().get(i) == supports.get(i);
+    }
+    return same;
+  }
+
+  /**
    * Returns the design.
    *
    * @return the design that the model was made from
    */
   public CouplingDesign design() {
     return design;
+  }
+
+  /**
+   * Returns the surfaces that touch the balls.
+   *
+   * @return one per contact, support by support, in the seat half
+   */
+  public List<Flank> flanks() {
+    return flanks;
   }
 
   /**

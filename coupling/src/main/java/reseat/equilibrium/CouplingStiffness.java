@@ -77,7 +77,7 @@ public final class CouplingStiffness {
                     line.ballCentre(),
                     mounting.compliance().toMatrix(axis, line.ballCentre()));
           }
-          springs.add(line.name(), line.point(), spring(c, bound));
+          springs.add(line, spring(c, bound));
         }
       }
       if (springs != null) {
@@ -120,10 +120,18 @@ public final class CouplingStiffness {
    * @throws ArithmeticException if the springs do not hold the holder
    */
   public Twist motionUnder(Wrench load) {
+    return motionUnder(load, factored());
+  }
+
+  private Lu6 factored() {
     Lu6 lu = new Lu6();
     if (!lu.factor(atOrigin)) {
       throw new ArithmeticException("the contacts do not hold the holder against every motion");
     }
+    return lu;
+  }
+
+  private static Twist motionUnder(Wrench load, Lu6 lu) {
     Wrench w = load.movedTo(Vec3.ZERO);
     double[] x = {
       w.force().x(), w.force().y(), w.force().z(), w.moment().x(), w.moment().y(), w.moment().z()
@@ -151,9 +159,10 @@ public final class CouplingStiffness {
    */
   public double[] pointCompliance(Vec3 point) {
     Vec3[] unit = {Vec3.X, Vec3.Y, Vec3.Z};
+    Lu6 lu = factored();
     double[] c = new double[9];
     for (int j = 0; j < 3; j++) {
-      Vec3 u = motionUnder(Wrench.ofForce(unit[j], point)).displacementOf(point);
+      Vec3 u = motionUnder(Wrench.ofForce(unit[j], point), lu).displacementOf(point);
       for (int i = 0; i < 3; i++) {
         c[3 * i + j] = u.component(i);
       }

@@ -112,7 +112,8 @@ public final class Equilibrium {
 
   static Equilibrium of(CouplingModel model, Wrench load, EquilibriumSolver solver) {
     Pose pose = solver.holderInBase();
-    ContactLines lines = ContactLines.of(model.design(), pose, centres(model, solver));
+    ContactLines lines =
+        ContactLines.of(model.design(), pose, centres(model, solver), model.flanks());
     List<Contact> contacts = new ArrayList<>();
     int third = 0;
     for (int i = 0; i < lines.lines().size(); i++) {
@@ -149,7 +150,7 @@ public final class Equilibrium {
     for (Support s : model.design().supports()) {
       int i = 3 * contact;
       centres.add(new Vec3(perContact[i], perContact[i + 1], perContact[i + 2]));
-      contact += s.seat().flanks().size();
+      contact += s.seat().contacts();
     }
     return centres;
   }

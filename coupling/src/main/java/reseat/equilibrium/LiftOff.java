@@ -9,7 +9,8 @@ import reseat.space.Wrench;
  *
  * <p>Six frictionless contacts answer to a load in proportion, so the contact that opens first and
  * the factor follow exactly: N0 + λ ΔN = 0. A ring of contact opens on one side while its other
- * side is still pressed; it is looked at all round ({@link PressedPlaces}).
+ * side is still pressed; it is looked at all round ({@link PressedPlaces}). Not for use by several
+ * threads.
  */
 public final class LiftOff {
 
@@ -17,6 +18,7 @@ public final class LiftOff {
   private static final double TIE = 1e-9;
 
   private final ContactLines lines;
+  private final ForceBalance balance;
   private final PressedPlaces places;
   private final double[] standing;
 
@@ -30,7 +32,8 @@ public final class LiftOff {
   public LiftOff(ContactLines lines, Wrench standingLoad) {
     this.lines = lines;
     this.places = PressedPlaces.of(lines);
-    this.standing = lines.forces(standingLoad);
+    this.balance = new ForceBalance(lines);
+    this.standing = balance.forces(standingLoad);
   }
 
   /**
@@ -50,7 +53,7 @@ public final class LiftOff {
    * @return the contact and the factor
    */
   public First factor(Wrench load) {
-    double[] change = lines.forces(load);
+    double[] change = balance.forces(load);
     int first = -1;
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < places.size(); i++) {

@@ -40,18 +40,35 @@ public record PointStiffness(Vec3 point, Vec3 alongAxes, List<Principal> princip
    */
   public static PointStiffness of(CouplingStiffness stiffness, Vec3 point, MachineAxes axes) {
     double[] c = stiffness.pointCompliance(point);
-    double[] along = new double[3];
-    for (int i = 0; i < 3; i++) {
-      Vec3 d = axes.axis(i).direction();
-      double[] u = {d.x(), d.y(), d.z()};
-      along[i] = 1 / Small3.dot(u, Small3.multiply(c, u));
-    }
     SymmetricEigen eigen = SymmetricEigen.of(c, 3);
     List<Principal> principal = new ArrayList<>();
     for (int i = 2; i >= 0; i--) {
       double[] v = eigen.vector(i);
       principal.add(new Principal(1 / eigen.value(i), new Vec3(v[0], v[1], v[2])));
     }
-    return new PointStiffness(point, new Vec3(along[0], along[1], along[2]), principal);
+    return new PointStiffness(point, along(c, axes), principal);
+  }
+
+  /**
+   * Finds the stiffness of a point along the machine axes alone.
+   *
+   * @param stiffness stiffness of the coupling
+   * @param point the point, m
+   * @param axes machine axes
+   * @return force over displacement along each machine axis in turn, N/m
+   * @throws ArithmeticException if the springs do not hold the holder
+   */
+  public static Vec3 alongAxes(CouplingStiffness stiffness, Vec3 point, MachineAxes axes) {
+    return along(stiffness.pointCompliance(point), axes);
+  }
+
+  private static Vec3 along(double[] compliance, MachineAxes axes) {
+    double[] along = new double[3];
+    for (int i = 0; i < 3; i++) {
+      Vec3 d = axes.axis(i).direction();
+      double[] u = {d.x(), d.y(), d.z()};
+      along[i] = 1 / Small3.dot(u, Small3.multiply(compliance, u));
+    }
+    return new Vec3(along[0], along[1], along[2]);
   }
 }

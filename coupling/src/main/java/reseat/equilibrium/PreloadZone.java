@@ -48,9 +48,10 @@ public record PreloadZone(List<Vec3> corners, double margin, String nearest) {
       throw new IllegalArgumentException("the preload runs along the coupling plane");
     }
     Vec3 pierce = through.minus(moving.times(through.z() / moving.z()));
-    double[] here = lines.forces(others.plus(Wrench.ofForce(moving, pierce)));
-    double[] perX = lines.forces(new Wrench(Vec3.ZERO, Vec3.X.cross(moving), Vec3.ZERO));
-    double[] perY = lines.forces(new Wrench(Vec3.ZERO, Vec3.Y.cross(moving), Vec3.ZERO));
+    ForceBalance balance = new ForceBalance(lines);
+    double[] here = balance.forces(others.plus(Wrench.ofForce(moving, pierce)));
+    double[] perX = balance.forces(new Wrench(Vec3.ZERO, Vec3.X.cross(moving), Vec3.ZERO));
+    double[] perY = balance.forces(new Wrench(Vec3.ZERO, Vec3.Y.cross(moving), Vec3.ZERO));
     List<Vec3> polygon =
         List.of(
             new Vec3(-halfWindow, -halfWindow, 0),

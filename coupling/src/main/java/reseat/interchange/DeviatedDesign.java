@@ -40,7 +40,7 @@ final class DeviatedDesign {
     for (int b = 0; b < drawn.supports().size(); b++) {
       Support s = drawn.supports().get(b);
       made.add(s.withBall(ball(s, b)).withSeat(seat(s, b, contact, growth)));
-      contact += s.seat().flanks().size();
+      contact += s.seat().contacts();
     }
     Vec3 shift = drawn.axes().toCoupling(vector(layout.first(ToleranceKind.TOOL_POINT), 0, 1, 2));
     return drawn.toBuilder()
@@ -96,7 +96,7 @@ final class DeviatedDesign {
             .times(of(ToleranceKind.SEAT_ROLL, b))
             .plus(f.left().times(of(ToleranceKind.SEAT_PITCH, b)))
             .plus(f.up().times(of(ToleranceKind.SEAT_DIRECTION, b)));
-    int flanks = s.seat().flanks().size();
+    int flanks = s.seat().contacts();
     double[] angle = new double[flanks];
     double[] position = new double[flanks];
     double[] radius = new double[flanks];

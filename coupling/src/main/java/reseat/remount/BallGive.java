@@ -33,7 +33,7 @@ final class BallGive {
     int contact = 0;
     for (int b = 0; b < balls.length; b++) {
       Support s = design.supports().get(b);
-      int[] contacts = new int[s.seat().flanks().size()];
+      int[] contacts = new int[s.seat().contacts()];
       for (int i = 0; i < contacts.length; i++) {
         contacts[i] = contact++;
       }

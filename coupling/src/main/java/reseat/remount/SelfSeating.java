@@ -112,36 +112,6 @@ public final class SelfSeating {
   }
 
   /**
-   * Says whether a slide with one contact open stalls at a friction, without looking beyond it.
-   *
-   * @param friction the friction
-   * @return true if the worst of {@link #oneOpen()} has a limit below it
-   */
-  public boolean stallsBelow(double friction) {
-    for (int i = 0; i < N; i++) {
-      double[] rates = new double[N];
-      rates[i] = 1;
-      slide.setSlips(slips(rates));
-      double last = 0;
-      double mu = 0;
-      while (last < friction) {
-        if (!slide.stop(mu).goesOn(rates)) {
-          if (between(last, mu, rates, End.STALLS) < friction) {
-            return true;
-          }
-          break;
-        }
-        if (mu >= GREATEST) {
-          break;
-        }
-        last = mu;
-        mu = Math.min(GREATEST, mu + (mu < COMMON ? FINE_STEP : COARSE_STEP));
-      }
-    }
-    return false;
-  }
-
-  /**
    * Finds the worst limit for every state with two contacts open.
    *
    * @return fifteen paths, the worst first
@@ -240,9 +210,14 @@ public final class SelfSeating {
         tips = Double.isNaN(tips) ? GREATEST : tips;
       }
       last = mu;
-      mu = Math.min(GREATEST, mu + (mu < COMMON ? FINE_STEP : COARSE_STEP));
+      mu = next(mu);
     }
     return new Path(open, lastSeat, stalls, tips);
+  }
+
+  /** The friction looked at after one. */
+  static double next(double mu) {
+    return Math.min(GREATEST, mu + (mu < COMMON ? FINE_STEP : COARSE_STEP));
   }
 
   /** What ends a way home as friction rises. */
@@ -270,7 +245,7 @@ public final class SelfSeating {
   }
 
   /** Unit slip of the holder at each engaged contact; null at those open or standing still. */
-  private Vec3[] slips(double[] rates) {
+  Vec3[] slips(double[] rates) {
     double[] x = Arrays.copyOf(rates, N);
     for (int i = 0; i < N; i++) {
       x[i] = -x[i];

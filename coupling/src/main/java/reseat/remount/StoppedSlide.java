@@ -24,15 +24,19 @@ final class StoppedSlide {
 
   StoppedSlide(ContactLines lines, Wrench load) {
     this.lines = lines;
-    Wrench w = load.movedTo(Vec3.ZERO);
-    opposite =
-        new double[] {
-          -w.force().x(), -w.force().y(), -w.force().z(),
-          -w.moment().x(), -w.moment().y(), -w.moment().z()
-        };
+    opposite = opposite(load);
     for (int i = 0; i < Math.min(N, lines.lines().size()); i++) {
       writeColumn(lines.lines().get(i), lines.lines().get(i).push(), normalColumns, i);
     }
+  }
+
+  /** What balances a load, about the origin. */
+  static double[] opposite(Wrench load) {
+    Wrench w = load.movedTo(Vec3.ZERO);
+    return new double[] {
+      -w.force().x(), -w.force().y(), -w.force().z(),
+      -w.moment().x(), -w.moment().y(), -w.moment().z()
+    };
   }
 
   /** Wrenches of unit forces along the normals, 6x6 row by row, a contact to a column. */
@@ -50,14 +54,32 @@ final class StoppedSlide {
 
   /** Finds the forces that stop the slide at a friction. */
   StoppedSlide stop(double mu) {
-    for (int k = 0; k < N * N; k++) {
-      pushing[k] = normalColumns[k] - mu * slipColumns[k];
-    }
-    finite = lu.factor(pushing);
+    factor(mu);
     if (finite) {
       lu.solve(opposite, n);
     }
     return this;
+  }
+
+  private void factor(double mu) {
+    for (int k = 0; k < N * N; k++) {
+      pushing[k] = normalColumns[k] - mu * slipColumns[k];
+    }
+    finite = lu.factor(pushing);
+  }
+
+  /**
+   * Finds the force of one contact that stops the slide, for each part of {@link #opposite} at one;
+   * zeros if the holder wedges.
+   */
+  double[] perLoad(double mu, int contact) {
+    double[] row = new double[N];
+    factor(mu);
+    if (finite) {
+      row[contact] = 1;
+      lu.solveTransposed(row, row);
+    }
+    return row;
   }
 
   /** Whether power is left at the open contacts to go on closing. */

@@ -78,6 +78,11 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
   }
 
   @Override
+  public int contacts() {
+    return 3;
+  }
+
+  @Override
   public List<Flank> flanks() {
     return List.of(third(0), third(1), third(2));
   }

@@ -91,6 +91,11 @@ public record CylinderPair(
   }
 
   @Override
+  public int contacts() {
+    return 2;
+  }
+
+  @Override
   public List<Flank> flanks() {
     return List.of(
         new CylinderFlank("left", frame.point(0, spacing / 2, 0), frame.axis(), leftRadius, false),

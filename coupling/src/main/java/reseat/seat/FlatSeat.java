@@ -35,6 +35,11 @@ public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
   }
 
   @Override
+  public int contacts() {
+    return 1;
+  }
+
+  @Override
   public List<Flank> flanks() {
     return List.of(new PlaneFlank(FLANK, frame.origin(), frame.up(), frame.axis()));
   }

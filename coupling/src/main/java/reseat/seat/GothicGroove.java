@@ -76,6 +76,11 @@ public record GothicGroove(
   }
 
   @Override
+  public int contacts() {
+    return 2;
+  }
+
+  @Override
   public List<Flank> flanks() {
     return List.of(flank("left", -1, leftRadius), flank("right", 1, rightRadius));
   }

@@ -26,6 +26,13 @@ public sealed interface Seat
   List<Flank> flanks();
 
   /**
+   * Returns how many surfaces touch the ball, without making them.
+   *
+   * @return number of {@link #flanks()}
+   */
+  int contacts();
+
+  /**
    * Returns the distances from contacts and ball to what they must not reach.
    *
    * <p>Features whose extent is not stated are left out.
@@ -58,7 +65,7 @@ public sealed interface Seat
    * @return true for grooves and pin pairs
    */
   default boolean isGroove() {
-    return flanks().size() == 2;
+    return contacts() == 2;
   }
 
   /**

@@ -64,6 +64,11 @@ public record TrihedralSeat(
   }
 
   @Override
+  public int contacts() {
+    return 3;
+  }
+
+  @Override
   public List<Flank> flanks() {
     return List.of(
         flank("first", firstAngle, 0),

@@ -42,6 +42,11 @@ public record VeeGroove(SeatFrame frame, double leftAngle, double rightAngle, Gr
   }
 
   @Override
+  public int contacts() {
+    return 2;
+  }
+
+  @Override
   public List<Flank> flanks() {
     return List.of(flank("left", leftAngle, -1), flank("right", rightAngle, 1));
   }

@@ -45,11 +45,12 @@ public record AllowedPreload(
     if (design.preloads().isEmpty()) {
       return Optional.empty();
     }
+    DesignFamily family = new DesignFamily(design, wish);
     int start = -1;
     for (int i = 0; i <= STEPS && start < 0; i++) {
       // 0, 1, -1, 2, -2 ... steps away from the design
       int step = i % 2 == 0 ? -i / 2 : (i + 1) / 2;
-      if (at(design, wish, scale(step)).holds()) {
+      if (at(family, design, scale(step)).holds()) {
         start = step + STEPS / 2;
       }
     }
@@ -63,8 +64,8 @@ public record AllowedPreload(
       double device = p.modelled().map(d -> d.accuracy().halfRange()).orElse(0.0);
       scatter = Math.max(scatter, p.forceSpread().limit() + device);
     }
-    End low = end(design, wish, start - STEPS / 2, -1);
-    End high = end(design, wish, start - STEPS / 2, 1);
+    End low = end(family, design, start - STEPS / 2, -1);
+    End high = end(family, design, start - STEPS / 2, 1);
     return Optional.of(
         new AllowedPreload(
             nominal,
@@ -81,9 +82,9 @@ public record AllowedPreload(
     return Math.pow(SMALLEST, -step / (STEPS / 2.0));
   }
 
-  private static End end(CouplingDesign design, SizeWish wish, int from, int way) {
+  private static End end(DesignFamily family, CouplingDesign design, int from, int way) {
     int step = from;
-    while (Math.abs(step + way) <= STEPS / 2 && at(design, wish, scale(step + way)).holds()) {
+    while (Math.abs(step + way) <= STEPS / 2 && at(family, design, scale(step + way)).holds()) {
       step += way;
     }
     if (Math.abs(step + way) > STEPS / 2) {
@@ -91,10 +92,10 @@ public record AllowedPreload(
     }
     double good = scale(step);
     double bad = scale(step + way);
-    String check = at(design, wish, bad).check();
+    String check = at(family, design, bad).check();
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (good + bad) / 2;
-      Judgement j = at(design, wish, middle);
+      Judgement j = at(family, design, middle);
       if (j.holds()) {
         good = middle;
       } else {
@@ -105,12 +106,12 @@ public record AllowedPreload(
     return new End(good, check);
   }
 
-  private static Judgement at(CouplingDesign design, SizeWish wish, double scale) {
+  private static Judgement at(DesignFamily family, CouplingDesign design, double scale) {
     List<Preload> scaled = new ArrayList<>();
     for (Preload p : design.preloads()) {
       scaled.add(p.withForce(scale * p.force()));
     }
-    return CandidateCheck.of(design.toBuilder().preloads(scaled).build(), wish);
+    return family.judge(design.toBuilder().preloads(scaled).build());
   }
 
   /**

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import reseat.check.BallMountChecks;
 import reseat.check.CaseDepthCheck;
-import reseat.check.ConstraintCheck;
 import reseat.check.ErrorMotionCheck;
 import reseat.check.Finding;
 import reseat.check.LoadInsideTriangleCheck;
@@ -16,21 +15,18 @@ import reseat.check.RingContactCheck;
 import reseat.check.SeatMisfitCheck;
 import reseat.check.SelfSeatingCheck;
 import reseat.check.Severity;
-import reseat.check.StandingLimits;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.design.Friction;
-import reseat.design.Support;
+import reseat.design.LoadCase;
 import reseat.design.Targets;
 import reseat.designfile.SizeWish;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.ConstraintQuality;
-import reseat.equilibrium.ContactLines;
-import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
-import reseat.equilibrium.NoEquilibriumException;
+import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.FrictionBound;
@@ -53,14 +49,16 @@ public final class CandidateCheck {
   private static final List<String> NOT_MEASURED =
       List.of("constraint", "load inside triangle", "preload line", "height setting");
 
+  private final DesignFamily family;
   private final CouplingDesign design;
   private final SizeWish wish;
   private String nearest = "";
   private double used;
 
-  private CandidateCheck(CouplingDesign design, SizeWish wish) {
+  CandidateCheck(DesignFamily family, CouplingDesign design) {
+    this.family = family;
     this.design = design;
-    this.wish = wish;
+    this.wish = family.wish();
   }
 
   /**
@@ -71,22 +69,18 @@ public final class CandidateCheck {
    * @return how it stands
    */
   public static Judgement of(CouplingDesign design, SizeWish wish) {
-    try {
-      return new CandidateCheck(design, wish).judged();
-    } catch (NoEquilibriumException | IllegalArgumentException e) {
-      return Judgement.fails("does not stand", Double.POSITIVE_INFINITY);
-    }
+    return new DesignFamily(design, wish).judge(design);
   }
 
-  private Judgement judged() {
-    double size = size(design);
+  Judgement judged() {
+    double size = family.size();
     if (keeps("size", size, wish.largestSize())) {
-      ConstraintQuality constraint = ConstraintQuality.of(design);
+      ConstraintQuality constraint = family.constraint();
       if (!constraint.holds() || constraint.contacts() != 6) {
         return Judgement.fails("constraint", Double.POSITIVE_INFINITY);
       }
-      if (all(ConstraintCheck.of(constraint))) {
-        Equilibrium standing = CouplingModel.of(design).standing();
+      if (all(family.constraintFindings())) {
+        Equilibrium standing = family.modelOf(design).standing();
         return standing.lifted()
             ? Judgement.fails("lift-off", Double.POSITIVE_INFINITY)
             : standing(standing, size);
@@ -96,12 +90,12 @@ public final class CandidateCheck {
   }
 
   private Judgement standing(Equilibrium standing, double size) {
-    CouplingStiffness sticking = CouplingStiffness.of(standing, Bound.STICKING);
-    List<CaseResponse> cases = CaseResponse.all(standing, sticking);
-    if (!liftOff(cases)) {
+    if (!liftOff(standing)) {
       return Judgement.fails(nearest, used);
     }
-    List<ContactLimits> limits = StandingLimits.of(standing);
+    List<CaseResponse> cases =
+        CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
+    List<ContactLimits> limits = family.limits(standing);
     List<Finding> pressed =
         PressureCheck.of(standing, cases, limits, design.targets().pressureShare());
     if (!all(pressed)
@@ -110,10 +104,12 @@ public final class CandidateCheck {
         || !all(PreloadLineCheck.of(PreloadLineCheck.lines(standing)))) {
       return Judgement.fails(nearest, used);
     }
-    List<PreloadScatter> scatter = PreloadScatter.all(standing);
     double stiffness = stiffness(standing);
-    if (!keeps("stiffness", wish.leastStiffness(), stiffness)
-        || !all(PreloadScatterCheck.of(design, scatter))
+    if (!keeps("stiffness", wish.leastStiffness(), stiffness)) {
+      return Judgement.fails(nearest, used);
+    }
+    List<PreloadScatter> scatter = PreloadScatter.all(standing);
+    if (!all(PreloadScatterCheck.of(design, scatter))
         || !all(ErrorMotionCheck.of(design, cases))
         || !all(SeatMisfitCheck.of(standing, cases))
         || !all(CaseDepthCheck.of(standing, cases, limits))
@@ -132,10 +128,11 @@ public final class CandidateCheck {
             new Merits(repeatability(standing, scatter, design), stiffness, pressure, size)));
   }
 
-  /** Lift-off is judged from the factors alone: advice on a turn of the supports takes long. */
-  private boolean liftOff(List<CaseResponse> cases) {
-    for (CaseResponse c : cases) {
-      double factor = c.liftOff().factor();
+  /** Lift-off is judged from the factors alone, before the loads are carried: most fail by it. */
+  private boolean liftOff(Equilibrium standing) {
+    LiftOff lift = new LiftOff(standing.lines(), standing.load());
+    for (LoadCase c : design.cases()) {
+      double factor = lift.factor(c.load()).factor();
       if (Double.isFinite(factor)) {
         double part = c.wantedFactor(design.targets().liftOffFactor()) / factor;
         if (!keeps("lift-off", part, 1)) {
@@ -154,9 +151,7 @@ public final class CandidateCheck {
             SelfSeating.GREATEST,
             Math.max(friction.nominal(), friction.high() / Math.max(used, 0.1)));
     boolean ring = design.supports().stream().anyMatch(s -> s.seat().isRing());
-    if (!ring
-        && !new SelfSeating(ContactLines.nominal(design), design.standingLoad())
-            .stallsBelow(matters)) {
+    if (!ring && family.slides().surelyPass(design.standingLoad(), matters)) {
       return true;
     }
     return all(SelfSeatingCheck.of(friction, WaysHome.lastStages(design, design.standingLoad())));
@@ -165,26 +160,9 @@ public final class CandidateCheck {
   private static double stiffness(Equilibrium standing) {
     CouplingDesign design = standing.model().design();
     Vec3 along =
-        PointStiffness.of(
-                CouplingStiffness.of(standing, Bound.FRICTIONLESS),
-                design.toolPoint(),
-                design.axes())
-            .alongAxes();
+        PointStiffness.alongAxes(
+            CouplingStiffness.of(standing, Bound.FRICTIONLESS), design.toolPoint(), design.axes());
     return Math.min(along.x(), Math.min(along.y(), along.z()));
-  }
-
-  /**
-   * Returns the room that a coupling takes.
-   *
-   * @param design the design
-   * @return diameter of the circle about all balls of a regular layout, m
-   */
-  public static double size(CouplingDesign design) {
-    double radius = 0;
-    for (Support s : design.supports()) {
-      radius = Math.max(radius, s.ball().radius());
-    }
-    return 2 * (design.couplingRadius() + radius);
   }
 
   /**

@@ -7,11 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import reseat.design.CouplingDesign;
-import reseat.designfile.Alteration;
-import reseat.designfile.DesignFile;
 import reseat.numerics.OrderedBatches;
 import reseat.sizing.Candidate;
-import reseat.sizing.CandidateCheck;
+import reseat.sizing.DesignFamily;
 import reseat.sizing.Judgement;
 import reseat.sizing.SizingTally;
 
@@ -45,13 +43,14 @@ public final class SizingSearch {
   public static void run(SizingPlan plan, SizingTally tally, Sink sink, LongConsumer progress)
       throws InterruptedException, IOException {
     long done = tally.judged() / plan.space().blockSize();
+    PreloadChoices preloads = new PreloadChoices(plan.space());
     IOException[] broken = {null};
     try {
       OrderedBatches.run(
           plan.blocks() - done,
           plan.threads(),
           "size",
-          own -> block(plan, plan.block(done + own)),
+          own -> block(plan, preloads, plan.block(done + own)),
           block -> {
             for (Candidate c : block) {
               tally.add(c);
@@ -72,24 +71,22 @@ public final class SizingSearch {
     }
   }
 
-  private static List<Candidate> block(SizingPlan plan, long block) {
+  private static List<Candidate> block(SizingPlan plan, PreloadChoices preloads, long block) {
     SizingSpace space = plan.space();
     long size = space.blockSize();
     List<Candidate> judged = new ArrayList<>();
-    Optional<CouplingDesign> base = Optional.empty();
+    CouplingDesign first = null;
+    DesignFamily family = null;
     for (long number = block * size; number < (block + 1) * size; number++) {
-      List<Alteration> changes = space.alterations(space.values(number));
-      DesignFile read =
-          base.isPresent()
-              ? space.file().withPreloads(base.get(), changes)
-              : space.file().with(changes);
-      if (base.isEmpty()) {
-        base = read.design();
+      Optional<CouplingDesign> design =
+          first == null
+              ? space.file().with(space.alterations(space.values(number))).design()
+              : preloads.give(first, number);
+      if (first == null && design.isPresent()) {
+        first = design.get();
+        family = new DesignFamily(first, plan.wish());
       }
-      Judgement j =
-          read.design()
-              .map(d -> CandidateCheck.of(d, plan.wish()))
-              .orElseGet(SizingSpace::cannotBeMade);
+      Judgement j = design.isPresent() ? family.judge(design.get()) : SizingSpace.cannotBeMade();
       judged.add(new Candidate(number, space.kind(number), j));
     }
     return judged;

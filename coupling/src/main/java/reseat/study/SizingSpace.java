@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
@@ -177,6 +178,13 @@ public final class SizingSpace {
       size *= v.ofPreload() ? v.axis().values().size() : 1;
     }
     return size;
+  }
+
+  /** Whether a material varies that a preload's device may be made of. */
+  boolean altersMaterials() {
+    return varied.stream()
+        .flatMap(v -> Stream.concat(Stream.of(v.axis().key()), v.others().stream()))
+        .anyMatch(k -> k.path().startsWith("material"));
   }
 
   /** Index of the value of each key in a combination. */

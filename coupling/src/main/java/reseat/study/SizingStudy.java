@@ -1,8 +1,11 @@
 package reseat.study;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import reseat.check.Finding;
 import reseat.check.Measure;
 import reseat.check.Severity;
@@ -11,10 +14,12 @@ import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.numerics.OrderedBatches;
 import reseat.numerics.RunningCovariance;
 import reseat.remount.RemountSimulation;
 import reseat.sizing.Candidate;
 import reseat.sizing.CandidateCheck;
+import reseat.sizing.DesignFamily;
 import reseat.sizing.Judgement;
 import reseat.sizing.Refinement;
 import reseat.sizing.SizingTally;
@@ -106,26 +111,27 @@ public record SizingStudy(
    * @param plan the search
    * @param tally every candidate judged
    * @return the outcome
+   * @throws InterruptedException if the thread is interrupted
    */
-  public static SizingStudy of(SizingPlan plan, SizingTally tally) {
+  public static SizingStudy of(SizingPlan plan, SizingTally tally) throws InterruptedException {
     SizingSpace space = plan.space();
-    List<Choice> ranked = new ArrayList<>();
-    for (Candidate c : tally.best()) {
-      ranked.add(choice(space, space.values(c.number()), c.judgement()));
-    }
-    List<NearMiss> misses = new ArrayList<>();
-    for (SizingTally.Miss m : tally.misses()) {
-      misses.add(nearMiss(plan, m));
-    }
     return new SizingStudy(
         plan,
         tally.judged(),
         tally.holding(),
-        ranked,
+        each(plan, tally.best(), c -> choice(space, space.values(c.number()), c.judgement())),
         refined(plan, tally),
         tally.pareto(),
         tally.sample(),
-        misses);
+        each(plan, tally.misses(), m -> nearMiss(plan, m)));
+  }
+
+  private static <T, R> List<R> each(SizingPlan plan, List<T> all, Function<T, R> work)
+      throws InterruptedException {
+    List<R> results = new ArrayList<>();
+    OrderedBatches.run(
+        all.size(), plan.threads(), "size", i -> work.apply(all.get((int) i)), results::add);
+    return results;
   }
 
   /**
@@ -137,18 +143,15 @@ public record SizingStudy(
     return refined.isPresent() ? refined : ranked.stream().findFirst();
   }
 
-  private static Optional<Choice> refined(SizingPlan plan, SizingTally tally) {
-    SizingSpace space = plan.space();
+  private static Optional<Choice> refined(SizingPlan plan, SizingTally tally)
+      throws InterruptedException {
     List<String> best = null;
     double least =
         tally.best().isEmpty()
             ? Double.POSITIVE_INFINITY
             : tally.best().get(0).judgement().score(plan.wish().rankBy());
-    for (Candidate c : tally.best().subList(0, Math.min(REFINED, tally.best().size()))) {
-      double[] place =
-          Refinement.from(
-              x -> objective(plan, space.values(c.number(), x)), space.place(c.number()));
-      List<String> values = space.values(c.number(), place);
+    List<Candidate> starts = tally.best().subList(0, Math.min(REFINED, tally.best().size()));
+    for (List<String> values : each(plan, starts, c -> refined(plan, c))) {
       double score = objective(plan, values);
       if (score < least) {
         least = score;
@@ -158,7 +161,20 @@ public record SizingStudy(
     if (best == null) {
       return Optional.empty();
     }
-    return Optional.of(choice(space, best, judged(plan, best)));
+    return Optional.of(choice(plan.space(), best, judged(plan, best)));
+  }
+
+  /** The best values met from a candidate on. Places near by round to the same values. */
+  private static List<String> refined(SizingPlan plan, Candidate start) {
+    SizingSpace space = plan.space();
+    Map<List<String>, Double> known = new HashMap<>();
+    double[] place =
+        Refinement.from(
+            x ->
+                known.computeIfAbsent(
+                    space.values(start.number(), x), values -> objective(plan, values)),
+            space.place(start.number()));
+    return space.values(start.number(), place);
   }
 
   /** What refinement makes small: the score where all limits are kept, else far more. */
@@ -201,7 +217,7 @@ public record SizingStudy(
       if (m.check().equals("size")) {
         reasons.add(
             "the circle about the balls is "
-                + Measure.LENGTH.show(CandidateCheck.size(read.design().get()))
+                + Measure.LENGTH.show(DesignFamily.sizeOf(read.design().get()))
                 + "; wanted is at most "
                 + Measure.LENGTH.show(plan.wish().largestSize())
                 + ".");

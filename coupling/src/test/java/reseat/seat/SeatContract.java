@@ -44,6 +44,7 @@ abstract class SeatContract {
         1,
         (seat, centre, draw) -> {
           assertThat(seat.flanks()).hasSize(contacts());
+          assertThat(seat.contacts()).isEqualTo(contacts());
           for (Flank flank : seat.flanks()) {
             assertThat(flank.gap(centre, BALL)).isCloseTo(0, within(1e-16));
           }

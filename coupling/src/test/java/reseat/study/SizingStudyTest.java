@@ -21,9 +21,10 @@ import reseat.designfile.DesignFile;
 import reseat.designfile.SizeWish;
 import reseat.designfile.Starter;
 import reseat.equilibrium.ContactLines;
-import reseat.remount.SelfSeating;
+import reseat.remount.LastSlides;
 import reseat.sizing.Candidate;
 import reseat.sizing.SizingTally;
+import reseat.space.Wrench;
 
 class SizingStudyTest {
 
@@ -85,10 +86,10 @@ class SizingStudyTest {
       assertEquals(whole.holds(), c.judgement().holds(), space.values(c.number()).toString());
       if (whole instanceof SeatedCheck seated) {
         double limit = seated.waysHome().get(0).limitFriction();
-        SelfSeating seating =
-            new SelfSeating(ContactLines.nominal(seated.design()), seated.design().standingLoad());
-        assertTrue(seating.stallsBelow(limit * (1 + 1e-6)));
-        assertFalse(seating.stallsBelow(limit * (1 - 1e-6)));
+        LastSlides slides = new LastSlides(ContactLines.nominal(seated.design()));
+        Wrench load = seated.design().standingLoad();
+        assertFalse(slides.surelyPass(load, limit * (1 + 1e-6)));
+        assertTrue(slides.surelyPass(load, limit - 0.0101));
       }
       holding += whole.holds() ? 1 : 0;
       if (!whole.holds()) {

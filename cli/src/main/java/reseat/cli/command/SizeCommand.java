@@ -157,7 +157,13 @@ final class SizeCommand implements Subcommand {
     } else if (!search(given, plan, tally, err)) {
       return ExitCode.INTERRUPTED;
     }
-    SizingStudy study = SizingStudy.of(plan, tally);
+    SizingStudy study;
+    try {
+      study = SizingStudy.of(plan, tally);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return ExitCode.INTERRUPTED;
+    }
     write(new ResultFiles(given), study, err);
     out.print(given.hasMatchedOption("--json") ? SizeJson.of(study) : SizeText.of(study));
     return study.holding() > 0 ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
