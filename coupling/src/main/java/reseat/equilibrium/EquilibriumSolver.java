@@ -31,9 +31,6 @@ public final class EquilibriumSolver {
   /** Most rounds of force and pose. */
   public static final int ROUNDS = 40;
 
-  /** Rate of change from round to round that counts as quick. */
-  private static final double QUICK = 1e-2;
-
   private static final int N = 6;
 
   /** How a solution ended. */
@@ -59,6 +56,7 @@ public final class EquilibriumSolver {
   private final double[] gaps = new double[N];
   private final double[] load = new double[N];
   private final double[] step = new double[N];
+  private final ShrinkingSteps steps = new ShrinkingSteps();
   private final double[] ballAxes = new double[3];
   private final double[] ballShift;
 
@@ -100,8 +98,8 @@ public final class EquilibriumSolver {
     pose.reset();
     carried.reset();
     Arrays.fill(ballShift, 0);
+    steps.reset();
     boolean inverted = false;
-    double previous = 0; // no rate before the second round
     for (int round = 0; round < ROUNDS; round++) {
       double size = place();
       if (round == 0) {
@@ -121,16 +119,12 @@ public final class EquilibriumSolver {
         gaps[i] = -carried.approaches[i] - gaps[i];
       }
       inverse.solveTransposed(gaps, step);
+      steps.take(step, size, inverted);
       pose.move(step);
-      double change = 0;
-      for (int i = 0; i < 3; i++) {
-        change = Math.max(change, Math.max(Math.abs(step[i]), size * Math.abs(step[i + 3])));
-      }
-      if (!(change < 1e3)) {
+      if (!(steps.change() < 1e3)) {
         return Outcome.NOT_FOUND;
       }
-      double rate = change / previous;
-      if (change <= STILL || (rate < QUICK && change * rate <= STILL)) {
+      if (steps.still(STILL)) {
         place();
         if (wrench != null) {
           carry(wrench, laws);
@@ -138,8 +132,7 @@ public final class EquilibriumSolver {
         return side.left(geometry, normals) ? Outcome.PRESSED_THROUGH : Outcome.SOLVED;
       }
       // the inverse of a pose near by serves as well: what it misses, the next round corrects
-      inverted = round == 0 ? change < QUICK * size : rate < QUICK;
-      previous = change;
+      inverted = steps.quick(size);
     }
     return Outcome.NOT_FOUND;
   }
@@ -148,32 +141,39 @@ public final class EquilibriumSolver {
   private double place() {
     double[] b = geometry.ballCentre;
     double largest = 0;
+    double x = 0;
+    double y = 0;
+    double z = 0;
     for (int i = 0; i < N; i++) {
-      int k = 3 * geometry.ballOf[i];
-      if (i > 0 && geometry.ballOf[i - 1] == geometry.ballOf[i]) {
-        System.arraycopy(centres, 3 * i - 3, centres, 3 * i, 3);
+      int ball = geometry.ballOf[i];
+      int c = 3 * i;
+      if (i > 0 && geometry.ballOf[i - 1] == ball) {
+        centres[c] = x;
+        centres[c + 1] = y;
+        centres[c + 2] = z;
       } else {
+        int k = 3 * ball;
         pose.apply(
             b[k] + ballShift[k],
             b[k + 1] + ballShift[k + 1],
             b[k + 2] + ballShift[k + 2],
             centres,
-            3 * i);
+            c);
+        x = centres[c];
+        y = centres[c + 1];
+        z = centres[c + 2];
+        largest = Math.max(largest, Math.abs(x) + Math.abs(y) + Math.abs(z));
       }
-      double x = centres[3 * i];
-      double y = centres[3 * i + 1];
-      double z = centres[3 * i + 2];
       gaps[i] = geometry.gap(i, x, y, z, normals);
-      double nx = normals[3 * i];
-      double ny = normals[3 * i + 1];
-      double nz = normals[3 * i + 2];
+      double nx = normals[c];
+      double ny = normals[c + 1];
+      double nz = normals[c + 2];
       wrenchColumns[i] = nx;
       wrenchColumns[N + i] = ny;
       wrenchColumns[2 * N + i] = nz;
       wrenchColumns[3 * N + i] = y * nz - z * ny;
       wrenchColumns[4 * N + i] = z * nx - x * nz;
       wrenchColumns[5 * N + i] = x * ny - y * nx;
-      largest = Math.max(largest, Math.abs(x) + Math.abs(y) + Math.abs(z));
     }
     return largest;
   }
