@@ -10,6 +10,7 @@ import reseat.toml.TomlReader;
 import reseat.toml.TomlText;
 import reseat.toml.TomlValue;
 import reseat.units.QuantityKind;
+import reseat.units.QuantityReading;
 
 /**
  * A design file whose keys can be given other values, again and again.
@@ -22,13 +23,15 @@ import reseat.units.QuantityKind;
  *
  * <p>The text is parsed once. An altered document is read by the reader of every design file, which
  * gives the same messages; a problem has the place in the file of the value that was replaced, or
- * of the table that was added to. Immutable.
+ * of the table that was added to. Values never change; quantities that were read once are recalled.
+ * For use by several threads.
  */
 public final class AlterableDesign {
 
   private final String text;
   private final TomlDocument document;
   private final DesignFile unaltered;
+  private final KnownQuantities quantities = new KnownQuantities();
 
   private AlterableDesign(String text, TomlDocument document, DesignFile unaltered) {
     this.text = text;
@@ -118,6 +121,17 @@ public final class AlterableDesign {
     return common;
   }
 
+  /**
+   * Reads a quantity as the readers of this file do.
+   *
+   * @param text as typed
+   * @param kind what must stand there
+   * @return the quantity, or the one thing wrong with the text
+   */
+  public QuantityReading quantity(String text, QuantityKind kind) {
+    return quantities.read(text, kind);
+  }
+
   private static Optional<String> typed(TomlValue value) {
     if (value instanceof TomlValue.Text t) {
       return Optional.of(t.text());
@@ -136,7 +150,7 @@ public final class AlterableDesign {
    * @return the design with its warnings, or every error that was found
    */
   public DesignFile with(List<Alteration> alterations) {
-    return DesignFile.of(altered(alterations), new Problems());
+    return DesignFile.of(altered(alterations), new Problems(quantities));
   }
 
   /**
@@ -147,7 +161,7 @@ public final class AlterableDesign {
    * @return the preloads of the design that {@link #with} would read; empty if they have errors
    */
   public Optional<List<Preload>> preloads(List<Alteration> alterations) {
-    Problems problems = new Problems();
+    Problems problems = new Problems(quantities);
     List<Preload> preloads = DesignFile.preloads(altered(alterations), problems);
     return problems.hasErrors() ? Optional.empty() : Optional.of(List.copyOf(preloads));
   }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import reseat.units.QuantityKind;
+import reseat.units.QuantityReading;
+import reseat.units.QuantityText;
 
 /** Gathers the problems of one file and, if wanted, the keys that its readers ask for. */
 final class Problems {
@@ -14,6 +16,7 @@ final class Problems {
   private final List<DesignProblem> found = new ArrayList<>();
   private final Map<String, Optional<QuantityKind>> keys = new LinkedHashMap<>();
   private final boolean keepsKeys;
+  private final KnownQuantities known;
 
   Problems() {
     this(false);
@@ -21,6 +24,18 @@ final class Problems {
 
   Problems(boolean keepsKeys) {
     this.keepsKeys = keepsKeys;
+    known = null;
+  }
+
+  /** For one more reading of a file: takes quantities that were read before as they are. */
+  Problems(KnownQuantities known) {
+    keepsKeys = false;
+    this.known = known;
+  }
+
+  /** Reads a quantity, or recalls what it is. */
+  QuantityReading quantity(String text, QuantityKind kind) {
+    return known == null ? QuantityText.read(text, kind) : known.read(text, kind);
   }
 
   boolean keepsKeys() {

@@ -45,7 +45,7 @@ final class Section extends TableView {
       problems().asked(key(name), kind);
     }
     if (value instanceof TomlValue.Text text) {
-      QuantityReading reading = QuantityText.read(text.text(), kind);
+      QuantityReading reading = problems().quantity(text.text(), kind);
       if (reading instanceof UnitProblem p) {
         problems().error(text.line(), text.column() + 1 + p.offset(), key(name), p.message());
       } else if (reading instanceof Quantity q && Reckoned.with(q.value(), kind)) {

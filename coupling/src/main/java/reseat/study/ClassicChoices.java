@@ -104,6 +104,7 @@ public record ClassicChoices(List<Row> rows) {
       List<String> kind = List.of("layout.kind");
       rows.add(row(file, "layout", "three vees", set(kind, "three-vee")));
       rows.add(row(file, "layout", "trihedral, vee, flat", set(kind, "trihedral-vee-flat")));
+      rows.add(row(file, "layout", "cone, vee, flat", set(kind, "cone-vee-flat")));
     }
     List<String> balls = paths(file, design, "ball", "material");
     for (String material : MATERIALS) {

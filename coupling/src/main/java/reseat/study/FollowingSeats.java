@@ -4,13 +4,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignKey;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
-import reseat.units.QuantityText;
 import reseat.units.Unit;
 
 /**
@@ -19,8 +19,8 @@ import reseat.units.Unit;
  * <p>Widths at the mouth and the root go with ball diameter times the sine of the flank angle,
  * which keeps the place of the contact between the edges; hollow radii, depths and pads go with the
  * ball. Groove lengths stay. A gothic groove without a stated flank radius gets {@value #GOTHIC}
- * times the ball's; a trihedral seat and a flat that a layout lacks are made of the groove's
- * material, at its flank angle.
+ * times the ball's; a trihedral seat or a cone and a flat that a layout lacks are made of the
+ * groove's material, at its flank angle.
  */
 final class FollowingSeats {
 
@@ -32,11 +32,24 @@ final class FollowingSeats {
   private static final List<String> WITH_BALL =
       List.of("flank_radius", "root_depth", "pad_diameter");
 
+  /** The seat that holds a ball at three places, or all round, by kind of layout. */
+  private static final Map<String, String> FIRST_SEAT =
+      Map.of("trihedral-vee-flat", "trihedral", "cone-vee-flat", "cone");
+
   private final AlterableDesign file;
   private final List<Seat> seats = new ArrayList<>();
 
-  /** A table of a seat: paths of it and of its ball. */
-  private record Seat(String path, String ball, List<Length> lengths) {}
+  /**
+   * A table of a seat: paths of it, of its flank angle and of the diameter of its ball, and what
+   * the file has there.
+   */
+  private record Seat(
+      String path,
+      String ball,
+      Optional<Quantity> diameter,
+      String flank,
+      Optional<Quantity> angle,
+      List<Length> lengths) {}
 
   /** A length of a seat as the file has it. */
   private record Length(DesignKey key, double value, Unit unit, boolean withContact) {}
@@ -60,7 +73,15 @@ final class FollowingSeats {
     for (String name : WITH_BALL) {
       length(path + "." + name, false).ifPresent(lengths::add);
     }
-    return new Seat(path, ball + ".diameter", lengths);
+    String diameter = ball + ".diameter";
+    String angle = path + ".flank_angle";
+    return new Seat(
+        path,
+        diameter,
+        typed(table(diameter)).flatMap(t -> read(t, QuantityKind.LENGTH)),
+        angle,
+        typed(table(angle)).flatMap(t -> read(t, QuantityKind.ANGLE)),
+        lengths);
   }
 
   private Optional<Length> length(String path, boolean withContact) {
@@ -86,8 +107,8 @@ final class FollowingSeats {
     }
   }
 
-  private static Optional<Quantity> read(String text, QuantityKind kind) {
-    return QuantityText.read(text, kind) instanceof Quantity q ? Optional.of(q) : Optional.empty();
+  private Optional<Quantity> read(String text, QuantityKind kind) {
+    return file.quantity(text, kind) instanceof Quantity q ? Optional.of(q) : Optional.empty();
   }
 
   /**
@@ -100,8 +121,8 @@ final class FollowingSeats {
     List<Alteration> all = new ArrayList<>(changes);
     layout(changes, all);
     for (Seat s : seats) {
-      double ball = ratio(changes, s.ball(), QuantityKind.LENGTH, false);
-      double sine = ratio(changes, s.path() + ".flank_angle", QuantityKind.ANGLE, true);
+      double ball = ratio(changes, s.ball(), s.diameter(), QuantityKind.LENGTH, false);
+      double sine = ratio(changes, s.flank(), s.angle(), QuantityKind.ANGLE, true);
       for (Length l : s.lengths()) {
         double factor = l.withContact() ? ball * sine : ball;
         if (factor != 1 && altered(changes, l.key().path()).isEmpty()) {
@@ -121,16 +142,16 @@ final class FollowingSeats {
 
   /** Tables that another kind of layout needs. */
   private void layout(List<Alteration> changes, List<Alteration> all) {
+    Optional<String> first = altered(changes, "layout.kind").map(FIRST_SEAT::get);
     boolean other =
-        altered(changes, "layout.kind").filter("trihedral-vee-flat"::equals).isPresent()
-            && typed(table("layout.kind")).filter("three-vee"::equals).isPresent();
+        first.isPresent() && typed(table("layout.kind")).filter("three-vee"::equals).isPresent();
     Optional<String> angle = text(changes, "layout.groove.flank_angle");
     Optional<String> material = text(changes, "layout.groove.material");
     if (other && angle.isPresent() && material.isPresent()) {
       String made = "material = \"" + material.get() + "\" }";
       all.add(
           new Alteration(
-              table("layout.trihedral"), "{ flank_angle = \"" + angle.get() + "\", " + made));
+              table("layout." + first.get()), "{ flank_angle = \"" + angle.get() + "\", " + made));
       all.add(new Alteration(table("layout.flat"), "{ " + made));
     }
   }
@@ -153,9 +174,13 @@ final class FollowingSeats {
     return Optional.empty();
   }
 
-  private double ratio(List<Alteration> changes, String path, QuantityKind kind, boolean sine) {
+  private double ratio(
+      List<Alteration> changes,
+      String path,
+      Optional<Quantity> was,
+      QuantityKind kind,
+      boolean sine) {
     Optional<Quantity> now = altered(changes, path).flatMap(t -> read(t, kind));
-    Optional<Quantity> was = typed(table(path)).flatMap(t -> read(t, kind));
     if (now.isEmpty() || was.isEmpty() || now.get().value() == was.get().value()) {
       return 1;
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,5 +68,54 @@ class FindingTest {
       })
   void valuesAreShownWithNoMoreDigitsThanTheyDeserve(Measure measure, double si, String shown) {
     assertThat(measure.show(si)).isEqualTo(shown);
+  }
+
+  @Test
+  void wordsAreWrittenWhenTheyAreReadAndNotBefore() {
+    AtomicInteger written = new AtomicInteger();
+    Object part =
+        new Object() {
+          @Override
+          public String toString() {
+            written.incrementAndGet();
+            return "front";
+          }
+        };
+    Finding f =
+        new Finding(
+            "x",
+            Severity.OK,
+            "",
+            1,
+            2,
+            Sense.AT_MOST,
+            Measure.FORCE,
+            Sentence.of(part, " carries ", Measure.FORCE.amount(600), "."),
+            Sentence.NONE);
+    assertThat(f.margin()).isEqualTo(0.5);
+    assertThat(Finding.worstFirst(List.of(f, f))).hasSize(2);
+    assertThat(written).hasValue(0);
+    assertThat(f.message()).isEqualTo("front carries 600 N (135 lbf).");
+    assertThat(f.advice()).isEmpty();
+    assertThat(written).hasValue(1);
+  }
+
+  @Test
+  void findingsAreEqualIfTheyReadAlike() {
+    Finding whole =
+        new Finding(
+            "x", Severity.OK, "", 1, 2, Sense.AT_MOST, Measure.FACTOR, "takes 1.5 times", "");
+    Finding parts =
+        new Finding(
+            "x",
+            Severity.OK,
+            "",
+            1,
+            2,
+            Sense.AT_MOST,
+            Measure.FACTOR,
+            Sentence.of("takes ", Measure.FACTOR.amount(1.5), " times"),
+            Sentence.NONE);
+    assertThat(parts).isEqualTo(whole).hasSameHashCodeAs(whole).hasToString(whole.toString());
   }
 }

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.CouplingDesign;
 import reseat.designfile.DesignFile;
 import reseat.designfile.SizeWish;
@@ -99,8 +101,9 @@ class SizingValidationTest {
     assertEquals(0, Refinement.from(x -> 1, new double[0]).length);
   }
 
-  @Test
-  void aParetoSetHoldsExactlyThoseThatNoOtherBeats() {
+  @ParameterizedTest
+  @ValueSource(ints = {8, 1000}) // with many ties and few members, and with hundreds of members
+  void aParetoSetHoldsExactlyThoseThatNoOtherBeats(int levels) {
     long seed = 20261125;
     RandomStream luck = RandomStream.of(seed, 0);
     List<Candidate> all = new ArrayList<>();
@@ -108,10 +111,10 @@ class SizingValidationTest {
     for (int i = 0; i < 400; i++) {
       Merits m =
           new Merits(
-              Math.rint(8 * luck.uniform()),
-              Math.rint(8 * luck.uniform()),
-              Math.rint(8 * luck.uniform()),
-              Math.rint(8 * luck.uniform()));
+              Math.rint(levels * luck.uniform()),
+              Math.rint(levels * luck.uniform()),
+              Math.rint(levels * luck.uniform()),
+              Math.rint(levels * luck.uniform()));
       Candidate c = new Candidate(i, i, new Judgement("size", 0.5, Optional.of(m)));
       all.add(c);
       set.offer(c);

@@ -123,7 +123,7 @@ public final class SizeText {
   }
 
   private static String nearest(Judgement j) {
-    return j.check() + " " + Shown.percent(j.used());
+    return j.check() + " " + Shown.percent(j.used()) + (j.used() > 1 ? ", warns" : "");
   }
 
   private String repeatability(Merits m) {
@@ -228,7 +228,7 @@ public final class SizeText {
   }
 
   private String words() {
-    return "nearest limit: part of it that is used; over 100 % only warns, as that of brittle balls. bound: what preload scatter and friction can do to the"
+    return "nearest limit: part of it that is used; one that warns is passed without failing, as that of brittle balls, and wants a decision. bound: what preload scatter and friction can do to the"
         + " tool point, added, "
         + (targets ? "as a part of the target on the worst axis" : "on the worst axis")
         + "; an upper scale, simulated scatter is less. N/µm: softest machine axis, contacts"
