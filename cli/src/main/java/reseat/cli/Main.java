@@ -3,6 +3,7 @@ package reseat.cli;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import reseat.cli.command.Dispatch;
 import reseat.cli.command.ExitCode;
 
@@ -19,8 +20,8 @@ public final class Main {
   public static void main(String[] args) {
     // Charts are drawn into files; a display would only be one more thing that can be missing.
     System.setProperty("java.awt.headless", "true");
-    OutputChannel out = new OutputChannel(new FileOutputStream(FileDescriptor.out));
-    OutputChannel err = new OutputChannel(new FileOutputStream(FileDescriptor.err));
+    OutputChannel out = channel(FileDescriptor.out, 1);
+    OutputChannel err = channel(FileDescriptor.err, 2);
     PrintWriter errWriter = err.writer();
     int code = run(args, out.writer(), errWriter);
     if (out.failed() && !out.readerWentAway()) {
@@ -29,6 +30,10 @@ public final class Main {
     }
     errWriter.flush();
     System.exit(code);
+  }
+
+  private static OutputChannel channel(FileDescriptor stream, int number) {
+    return new OutputChannel(new FileOutputStream(stream), Path.of("/proc/self/fd/" + number));
   }
 
   private static int run(String[] args, PrintWriter out, PrintWriter err) {

@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
 
 /**
@@ -16,15 +18,18 @@ import java.util.Locale;
 final class OutputChannel extends OutputStream {
 
   private final OutputStream target;
+  private final Path link;
   private IOException failure;
 
   /**
    * Wraps a stream.
    *
    * @param target where the bytes go
+   * @param link where the system says what the stream is, by a link; need not exist
    */
-  OutputChannel(OutputStream target) {
+  OutputChannel(OutputStream target, Path link) {
     this.target = target;
+    this.link = link;
   }
 
   /**
@@ -46,7 +51,18 @@ final class OutputChannel extends OutputStream {
    * @return true if writing failed because nobody reads the stream any more
    */
   boolean readerWentAway() {
-    return failed() && failure().toLowerCase(Locale.ROOT).contains("broken pipe");
+    return failed() && (failure().toLowerCase(Locale.ROOT).contains("broken pipe") || isPipe());
+  }
+
+  /**
+   * Whether it goes to another program: such writing fails for that one reason, told in any tongue.
+   */
+  private boolean isPipe() {
+    try {
+      return Files.readSymbolicLink(link).toString().startsWith("pipe:");
+    } catch (IOException | UnsupportedOperationException e) {
+      return false;
+    }
   }
 
   /**

@@ -7,14 +7,19 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class OutputChannelTest {
+
+  private static final Path NONE = Path.of("no such link");
 
   @Test
   void textIsUtf8WhateverTheLocale() {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    PrintWriter writer = new OutputChannel(bytes).writer();
+    PrintWriter writer = new OutputChannel(bytes, NONE).writer();
     writer.print("0.5 µm at 45°");
     writer.flush();
     assertThat(bytes.toString(StandardCharsets.UTF_8)).isEqualTo("0.5 µm at 45°");
@@ -28,6 +33,13 @@ class OutputChannelTest {
   }
 
   @Test
+  void aReaderThatWentAwayIsKnownInAnyTongue(@TempDir Path folder) throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("1"), Path.of("pipe:[4711]"));
+    assertThat(failingWith("Datenübergabe unterbrochen", link).readerWentAway()).isTrue();
+    assertThat(failingWith("Datenübergabe unterbrochen").readerWentAway()).isFalse();
+  }
+
+  @Test
   void aFullDiskIsAFailureWithItsReason() {
     OutputChannel channel = failingWith("No space left on device");
     assertThat(channel.readerWentAway()).isFalse();
@@ -36,7 +48,7 @@ class OutputChannelTest {
 
   @Test
   void nothingFailsWhileTheTargetTakesBytes() {
-    OutputChannel channel = new OutputChannel(OutputStream.nullOutputStream());
+    OutputChannel channel = new OutputChannel(OutputStream.nullOutputStream(), NONE);
     PrintWriter writer = channel.writer();
     writer.println("all well");
     writer.flush();
@@ -45,6 +57,10 @@ class OutputChannelTest {
   }
 
   private static OutputChannel failingWith(String reason) {
+    return failingWith(reason, NONE);
+  }
+
+  private static OutputChannel failingWith(String reason, Path link) {
     OutputChannel channel =
         new OutputChannel(
             new OutputStream() {
@@ -52,7 +68,8 @@ class OutputChannelTest {
               public void write(int b) throws IOException {
                 throw new IOException(reason);
               }
-            });
+            },
+            link);
     PrintWriter writer = channel.writer();
     writer.println("lost");
     writer.flush();

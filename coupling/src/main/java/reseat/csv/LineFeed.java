@@ -3,6 +3,7 @@ package reseat.csv;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
 import java.util.ArrayDeque;
 
 /**
@@ -85,6 +86,9 @@ public final class LineFeed extends Reader {
 
   private boolean advance() throws IOException {
     for (String s = in.readLine(); s != null; s = in.readLine()) {
+      if (s.indexOf('\0') >= 0) {
+        throw new CharacterCodingException(); // two bytes a character, or no text at all
+      }
       number++;
       String line = number == 1 && s.indexOf(BYTE_ORDER_MARK) == 0 ? s.substring(1) : s;
       if (!line.isBlank() && line.stripLeading().charAt(0) != '#') {

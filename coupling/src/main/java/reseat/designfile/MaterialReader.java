@@ -1,16 +1,19 @@
 package reseat.designfile;
 
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
 import reseat.material.MaterialProperty;
 import reseat.material.MaterialValue;
 import reseat.units.NearestWord;
+import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 
 /** Reads [[material]] tables and looks up materials by name. */
@@ -30,10 +33,14 @@ final class MaterialReader {
 
   private MaterialCatalog catalog = MaterialCatalog.standard();
 
+  /** Names of the file's own materials, those that could not be read among them. */
+  private final Set<String> declared = new HashSet<>();
+
   /** Adds the file's own materials to the catalog. */
   void read(List<Section> sections) {
     for (Section s : sections) {
       String name = s.requiredText("name", "unnamed");
+      declared.add(name);
       Optional<Material> base = Optional.empty();
       if (s.has("based_on")) {
         String known = s.text("based_on", "");
@@ -44,10 +51,9 @@ final class MaterialReader {
       }
       Map<MaterialProperty, MaterialValue> values = new EnumMap<>(MaterialProperty.class);
       base.ifPresent(m -> values.putAll(m.values()));
-      PRESSURES.forEach(
-          (key, property) -> put(values, property, s.quantity(key, QuantityKind.PRESSURE)));
-      put(values, MaterialProperty.DENSITY, s.quantity("density", QuantityKind.DENSITY));
-      put(values, MaterialProperty.EXPANSION, s.quantity("expansion", QuantityKind.EXPANSION));
+      PRESSURES.forEach((key, property) -> put(values, property, s, key, QuantityKind.PRESSURE));
+      put(values, MaterialProperty.DENSITY, s, "density", QuantityKind.DENSITY);
+      put(values, MaterialProperty.EXPANSION, s, "expansion", QuantityKind.EXPANSION);
       if (s.has("poisson_ratio")) {
         values.put(MaterialProperty.POISSON, MaterialValue.given(s.ratio("poisson_ratio", 0.3)));
       }
@@ -76,9 +82,17 @@ final class MaterialReader {
   }
 
   private static void put(
-      Map<MaterialProperty, MaterialValue> values, MaterialProperty p, OptionalDouble value) {
-    if (value.isPresent()) {
-      values.put(p, MaterialValue.given(Math.max(value.getAsDouble(), 0)));
+      Map<MaterialProperty, MaterialValue> values,
+      MaterialProperty p,
+      Section s,
+      String key,
+      QuantityKind kind) {
+    OptionalDouble value = s.quantity(key, kind);
+    if (value.isPresent() && value.getAsDouble() < 0) {
+      String shown = s.asTyped(key).map(Quantity::text).orElse("");
+      s.error(key, "found \"" + shown + "\"; it must not be below zero");
+    } else if (value.isPresent()) {
+      values.put(p, MaterialValue.given(value.getAsDouble()));
     }
   }
 
@@ -89,7 +103,7 @@ final class MaterialReader {
       return STAND_IN;
     }
     Optional<Material> found = catalog.find(name);
-    if (found.isEmpty()) {
+    if (found.isEmpty() && !declared.contains(name)) {
       s.error(key, unknown(name));
     }
     return found.orElse(STAND_IN);
@@ -100,7 +114,7 @@ final class MaterialReader {
         + name
         + "\", which is no material of the catalog or of this file"
         + NearestWord.to(name, catalog.names()).map(n -> "; did you mean \"" + n + "\"?").orElse("")
-        + " Known: "
+        + "; known: "
         + String.join(", ", catalog.names());
   }
 }

@@ -185,9 +185,22 @@ class TableView {
     if (!has(name)) {
       kindUnknown |= name.equals("kind");
       error(name, "is missing; allowed is " + inOrder(words));
+      tellMisspelt(name);
       return Optional.empty();
     }
     return choice(name, words);
+  }
+
+  /** Reports the key that may have been meant for a missing one, and only once. */
+  private void tellMisspelt(String name) {
+    List<String> unknown =
+        table.entries().keySet().stream().filter(k -> !known.contains(k)).toList();
+    NearestWord.to(name, unknown)
+        .ifPresent(
+            k -> {
+              ask(k);
+              error(k, "is not a known key here; did you mean \"" + name + "\"?");
+            });
   }
 
   /** The words in an order that is the same in every run, which that of a Map is not. */

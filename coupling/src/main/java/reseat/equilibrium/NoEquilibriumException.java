@@ -21,7 +21,7 @@ public final class NoEquilibriumException extends RuntimeException {
   private static String reason(EquilibriumSolver.Outcome outcome) {
     return switch (outcome) {
       case NOT_CONSTRAINED -> "the contacts do not constrain all six motions of the holder";
-      case PRESSED_THROUGH -> "the load presses a ball through between its pins";
+      case PRESSED_THROUGH -> "the load presses a ball through its seat";
       case SOLVED, NOT_FOUND -> "no pose was found in " + EquilibriumSolver.ROUNDS + " rounds";
     };
   }

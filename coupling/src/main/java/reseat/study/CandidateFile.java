@@ -62,21 +62,15 @@ public final class CandidateFile implements Closeable {
   }
 
   /**
-   * Begins a file.
+   * Text that a file begins with.
    *
-   * @param file where; must not exist
    * @param plan the search
-   * @return the file, open
-   * @throws IOException if it cannot be written or is there already
+   * @return the first lines, with the names of the columns
    */
-  public static CandidateFile begin(Path file, SizingPlan plan) throws IOException {
-    Writer out =
-        Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+  public static String beginning(SizingPlan plan) {
     List<String> keys = new ArrayList<>();
     plan.space().varied().forEach(v -> keys.add(v.axis().key().path()));
-    out.write(head(plan) + "\n" + COLUMNS + "," + CSVFormat.RFC4180.format(keys.toArray()) + "\n");
-    out.flush();
-    return new CandidateFile(plan.space(), out);
+    return head(plan) + "\n" + COLUMNS + "," + CSVFormat.RFC4180.format(keys.toArray()) + "\n";
   }
 
   /**

@@ -14,7 +14,7 @@ public final class Unit {
   private static final MathContext WRITTEN_DIGITS = new MathContext(18);
 
   /** The unit of pure numbers. */
-  static final Unit ONE = new Unit("", "", Dimension.NONE, BigDecimal.ONE, BigDecimal.ZERO);
+  public static final Unit ONE = new Unit("", "", Dimension.NONE, BigDecimal.ONE, BigDecimal.ZERO);
 
   private final String symbol;
   private final String inFull;

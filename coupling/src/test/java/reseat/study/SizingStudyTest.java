@@ -139,7 +139,7 @@ class SizingStudyTest {
     for (int part = parts; part >= 1; part--) {
       SizingPlan plan = plan(SMALL, part, parts, 2);
       Path file = folder.resolve("part" + part + "of" + parts + ".csv");
-      try (CandidateFile rows = CandidateFile.begin(file, plan)) {
+      try (CandidateFile rows = begun(file, plan)) {
         SizingSearch.run(plan, tally(), rows::write, done -> {});
       }
       files.add(file);
@@ -154,7 +154,7 @@ class SizingStudyTest {
     SizingPlan plan = plan(SMALL, 1, 1, 2);
     Path file = folder.resolve("all.csv");
     SizingTally whole = tally();
-    try (CandidateFile rows = CandidateFile.begin(file, plan)) {
+    try (CandidateFile rows = begun(file, plan)) {
       SizingSearch.run(plan, whole, rows::write, done -> {});
     }
     byte[] all = Files.readAllBytes(file);
@@ -175,7 +175,7 @@ class SizingStudyTest {
   @Test
   void aFileOfAnotherSearchIsRefused() throws IOException {
     Path file = folder.resolve("other.csv");
-    CandidateFile.begin(file, plan(SMALL.subList(0, 2), 1, 1, 1)).close();
+    begun(file, plan(SMALL.subList(0, 2), 1, 1, 1)).close();
     SizingPlan plan = plan(SMALL, 1, 1, 1);
     IllegalArgumentException e =
         assertThrows(
@@ -229,5 +229,10 @@ class SizingStudyTest {
     ClassicChoices choices = ClassicChoices.of(POST);
     assertTrue(choices.rows().stream().allMatch(r -> r.standing().isPresent()));
     assertEquals(16, choices.rows().size());
+  }
+
+  private static CandidateFile begun(Path file, SizingPlan plan) throws IOException {
+    Files.writeString(file, CandidateFile.beginning(plan));
+    return CandidateFile.resume(file, plan, c -> {});
   }
 }

@@ -24,6 +24,7 @@ import reseat.cli.report.ReportPictures;
 import reseat.cli.report.ResponsePicture;
 import reseat.cli.report.Stamp;
 import reseat.design.CouplingDesign;
+import reseat.equilibrium.NoEquilibriumException;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
 import reseat.study.ReportStudy;
@@ -86,25 +87,49 @@ final class ReportCommand implements Subcommand {
     Path folder = given.matchedOptionValue("--output", null);
     ReportStudy.Effort effort;
     try {
-      effort =
-          new ReportStudy.Effort(
-              WholeNumber.of(given, "--mounts", 2, MOST),
-              WholeNumber.of(given, "--holders", 2, MOST),
-              WholeNumber.seed(given),
-              WholeNumber.threads(given));
+      effort = effort(given);
     } catch (UnusableChoice e) {
       err.println("reseat report: " + e.getMessage());
       return ExitCode.BAD_INPUT;
     }
-    if (given.hasMatchedOption("--picture")) {
-      return picture(given, file, folder, effort, out, err);
-    }
+    boolean one = given.hasMatchedOption("--picture");
     boolean force = given.hasMatchedOption(FORCE);
-    WholeFolder.check(folder, NAME, force);
-    if (!given.hasMatchedOption("--watch")) {
-      return write(file, folder, effort, force, out, err);
+    if (!one) {
+      WholeFolder.check(folder, NAME, force);
     }
-    return watch(file, folder, effort, force, out, err);
+    Task task =
+        () ->
+            one
+                ? picture(given, file, folder, effort, out, err)
+                : write(file, folder, effort, force, out, err);
+    boolean again = given.hasMatchedOption("--watch") && !one;
+    return again ? watch(file, task, err) : told(file, task, err);
+  }
+
+  private static ReportStudy.Effort effort(ParseResult given) throws UnusableChoice {
+    return new ReportStudy.Effort(
+        WholeNumber.of(given, "--mounts", 2, MOST),
+        WholeNumber.of(given, "--holders", 2, MOST),
+        WholeNumber.seed(given),
+        WholeNumber.threads(given));
+  }
+
+  /** What the command does once, or again whenever the file is saved. */
+  private interface Task {
+    int run() throws IOException, UnusableChoice;
+  }
+
+  /** Does it, and says in one line why it cannot be done with this design. */
+  private static int told(Path file, Task task, PrintWriter err) throws IOException {
+    try {
+      return task.run();
+    } catch (UnusableChoice e) {
+      err.println("reseat report: " + file + ": " + e.getMessage());
+      return ExitCode.BAD_INPUT;
+    } catch (NoEquilibriumException e) {
+      err.println("reseat report: " + file + ": " + e.getMessage());
+      return ExitCode.NO_SOLUTION;
+    }
   }
 
   private static int write(
@@ -114,12 +139,34 @@ final class ReportCommand implements Subcommand {
       boolean force,
       PrintWriter out,
       PrintWriter err)
-      throws IOException {
+      throws IOException, UnusableChoice {
     Optional<CouplingDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    CheckResult check = CheckStudy.run(design.get());
+    Interruption interruption =
+        Interruption.expect(err, () -> "reseat report: stopped; nothing was written");
+    Written made;
+    boolean untouched;
+    try {
+      made = made(file, CheckStudy.run(design.get()), effort);
+    } finally {
+      untouched = interruption.over();
+    }
+    if (!untouched) {
+      return ExitCode.INTERRUPTED;
+    }
+    WholeFolder.write(folder, NAME, made.files(), force);
+    out.println("wrote " + folder.resolve("report.html") + ": " + made.verdict());
+    out.flush();
+    return made.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+  }
+
+  /** The files of a report, before they are written. */
+  private record Written(Map<String, byte[]> files, String verdict, boolean holds) {}
+
+  private static Written made(Path file, CheckResult check, ReportStudy.Effort effort)
+      throws IOException, UnusableChoice {
     List<String> stamp = Stamp.of(file, ReseatCommand.version(), effort.seed());
     Map<String, byte[]> files = new LinkedHashMap<>();
     Page page;
@@ -137,19 +184,19 @@ final class ReportCommand implements Subcommand {
     }
     files.put("check.json", utf8(CheckJson.of(check)));
     files.put("report.html", utf8(PageWriter.html(page)));
-    WholeFolder.write(folder, NAME, files, force);
-    out.println("wrote " + folder.resolve("report.html") + ": " + page.verdict());
-    out.flush();
-    return check.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return new Written(files, page.verdict(), check.holds());
   }
 
   private static byte[] utf8(String text) {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
-  private static ReportStudy study(SeatedCheck seated, ReportStudy.Effort effort) {
+  private static ReportStudy study(SeatedCheck seated, ReportStudy.Effort effort)
+      throws UnusableChoice {
     try {
       return ReportStudy.run(seated, effort);
+    } catch (IllegalArgumentException e) {
+      throw new UnusableChoice(e.getMessage(), e); // a tolerance that makes an impossible part
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted", e);
@@ -163,7 +210,7 @@ final class ReportCommand implements Subcommand {
       ReportStudy.Effort effort,
       PrintWriter out,
       PrintWriter err)
-      throws IOException {
+      throws IOException, UnusableChoice {
     Optional<CouplingDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;
@@ -216,21 +263,14 @@ final class ReportCommand implements Subcommand {
   }
 
   /** Writes again whenever the file's time changes, until the program is stopped. */
-  private static int watch(
-      Path file,
-      Path folder,
-      ReportStudy.Effort effort,
-      boolean force,
-      PrintWriter out,
-      PrintWriter err)
-      throws IOException {
+  private static int watch(Path file, Task task, PrintWriter err) throws IOException {
     FileTime written = null;
     int code = ExitCode.HOLDS;
     while (!Thread.currentThread().isInterrupted()) {
       FileTime now = Files.getLastModifiedTime(file);
       if (!now.equals(written)) {
         written = now;
-        code = write(file, folder, effort, force, out, err);
+        code = told(file, task, err);
         err.flush();
       }
       try {

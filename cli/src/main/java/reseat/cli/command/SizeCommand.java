@@ -214,10 +214,9 @@ final class SizeCommand implements Subcommand {
     if (given.hasMatchedOption("--resume") && Files.exists(file)) {
       return CandidateFile.resume(file, plan, tally::add);
     }
-    if (given.hasMatchedOption("--force")) {
-      Files.deleteIfExists(file);
-    }
-    return CandidateFile.begin(file, plan);
+    // The old file stays until the new one has begun, so that a stop finds one of them whole.
+    new ResultFiles(given).write(file, CandidateFile.beginning(plan));
+    return CandidateFile.resume(file, plan, tally::add);
   }
 
   private static void write(ResultFiles files, SizingStudy study, PrintWriter err)

@@ -12,7 +12,8 @@ final class WholeFile {
   private WholeFile() {}
 
   /**
-   * Writes a file by way of a temporary one beside it and a rename.
+   * Writes a file by way of a temporary one beside it and a rename. A link stays one, and what it
+   * points at is written; into a device or a pipe the content goes straight.
    *
    * @param file where to
    * @param content what
@@ -21,9 +22,18 @@ final class WholeFile {
    * @throws IOException if it cannot be written; what was there is left as it was
    */
   static void write(Path file, byte[] content, boolean force) throws IOException {
-    if (!force && Files.exists(file)) {
+    boolean there = Files.exists(file);
+    if (there && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+      UnbrokenWrite.of(file, () -> Files.write(file, content));
+      return;
+    }
+    if (!force && there) {
       throw new FileAlreadyExistsException(file.toString());
     }
+    UnbrokenWrite.of(file, () -> replace(there ? file.toRealPath() : file, content, force));
+  }
+
+  private static void replace(Path file, byte[] content, boolean force) throws IOException {
     Path beside = Beside.newFile(file);
     try {
       Files.write(beside, content);

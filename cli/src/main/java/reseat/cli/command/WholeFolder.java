@@ -1,12 +1,18 @@
 package reseat.cli.command;
 
 import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +25,9 @@ import java.util.stream.Stream;
 final class WholeFolder {
 
   private static final int MOST_NAMED = 3;
+
+  /** How often another run may put its folder in the place first. */
+  private static final int TRIES = 1000;
 
   private WholeFolder() {}
 
@@ -35,27 +44,52 @@ final class WholeFolder {
   static void write(Path folder, String command, Map<String, byte[]> files, boolean force)
       throws IOException {
     check(folder, command, force);
-    Path target = folder.toAbsolutePath();
-    Files.createDirectories(target.getParent());
-    Path made = Beside.newFolder(target);
-    Path old = made.resolveSibling(made.getFileName() + ".old");
-    try {
-      for (Map.Entry<String, byte[]> file : files.entrySet()) {
-        Files.write(made.resolve(file.getKey()), file.getValue());
+    UnbrokenWrite.of(
+        folder,
+        () -> {
+          Path target = Files.exists(folder) ? folder.toRealPath() : folder.toAbsolutePath();
+          Files.createDirectories(target.getParent());
+          Path made = Beside.newFolder(target);
+          try {
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+              Files.write(made.resolve(file.getKey()), file.getValue());
+            }
+            FolderMarker.put(made, command, files);
+            exchange(target, made);
+          } finally {
+            Beside.delete(made);
+          }
+        });
+  }
+
+  /** Puts a folder in the place of another; two runs may do so at once, and the last one stays. */
+  private static void exchange(Path target, Path made) throws IOException {
+    Path old = Beside.formerOf(made);
+    for (int left = TRIES; ; left--) {
+      try {
+        if (Files.exists(target)) {
+          Files.move(target, old);
+        }
+        Files.move(made, target);
+        keepHidden(old, target);
+        Beside.delete(old);
+        return;
+      } catch (FileSystemException e) {
+        if (!Files.exists(target) && Files.exists(old)) {
+          Files.move(old, target);
+        }
+        Beside.delete(old);
+        if (!isOfAnotherRun(e) || left == 0) {
+          throw e;
+        }
       }
-      FolderMarker.put(made, command, files);
-      if (Files.exists(target)) {
-        Files.move(target, old);
-      }
-      Files.move(made, target);
-      keepHidden(old, target);
-    } finally {
-      if (!Files.exists(target) && Files.exists(old)) {
-        Files.move(old, target);
-      }
-      delete(made);
-      delete(old);
     }
+  }
+
+  private static boolean isOfAnotherRun(FileSystemException e) {
+    return e instanceof NoSuchFileException
+        || e instanceof FileAlreadyExistsException
+        || e instanceof DirectoryNotEmptyException;
   }
 
   /**
@@ -68,6 +102,35 @@ final class WholeFolder {
    * @throws StandingFolderException if the folder holds what is not to be lost
    */
   static void check(Path folder, String command, boolean force) throws IOException {
+    Beside.restore(folder.toAbsolutePath());
+    for (int left = TRIES; ; left--) {
+      Object standing = keyOf(folder, command);
+      try {
+        checkStanding(folder, command, force);
+        return;
+      } catch (NoSuchFileException | StandingFolderException e) {
+        // Unless another run of ours replaced it meanwhile, so that pieces of two were seen.
+        if (left == 0 || Objects.equals(standing, keyOf(folder, command))) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  /** What tells a folder from its successor of the same name; null if nothing stands there. */
+  private static Object keyOf(Path folder, String command) throws IOException {
+    try {
+      // The system gives the number of a folder that is gone to the next one, so that alone won't
+      // do.
+      BasicFileAttributes seen = Files.readAttributes(folder, BasicFileAttributes.class);
+      return Arrays.asList(
+          seen.fileKey(), seen.lastModifiedTime(), FolderMarker.find(folder, command));
+    } catch (NoSuchFileException e) {
+      return null;
+    }
+  }
+
+  private static void checkStanding(Path folder, String command, boolean force) throws IOException {
     if (!Files.exists(folder)) {
       return;
     }
@@ -112,19 +175,9 @@ final class WholeFolder {
           Files.move(file, kept);
         }
       }
+    } catch (NoSuchFileException e) {
+      return; // replaced again by another run
     }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    if (!Files.exists(folder)) {
-      return;
-    }
-    try (Stream<Path> inside = Files.list(folder)) {
-      for (Path file : inside.toList()) {
-        Files.deleteIfExists(file);
-      }
-    }
-    Files.deleteIfExists(folder);
   }
 
   /** A folder stands in the way whose content would be lost. */

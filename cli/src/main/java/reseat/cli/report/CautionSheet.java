@@ -75,8 +75,8 @@ final class CautionSheet {
             p.name(),
             String.format(
                 Locale.ROOT,
-                "stores %.2g J at %s: stand aside of its line, let it off in steps.",
-                device.storedEnergy(),
+                "stores %s J at %s: stand aside of its line, let it off in steps.",
+                Shown.plain(device.storedEnergy(), 2),
                 units.force(device.nominalForce())));
       }
     }

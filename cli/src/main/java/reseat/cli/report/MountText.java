@@ -252,10 +252,10 @@ public final class MountText {
             String.format(
                 Locale.ROOT,
                 "2 deg too much or too little at every screw leaves up to ±%s at an indicator; an"
-                    + " error of one indicator comes out %.2g times as large at a screw. Lock, then"
+                    + " error of one indicator comes out %s times as large at a screw. Lock, then"
                     + " read again.",
                 length(screws.readingUncertainty(ThreadDuty.HAND_RESOLUTION)),
-                screws.magnification())));
+                Shown.plain(screws.magnification(), 2))));
   }
 
   private static String turn(AdjustingScrews.Step s) {

@@ -35,7 +35,7 @@ final class PoseText {
     head.append("Holder as a rigid body from ")
         .append(ReadingsText.counted(layout.probes().size(), "probe"))
         .append(", told at the origin; condition ")
-        .append(String.format(Locale.ROOT, "%.3g", condition))
+        .append(Shown.plain(condition, 3))
         .append(
             condition > ProbeLayout.WEAK
                 ? " (weak: mostly " + layout.weakestFreedom().words() + ")"

@@ -147,9 +147,9 @@ public final class RemountText {
     double part = 1.96 / Math.sqrt(2.0 * (scatter.seated() - 1));
     return String.format(
         Locale.ROOT,
-        "With %d mounts s is known within about %.2g %% (95 %% confidence).",
+        "With %d mounts s is known within about %s %% (95 %% confidence).",
         scatter.seated(),
-        100 * part);
+        Shown.plain(100 * part, 2));
   }
 
   private static String share(double ofTarget) {

@@ -214,7 +214,7 @@ final class ScatterSections {
       case "m" -> Shown.small(l.input());
       case "N" -> Shown.force(l.input());
       case "1" -> Shown.figures(l.input(), 2);
-      default -> String.format(Locale.ROOT, "%.2g %s", l.input(), l.unit()).strip();
+      default -> (Shown.plain(l.input(), 2) + " " + l.unit()).strip();
     };
   }
 
@@ -241,10 +241,8 @@ final class ScatterSections {
                     Shown.small(axial)),
                 Page.Row.of(
                     "radius of a 25 mm diameter, from the height error (second order)",
-                    String.format(
-                        Locale.ROOT,
-                        "%.2g nm",
-                        1e9 * TurningEffect.radiusErrorFromHeight(0.0125, height))),
+                    Shown.plain(1e9 * TurningEffect.radiusErrorFromHeight(0.0125, height), 2)
+                        + " nm"),
                 Page.Row.of(
                     "post or cone left when facing to the centre, diameter",
                     Shown.small(TurningEffect.centrePostDiameter(height))),

@@ -6,6 +6,7 @@ import java.util.Locale;
 import reseat.space.Vec3;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
+import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
 /** How results are written on a page: the units of the trade and no digits a model has not. */
@@ -54,6 +55,11 @@ final class Shown {
     return String.format(Locale.ROOT, "%." + decimals + "f", number);
   }
 
+  /** A number by significant figures; an exponent only where the zeros would be many. */
+  static String plain(double number, int figures) {
+    return QuantityFormat.significantNumber(number, Unit.ONE, figures);
+  }
+
   static String length(double metres) {
     return QuantityFormat.both(metres, QuantityKind.LENGTH);
   }
@@ -87,8 +93,6 @@ final class Shown {
   static String factor(double value) {
     return Double.isInfinite(value)
         ? "never"
-        : value >= 100
-            ? String.format(Locale.ROOT, "%.0f", value)
-            : String.format(Locale.ROOT, "%.2g", value);
+        : value >= 99.5 ? String.format(Locale.ROOT, "%.0f", value) : plain(value, 2);
   }
 }

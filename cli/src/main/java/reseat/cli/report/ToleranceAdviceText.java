@@ -41,11 +41,11 @@ final class ToleranceAdviceText {
                 "  ",
                 String.format(
                     Locale.ROOT,
-                    "Cost %.3g against %.3g now, under the law cost = (present limit / limit)^p,"
+                    "Cost %s against %s now, under the law cost = (present limit / limit)^p,"
                         + " between a tenth and ten times the present limits (--cost-exponent). Spread"
                         + " then:%s.",
-                    advice.cost(),
-                    advice.costNow(),
+                    Shown.plain(advice.cost(), 3),
+                    Shown.plain(advice.costNow(), 3),
                     reached(advice, design))))
         .toString();
   }
