@@ -60,9 +60,6 @@ public final class LockNutCheck {
     }
     boolean judged = Double.isFinite(tolerance);
     boolean blind = judged && nut.shiftUncertainty() > tolerance;
-    Sentence range =
-        Sentence.of(
-            Measure.LENGTH.amount(nut.shiftMin()), " to ", Measure.LENGTH.amount(nut.shiftMax()));
     return new Finding(
         CHECK,
         !judged ? Severity.NOTE : blind ? Severity.WARNING : Severity.OK,
@@ -75,7 +72,7 @@ public final class LockNutCheck {
             "tightening the lock nut of ",
             where,
             " moves the ball out by ",
-            range,
+            new SmallRange(nut.shiftMin(), nut.shiftMax()),
             judged
                 ? Sentence.of(
                     ", so the first locking leaves ±",

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
 
 /** What the value and the limit of a finding measure: their SI unit, and how people read them. */
 public enum Measure {
@@ -65,7 +66,7 @@ public enum Measure {
       case FACTOR -> factor(si);
       case SHARE -> percent(si);
       case COUNT -> Long.toString(Math.round(si));
-      case LENGTH -> QuantityFormat.both(si, QuantityKind.LENGTH);
+      case LENGTH -> length(si);
       case FORCE -> QuantityFormat.both(si, QuantityKind.FORCE);
       case PRESSURE -> QuantityFormat.both(si, QuantityKind.PRESSURE);
       case ANGLE -> QuantityFormat.metric(si, QuantityKind.ANGLE);
@@ -81,6 +82,23 @@ public enum Measure {
    */
   Amount amount(double si) {
     return new Amount(this, si);
+  }
+
+  /** A computed length: three figures if it is small, hundredths of a millimetre if it is large. */
+  private static String length(double si) {
+    double size = Math.abs(si);
+    if (size >= 1e-5 && size < 1e-4) {
+      return QuantityFormat.significant(si, UnitCatalog.UM, 3)
+          + " ("
+          + QuantityFormat.significant(si, UnitCatalog.UIN, 3)
+          + ')';
+    }
+    return size < 1e-2 || Double.isInfinite(si)
+        ? QuantityFormat.both(si, QuantityKind.LENGTH)
+        : QuantityFormat.fixed(si, UnitCatalog.MM, 2)
+            + " ("
+            + QuantityFormat.fixed(si, UnitCatalog.INCH, 3)
+            + ')';
   }
 
   private static String factor(double si) {

@@ -63,6 +63,8 @@ class FindingTest {
         "COUNT    | 7       | 7",
         "LENGTH   | 0.00107 | 1.070 mm (0.0421 in)",
         "LENGTH   | 2.5e-6  | 2.50 µm (98 µin)",
+        "LENGTH   | 4.394e-5 | 43.9 µm (1730 µin)",
+        "LENGTH   | 0.0173482 | 17.35 mm (0.683 in)",
         "FORCE    | 600     | 600 N (135 lbf)",
         "PRESSURE | 2.07e9  | 2.07 GPa (300 ksi)"
       })
