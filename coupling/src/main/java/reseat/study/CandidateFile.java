@@ -31,6 +31,10 @@ import reseat.sizing.Merits;
 public final class CandidateFile implements Closeable {
 
   private static final int FIXED = 8;
+
+  /** No share, size or stiffness of a candidate that holds is beyond this, in SI. */
+  private static final double LARGEST = 1e15;
+
   private static final String COLUMNS =
       "number,verdict,check,used,repeatability,stiffness [N/m],pressure,size [m]";
 
@@ -200,24 +204,34 @@ public final class CandidateFile implements Closeable {
       String[] cells = text.get().split(",", FIXED + 1);
       try {
         long number = Long.parseLong(cells[0]);
-        double used = Double.parseDouble(cells[3]);
+        boolean holds = cells[1].equals("holds");
+        double used = number(cells[3], holds);
         Judgement j =
-            cells[1].equals("holds")
+            holds
                 ? new Judgement(
                     cells[2],
                     used,
                     Optional.of(
                         new Merits(
-                            Double.parseDouble(cells[4]),
-                            Double.parseDouble(cells[5]),
-                            Double.parseDouble(cells[6]),
-                            Double.parseDouble(cells[7]))))
+                            number(cells[4], true),
+                            number(cells[5], true),
+                            number(cells[6], true),
+                            number(cells[7], true))))
                 : Judgement.fails(cells[2], used);
         return new Candidate(number, space.kind(number), j);
       } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
         throw new IllegalArgumentException(
             file + ":" + line + ": is no row of a search: \"" + text.get() + "\"", e);
       }
+    }
+
+    /** Reads a number; what no search has written is none. */
+    private static double number(String cell, boolean ofUse) {
+      double value = Double.parseDouble(cell);
+      if (Double.isNaN(value) || (ofUse && !(Math.abs(value) <= LARGEST))) {
+        throw new NumberFormatException(cell);
+      }
+      return value;
     }
 
     @Override
