@@ -45,7 +45,8 @@ class FaultOfSurroundingsTest {
   private static final String WINNER =
       "size post.toml --vary preload.force=500N,600N --winner OUT --force --threads 1";
   private static final String LONG_SEARCH =
-      "size post.toml --vary preload.force=200N..900N:600 --candidates OUT --threads 1";
+      "size post.toml --vary preload.force=200N..900N:600"
+          + " --vary layout.groove.flank_angle=35deg..55deg:30 --candidates OUT --threads 1";
 
   @TempDir private Path folder;
 
@@ -137,7 +138,8 @@ class FaultOfSurroundingsTest {
         "remount post.toml --mounts 50000000 --threads 1",
         "interchange post.toml --holders 50000000 --threads 1",
         "sweep post.toml --vary preload.force=500N..700N:9000 --csv OUT --threads 1",
-        "size post.toml --winner OUT --threads 1",
+        "size post.toml --vary preload.force=200N..900N:6000"
+            + " --vary layout.groove.flank_angle=35deg..55deg:400 --winner OUT --threads 1",
       })
   void aStoppedRunEndsWith130AndOneLineAndWritesNothing(String command)
       throws IOException, InterruptedException {
