@@ -143,6 +143,7 @@ class FaultOfSurroundingsTest {
       })
   void aStoppedRunEndsWith130AndOneLineAndWritesNothing(String command)
       throws IOException, InterruptedException {
+    assumeTrue(Launched.heedsInterrupts(), "started in the background of a script");
     Launched run = Launched.plain(folder, words(command));
     Thread.sleep(1500);
     assertThat(run.runs()).as("long enough to be stopped: %s", run.said()).isTrue();
@@ -157,6 +158,7 @@ class FaultOfSurroundingsTest {
 
   @Test
   void aStopWhileAFolderIsWrittenLetsItBeFinished() throws IOException, InterruptedException {
+    assumeTrue(Launched.heedsInterrupts(), "started in the background of a script");
     Launched run = Launched.plain(folder, words(SHOPSHEET));
     while (run.runs() && parts().isEmpty()) {
       Thread.onSpinWait();

@@ -15,6 +15,9 @@ final class Launched {
   /** Far longer than any run here takes; a run that hangs meets it. */
   private static final long FOREVER_SECONDS = 300;
 
+  /** Place of signal 2, SIGINT, in a set of signals. */
+  private static final long INTERRUPT = 1 << 1;
+
   /** How a run ended. */
   record End(int code, String out, String err) {}
 
@@ -76,6 +79,23 @@ final class Launched {
   /** Ends it as a power cut would. */
   void kill() {
     process.destroyForcibly();
+  }
+
+  /**
+   * Says whether what is started here heeds Ctrl-C: a job in the background of a shell script does
+   * not, and hands that on to all it starts.
+   */
+  static boolean heedsInterrupts() throws IOException {
+    Path status = Path.of("/proc/self/status");
+    if (!Files.isReadable(status)) {
+      return true;
+    }
+    for (String line : Files.readAllLines(status)) {
+      if (line.startsWith("SigIgn:")) {
+        return (Long.parseUnsignedLong(line.substring(7).strip(), 16) & INTERRUPT) == 0;
+      }
+    }
+    return true;
   }
 
   /** Stops it as Ctrl-C does. */
