@@ -75,6 +75,10 @@ class FaultOfSurroundingsTest {
       Map<String, String> left = contents(target);
       if (!left.equals(old)) {
         restored(command);
+        if (left.isEmpty()) { // killed between the two renames: the next run puts a folder there
+          assertThat(contents(target).keySet()).isEqualTo(old.keySet());
+          return;
+        }
         assertThat(contents(target)).as("the new results, whole").isEqualTo(left);
         return;
       }
