@@ -117,7 +117,7 @@ public final class LiftOffCheck {
     }
     return name
         + " may grow "
-        + Measure.FACTOR.show(factor)
+        + Measure.FACTOR.showComputed(factor)
         + " times before "
         + r.liftOff().contact()
         + " opens (wanted "
@@ -148,7 +148,7 @@ public final class LiftOffCheck {
             + ", or turn the supports by "
             + Measure.COUNT.show(Math.toDegrees(turn.angle()))
             + " deg about z, which makes it "
-            + Measure.FACTOR.show(turn.factor(r))
+            + Measure.FACTOR.showComputed(turn.factor(r))
             + " times."
         : preload + ".";
   }

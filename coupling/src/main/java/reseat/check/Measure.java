@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
+import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
 /** What the value and the limit of a finding measure: their SI unit, and how people read them. */
@@ -72,6 +73,19 @@ public enum Measure {
       case ANGLE -> QuantityFormat.metric(si, QuantityKind.ANGLE);
       case STIFFNESS -> QuantityFormat.both(si, QuantityKind.STIFFNESS);
     };
+  }
+
+  /**
+   * Writes a computed value for people: as {@link #show}, but a factor keeps the nought it ends
+   * with, as the 3.0 of a computed lift-off factor beside the 1.5 that is wanted.
+   *
+   * @param si value in SI
+   * @return the value with its unit
+   */
+  public String showComputed(double si) {
+    return this == FACTOR && Double.isFinite(si) && si >= 0.01 && si < 99.5
+        ? QuantityFormat.significantNumber(si, Unit.ONE, 2)
+        : show(si);
   }
 
   /**

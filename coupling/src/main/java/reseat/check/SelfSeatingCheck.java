@@ -42,7 +42,7 @@ public final class SelfSeatingCheck {
             Sense.AT_LEAST,
             Measure.FACTOR,
             "preload and weight pull the holder home up to a friction coefficient of "
-                + Measure.FACTOR.show(limit)
+                + Measure.FACTOR.showComputed(limit)
                 + (limit >= SelfSeating.GREATEST ? " and beyond" : "")
                 + ", worst where "
                 + open

@@ -2,6 +2,7 @@ package reseat.preload;
 
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
 
 /**
  * What to set at the bench so that a device gives a force.
@@ -67,9 +68,19 @@ public record BenchSetting(Kind kind, double value) {
   /**
    * Says what to set.
    *
-   * @return quantity and value in both unit systems, {@code deflection 1.192 mm (0.0469 in)}
+   * @return quantity and value in both unit systems by three figures, {@code deflection 1.19 mm
+   *     (0.0469 in)}
    */
   public String told() {
-    return kind.label + " " + QuantityFormat.both(value, kind.quantity);
+    // three figures of millimetres: a spring's rate is known to no more
+    boolean millimetres = kind.quantity == QuantityKind.LENGTH && Math.abs(value) >= 1e-5;
+    String told =
+        millimetres
+            ? QuantityFormat.significant(value, UnitCatalog.MM, 3)
+                + " ("
+                + QuantityFormat.inch(value, kind.quantity)
+                + ')'
+            : QuantityFormat.both(value, kind.quantity);
+    return kind.label + " " + told;
   }
 }

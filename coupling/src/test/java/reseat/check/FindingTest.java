@@ -72,6 +72,20 @@ class FindingTest {
     assertThat(measure.show(si)).isEqualTo(shown);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "3.004, 3.0",
+    "0.2996, 0.30",
+    "45.2, 45",
+    "99.6, 100",
+    "0.004, 0.004",
+    "2e3, over 1000"
+  })
+  void aComputedFactorKeepsTheNoughtItEndsWith(double factor, String shown) {
+    assertThat(Measure.FACTOR.showComputed(factor)).isEqualTo(shown);
+    assertThat(Measure.FORCE.showComputed(600)).isEqualTo("600 N (135 lbf)");
+  }
+
   @Test
   void wordsAreWrittenWhenTheyAreReadAndNotBefore() {
     AtomicInteger written = new AtomicInteger();

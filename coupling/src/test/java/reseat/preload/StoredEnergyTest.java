@@ -129,5 +129,7 @@ class StoredEnergyTest {
       assertThat(kind.quantity()).isNotNull();
     }
     assertThat(new BenchSetting(BenchSetting.Kind.PRESSURE, 5e5).told()).contains("Pa");
+    assertThat(new BenchSetting(BenchSetting.Kind.GAP, 2.10351e-3).told())
+        .isEqualTo("gap 2.10 mm (0.0828 in)");
   }
 }

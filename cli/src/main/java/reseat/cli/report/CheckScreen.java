@@ -117,7 +117,7 @@ final class CheckScreen {
           r.liftsOff() ? "lifts off" : between(stuck.x(), free.x()),
           r.liftsOff() ? "" : between(stuck.y(), free.y()),
           r.liftsOff() ? "" : between(stuck.z(), free.z()),
-          Double.isInfinite(factor) ? "never" : Measure.FACTOR.show(factor) + " x",
+          Double.isInfinite(factor) ? "never" : Measure.FACTOR.showComputed(factor) + " x",
           r.liftOff().contact());
     }
     if (!check.cases().isEmpty()) {
@@ -175,7 +175,7 @@ final class CheckScreen {
         Paragraph.of(
             "",
             "Slides home up to a friction of "
-                + Measure.FACTOR.show(way.limitFriction())
+                + Measure.FACTOR.showComputed(way.limitFriction())
                 + "; expected "
                 + Measure.FACTOR.show(check.design().friction().low())
                 + " to "

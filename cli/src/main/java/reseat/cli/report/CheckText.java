@@ -90,7 +90,7 @@ public final class CheckText {
     String limit = f.sense() == Finding.Sense.AT_LEAST ? "wanted at least " : "at most ";
     table.row(
         name,
-        f.measure().show(f.value()),
+        f.measure().showComputed(f.value()),
         limit + f.measure().show(f.limit()),
         f.check().equals("preload scatter") ? f.check() + ", " + f.where() : f.where());
     return true;

@@ -114,12 +114,21 @@ public final class ChoicesText {
   }
 
   private static String verdict(SeatedCheck c) {
-    List<String> failing = new ArrayList<>();
+    List<String> failing = checks(c, Severity.FAIL);
+    List<String> warning = checks(c, Severity.WARNING);
+    if (!failing.isEmpty()) {
+      return "FAILS: " + String.join(", ", failing);
+    }
+    return warning.isEmpty() ? "holds" : "holds, warns: " + String.join(", ", warning);
+  }
+
+  private static List<String> checks(SeatedCheck c, Severity severity) {
+    List<String> named = new ArrayList<>();
     for (Finding f : c.findings()) {
-      if (f.severity() == Severity.FAIL && !failing.contains(f.check())) {
-        failing.add(f.check());
+      if (f.severity() == severity && !named.contains(f.check())) {
+        named.add(f.check());
       }
     }
-    return failing.isEmpty() ? "holds" : "FAILS: " + String.join(", ", failing);
+    return named;
   }
 }
