@@ -127,8 +127,23 @@ class FaultOfSurroundingsTest {
     assumeTrue(run.runs(), "the search was over before it could be killed");
     run.kill();
     run.end();
-    String rest = LONG_SEARCH + " --resume";
-    End resumed = Launched.plain(folder, words(rest)).end();
+    goesOnToTheSameEnd(target);
+  }
+
+  @Test
+  void aSearchThatFillsTheDiskSaysHowToGoOn() throws IOException, InterruptedException {
+    Path target = folder.resolve("OUT");
+    String starved = "(ulimit -f 24; \"$@\" 2>&1; echo code $?) | cat >&2";
+    End end = Launched.through(folder, starved, Map.of(), words(LONG_SEARCH)).end();
+    assertThat(end.err())
+        .endsWith(
+            "OUT: cannot read or write: File too large; make room, then add --resume\ncode 2\n");
+    assertThat(Files.size(target)).isPositive();
+    goesOnToTheSameEnd(target);
+  }
+
+  private void goesOnToTheSameEnd(Path target) throws IOException, InterruptedException {
+    End resumed = Launched.plain(folder, words(LONG_SEARCH + " --resume")).end();
     byte[] joined = Files.readAllBytes(target);
     End whole = Launched.plain(folder, words(LONG_SEARCH + " --force")).end();
     assertThat(joined).isEqualTo(Files.readAllBytes(target));

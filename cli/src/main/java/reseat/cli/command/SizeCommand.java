@@ -2,6 +2,7 @@ package reseat.cli.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -203,6 +204,14 @@ final class SizeCommand implements Subcommand {
                 return plan;
               })
           .isPresent();
+    } catch (FileSystemException e) {
+      throw e;
+    } catch (IOException e) {
+      // judged rows that could not be written name no file; what stands in it is not lost
+      throw candidates == null
+          ? e
+          : new FileSystemException(
+              candidates.toString(), null, e.getMessage() + "; make room, then add --resume");
     }
   }
 
