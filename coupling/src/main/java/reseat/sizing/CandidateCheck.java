@@ -1,6 +1,5 @@
 package reseat.sizing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.BallMountChecks;
@@ -47,7 +46,7 @@ public final class CandidateCheck {
 
   /** Checks whose limit is a matter of how a thing is done, not of how much it may bear. */
   private static final List<String> NOT_MEASURED =
-      List.of("constraint", "load inside triangle", "preload line", "height setting");
+      List.of("load inside triangle", "preload line", "height setting");
 
   private final DesignFamily family;
   private final CouplingDesign design;
@@ -74,19 +73,17 @@ public final class CandidateCheck {
 
   Judgement judged() {
     double size = family.size();
-    if (keeps("size", size, wish.largestSize())) {
-      ConstraintQuality constraint = family.constraint();
-      if (!constraint.holds() || constraint.contacts() != 6) {
-        return Judgement.fails("constraint", Double.POSITIVE_INFINITY);
-      }
-      if (all(family.constraintFindings())) {
-        Equilibrium standing = family.modelOf(design).standing();
-        return standing.lifted()
-            ? Judgement.fails("lift-off", Double.POSITIVE_INFINITY)
-            : standing(standing, size);
-      }
+    if (!keeps("size", size, wish.largestSize())) {
+      return Judgement.fails(nearest, used);
     }
-    return Judgement.fails(nearest, used);
+    ConstraintQuality constraint = family.constraint();
+    if (!constraint.holds() || constraint.contacts() != 6) {
+      return Judgement.fails("constraint", Double.POSITIVE_INFINITY);
+    }
+    Equilibrium standing = family.modelOf(design).standing();
+    return standing.lifted()
+        ? Judgement.fails("lift-off", Double.POSITIVE_INFINITY)
+        : standing(standing, size);
   }
 
   private Judgement standing(Equilibrium standing, double size) {
@@ -224,32 +221,11 @@ public final class CandidateCheck {
     return part <= 1;
   }
 
-  /**
-   * Returns the part of its limit that a finding uses.
-   *
-   * @param f the finding
-   * @return 1 at the limit, more beyond it; infinite where value and limit make no ratio
-   */
-  public static double part(Finding f) {
+  /** The part of its limit that a finding uses; infinite where value and limit make no ratio. */
+  private static double part(Finding f) {
     boolean most = f.sense() == Finding.Sense.AT_MOST;
     double over = most ? f.value() : f.limit();
     double under = most ? f.limit() : f.value();
     return under > 0 ? Math.max(0, over / under) : Double.POSITIVE_INFINITY;
-  }
-
-  /**
-   * Lists what a design uses of each limit that can be told as a part.
-   *
-   * @param findings findings of the whole study
-   * @return those that count for a margin, in the same order
-   */
-  public static List<Finding> measured(List<Finding> findings) {
-    List<Finding> kept = new ArrayList<>();
-    for (Finding f : findings) {
-      if (f.severity() != Severity.NOTE && !NOT_MEASURED.contains(f.check())) {
-        kept.add(f);
-      }
-    }
-    return kept;
   }
 }

@@ -1,8 +1,6 @@
 package reseat.sizing;
 
 import java.util.List;
-import reseat.check.ConstraintCheck;
-import reseat.check.Finding;
 import reseat.check.StandingLimits;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
@@ -29,7 +27,6 @@ public final class DesignFamily {
   private final SizeWish wish;
   private final double size;
   private ConstraintQuality constraint;
-  private List<Finding> constraintFindings;
   private CouplingModel model;
   private List<ContactLimits> limits;
   private LastSlides slides;
@@ -87,13 +84,6 @@ public final class DesignFamily {
       constraint = ConstraintQuality.of(first);
     }
     return constraint;
-  }
-
-  List<Finding> constraintFindings() {
-    if (constraintFindings == null) {
-      constraintFindings = ConstraintCheck.of(constraint());
-    }
-    return constraintFindings;
   }
 
   /** The model of a member. */

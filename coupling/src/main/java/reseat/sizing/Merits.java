@@ -27,25 +27,6 @@ public record Merits(double repeatability, double stiffness, double pressure, do
   }
 
   /**
-   * Says whether a design is nowhere worse than another and somewhere better.
-   *
-   * @param other the other
-   * @return true if the other need not be considered
-   */
-  public boolean beats(Merits other) {
-    boolean nowhereWorse =
-        repeatability <= other.repeatability
-            && stiffness >= other.stiffness
-            && pressure <= other.pressure
-            && size <= other.size;
-    return nowhereWorse
-        && (repeatability < other.repeatability
-            || stiffness > other.stiffness
-            || pressure < other.pressure
-            || size < other.size);
-  }
-
-  /**
    * Returns what a rule puts in order.
    *
    * @param rule the rule
