@@ -27,8 +27,9 @@ public final class CatchRange {
    * Finds the range of one support.
    *
    * @param support ball and seat
-   * @return distance off the middle, across the seat, m; infinite for a flat and where the width of
-   *     the mouth is not stated; not above zero if the ball rides on the edge even at home
+   * @return distance off the middle, across the seat, m; infinite for a flat and for plane flanks
+   *     or a cone whose mouth is not stated; not above zero if the ball rides on the edge even at
+   *     home
    */
   public static double of(Support support) {
     return support.seat().accept(new Kinds(support.ball().radius()));
@@ -80,7 +81,7 @@ public final class CatchRange {
     @Override
     public Double gothicGroove(GothicGroove s) {
       double flank = Math.min(s.leftRadius(), s.rightRadius());
-      double edge = s.axisOffset() + Math.min(s.extent().mouthWidth() / 2, flank);
+      double edge = s.axisOffset() + s.extent().mouthWidth() / 2;
       return Math.min(1, edge / flank) * (flank - radius) - s.axisOffset();
     }
 

@@ -27,9 +27,6 @@ public record GaugeStock(
 
   private static final double INCH_STEP = 25.4e-3 / 32;
 
-  /** How often steps up or down are tried. */
-  private static final int STEPS = 400;
-
   /** Least ratio of two gauges that tell an angle. */
   private static final double SPREAD = 1.15;
 
@@ -107,19 +104,19 @@ public record GaugeStock(
         .orElse(false);
   }
 
-  /** Down and up from the design's ball, as far as edges and twice its size let go. */
+  /** Down and up from the design's ball, as far as edges and half its size let go. */
   private static Optional<Pair> proposal(Support support, double step) {
     double ball = support.ball().diameter();
     long middle = Math.round(ball / step);
     double small = 0;
     double large = 0;
-    for (long k = middle; k > Math.max(1, middle - STEPS) && k * step > 0.5 * ball; k--) {
+    for (long k = middle; k > 1 && k * step > 0.5 * ball; k--) {
       if (!fits(support, k * step - step)) {
         break;
       }
       small = k * step;
     }
-    for (long k = middle; k < middle + STEPS && k * step < 1.5 * ball; k++) {
+    for (long k = middle; k * step < 1.5 * ball; k++) {
       if (!fits(support, k * step + step)) {
         break;
       }

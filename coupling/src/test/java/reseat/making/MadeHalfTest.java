@@ -10,8 +10,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
+import reseat.design.Preload;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
+import reseat.numerics.Spread;
 import reseat.space.Vec3;
 
 /** What a maker gets to know of a half. */
@@ -150,6 +152,47 @@ class MadeHalfTest {
     MadeFeature fromBelow =
         MadeHalf.of(design(text), Half.HOLDER).ofKind(MadeFeature.Kind.LINE_OF_PULL).get(0);
     assertThat(fromBelow.note()).endsWith("leans 5.71 deg toward 0.00 deg");
+  }
+
+  private static MadeFeature pull(Half half, Vec3 direction, Vec3 at, String device) {
+    Preload pull =
+        new Preload("pull", 300, direction, at, Spread.NONE, Spread.NONE, Spread.NONE, device);
+    CouplingDesign one = MeasuredSeats.design(MeasuredSeats.CONE);
+    return MadeHalf.of(one.toBuilder().preloads(List.of(pull)).build(), half)
+        .ofKind(MadeFeature.Kind.LINE_OF_PULL)
+        .get(0);
+  }
+
+  @Test
+  void aLineOfPullIsToldWhereItPiercesThePlaneOfTheBallCentres() {
+    Vec3 at = new Vec3(10e-3, 5e-3, -20e-3);
+    double lean = Math.toRadians(30);
+    Vec3 down = new Vec3(Math.sin(lean), 0, -Math.cos(lean));
+    // on the way up from 20 mm below it comes back by 20 mm tan 30 degrees
+    Vec3 pierced = new Vec3(10e-3 - 20e-3 * Math.tan(lean), 5e-3, 0);
+    for (Vec3 direction : List.of(down, down.negated())) {
+      MadeFeature pull = pull(Half.BASE, direction, at, "");
+      samePlace(pull.at(), pierced);
+      assertThat(pull.note()).isEqualTo("leans 30.00 deg toward 180.00 deg");
+    }
+    samePlace(pull(Half.HOLDER, down, at, "").at(), new Vec3(pierced.x(), -pierced.y(), 0));
+    MadeFeature along = pull(Half.BASE, new Vec3(1, 0, -0.05), at, "cord");
+    samePlace(along.at(), at);
+    assertThat(along.note()).startsWith("cord; leans 87.");
+    assertThat(pull(Half.BASE, Vec3.Z.negated(), at, "cord").note()).isEqualTo("cord");
+  }
+
+  @Test
+  void theToolPointBelongsToTheHolderAndIsToldAlongEveryMachineAxis() {
+    CouplingDesign post = postTurnedBy(0);
+    assertThat(MadeHalf.of(post, Half.BASE).ofKind(MadeFeature.Kind.TOOL_POINT)).isEmpty();
+    List<MadeDimension> along =
+        MadeHalf.of(post, Half.HOLDER).ofKind(MadeFeature.Kind.TOOL_POINT).get(0).sizes();
+    assertThat(along).extracting(MadeDimension::part).containsExactly("X", "Z", "height");
+    assertThat(along).extracting(MadeDimension::value).containsExactly(47e-3, 0.0, 15.2e-3);
+    assertThat(along).extracting(MadeDimension::tolerance).containsOnly(50e-6);
+    assertThat(MadeHalf.of(post, Half.HOLDER).carriesBalls()).isTrue();
+    assertThat(MadeHalf.of(post, Half.BASE).carriesBalls()).isFalse();
   }
 
   @Test

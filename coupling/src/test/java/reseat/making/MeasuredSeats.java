@@ -1,6 +1,5 @@
 package reseat.making;
 
-import java.util.List;
 import java.util.Map;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
@@ -12,6 +11,7 @@ import reseat.interchange.ToleranceModel;
 import reseat.material.MaterialCatalog;
 import reseat.numerics.Shape;
 import reseat.seat.Ball;
+import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -32,6 +32,9 @@ final class MeasuredSeats {
 
   private static final GrooveExtent EXTENT = new GrooveExtent(10.5e-3, 19e-3, 1.5e-3, 0.5e-3);
 
+  /** Apart from the others, since the angle of its ring is one. */
+  static final ConeSeat CONE = ConeSeat.forBall(FRAME, BALL, Math.toRadians(50), 13e-3, 1e-3);
+
   static final Map<String, Seat> ALL =
       Map.of(
           "vee", VeeGroove.forBall(FRAME, BALL, Math.toRadians(45), EXTENT),
@@ -46,10 +49,18 @@ final class MeasuredSeats {
 
   private MeasuredSeats() {}
 
+  static Seat named(String name) {
+    return name.equals("cone") ? CONE : ALL.get(name);
+  }
+
   static Support support(Seat seat) {
+    return support("one", seat);
+  }
+
+  static Support support(String name, Seat seat) {
     var material = MaterialCatalog.standard().find("52100").orElseThrow();
     return new Support(
-        "one",
+        name,
         new Ball(seat.frame().point(0, 0, RestingHeight.of(seat, BALL).centre()), BALL),
         material,
         seat,
@@ -58,21 +69,19 @@ final class MeasuredSeats {
         BallMounting.rigid());
   }
 
+  /** A design of that one seat and its ball. */
+  static CouplingDesign design(Seat seat, Tolerance... tolerances) {
+    return CouplingDesign.builder()
+        .support(support(seat))
+        .tolerances(Tolerances.of(tolerances))
+        .build();
+  }
+
   /** The seat with one dimension off. */
   static Seat off(Seat seat, ToleranceKind kind, String part, double deviation) {
-    CouplingDesign design =
-        CouplingDesign.builder()
-            .support(support(seat))
-            .tolerances(
-                new Tolerances(
-                    List.of(
-                        new Tolerance(
-                            kind,
-                            "one",
-                            part,
-                            false,
-                            Tolerance.ofEach(kind, 1e-5, Shape.UNIFORM).spread()))))
-            .build();
-    return ToleranceModel.of(design).made(deviation).supports().get(0).seat();
+    Tolerance one =
+        new Tolerance(
+            kind, "one", part, false, Tolerance.ofEach(kind, 1e-5, Shape.UNIFORM).spread());
+    return ToleranceModel.of(design(seat, one)).made(deviation).supports().get(0).seat();
   }
 }
