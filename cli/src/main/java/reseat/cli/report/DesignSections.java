@@ -130,8 +130,7 @@ final class DesignSections {
                   f.where(),
                   f.measure().show(f.value()),
                   limit(f),
-                  f.message(),
-                  f.advice()),
+                  f.message() + (f.advice().isEmpty() ? "" : " " + f.advice())),
               tone(f.severity())));
     }
     return new Page.Section(
@@ -146,8 +145,7 @@ final class DesignSections {
                     "where",
                     "value",
                     "limit",
-                    "what was found",
-                    "what to change"),
+                    "what was found, and what to change"),
                 rows)));
   }
 

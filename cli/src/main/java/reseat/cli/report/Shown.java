@@ -3,6 +3,7 @@ package reseat.cli.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import reseat.check.Measure;
 import reseat.space.Vec3;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
@@ -93,6 +94,8 @@ final class Shown {
   static String factor(double value) {
     return Double.isInfinite(value)
         ? "never"
-        : value >= 99.5 ? String.format(Locale.ROOT, "%.0f", value) : plain(value, 2);
+        : value >= 1000
+            ? Measure.FACTOR.show(value)
+            : value >= 99.5 ? String.format(Locale.ROOT, "%.0f", value) : plain(value, 2);
   }
 }

@@ -64,7 +64,12 @@ public final class FrequencyList {
         "frequencies",
         "Natural frequencies of the holder on its contacts",
         "The lowest frequency, "
-            + NumberText.with(lowest.hertz(), 3, "Hz")
+            + (Double.isFinite(lowest.slidingHertz())
+                ? NumberText.with(lowest.slidingHertz(), 3, "Hz")
+                    + " to "
+                    + NumberText.with(lowest.hertz(), 3, "Hz")
+                    + " as far as contacts stick"
+                : NumberText.with(lowest.hertz(), 3, "Hz"))
             + ", is the one to keep clear of what the machine excites; post and plates count as"
             + " rigid.",
         "Bars of natural frequencies: "

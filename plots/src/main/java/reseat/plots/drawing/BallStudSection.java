@@ -5,9 +5,9 @@ import java.util.List;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
 import reseat.design.Support;
-import reseat.mount.BondJoint;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
@@ -26,6 +26,10 @@ public final class BallStudSection {
   private static final double WIDTH = 600;
   private static final double HEIGHT = 360;
   private static final double SIDE = 150;
+
+  /** Room for the words right of the body. */
+  private static final double LABELS = 195;
+
   private static final double THINNEST_BOND = 1.6;
   private static final LineStyle SKETCH = new LineStyle(Tone.MUTED, 0.9, Dash.DASHED);
 
@@ -70,16 +74,16 @@ public final class BallStudSection {
     stud(mount, profile, view, marks, placer);
     bond(mount, profile, view, marks);
     dimensions(mount, profile, view, marks, placer);
-    labels(mount, radius, view, marks, placer);
+    labels(mount, profile, radius, view, marks, placer);
     Scene.Builder scene = new Scene.Builder().addAll(marks);
     scene.addAll(ScaleBar.of(view, WIDTH - 8, HEIGHT - 22, 130));
-    Scene key = Key.of(key(mount), WIDTH - 12, 1);
+    Scene key = Key.of(StudWords.key(mount, SKETCH), WIDTH - 12, 1);
     scene.place(key, 6, HEIGHT + 4);
     return Picture.of(
         name,
         "Stud " + whose,
-        caption(mount),
-        altText(whose, mount),
+        StudWords.caption(mount),
+        StudWords.altText(whose, mount),
         scene.build(WIDTH, HEIGHT + 4 + key.height()));
   }
 
@@ -89,7 +93,7 @@ public final class BallStudSection {
     e.include(0, radius, 0);
     e.include(-side, -mount.stud().stickOut() - profile.foot(), 0);
     e.include(side, -mount.stud().stickOut() - profile.foot(), 0);
-    return SheetView.fitting(e, new Box(SIDE, 24, WIDTH - SIDE, HEIGHT - 16));
+    return SheetView.fitting(e, new Box(SIDE - 20, 24, WIDTH - LABELS, HEIGHT - 16));
   }
 
   private static List<Point> onSheet(SheetView view, List<Point> points) {
@@ -191,10 +195,13 @@ public final class BallStudSection {
         marks,
         placer);
     if (mount.thread().isPresent()) {
-      double right = profile.bodyHalfWidth(0);
-      Point upper = new Point(view.of(right, 0).x() + 20, view.of(0, face).y());
-      Point lower = new Point(upper.x(), view.of(0, face - profile.foot()).y());
-      add(DimensionLine.of(lower, upper, -4, NumberText.length(profile.foot())), marks, placer);
+      double bottom = face - profile.foot();
+      // a line of its own: figures of short dimensions are longer than they are
+      Point upper = atFace.moved(-24, 0);
+      Point atBottom = new Point(upper.x(), view.of(0, bottom).y());
+      marks.add(Mark.Path.line(atBottom, view.of(-left, bottom), LineStyle.THIN));
+      marks.add(Mark.Path.line(upper, atFace, LineStyle.THIN));
+      add(DimensionLine.of(atBottom, upper, 4, NumberText.length(profile.foot())), marks, placer);
     }
   }
 
@@ -204,7 +211,12 @@ public final class BallStudSection {
   }
 
   private static void labels(
-      StudMount mount, double radius, SheetView view, List<Mark> marks, LabelPlacer placer) {
+      StudMount mount,
+      StudProfile profile,
+      double radius,
+      SheetView view,
+      List<Mark> marks,
+      LabelPlacer placer) {
     double face = -mount.stud().stickOut();
     double shoulderTop = face + mount.stud().shoulderLength();
     double neck = mount.stud().neckDiameter() / 2;
@@ -216,16 +228,23 @@ public final class BallStudSection {
         view,
         marks,
         placer);
-    label("neck \u00d8" + NumberText.length(2 * neck), neck, neckMiddle, view, marks, placer);
+    double beside = view.of(profile.bodyHalfWidth(0), 0).x() + 14;
+    beside("neck \u00d8" + NumberText.length(2 * neck), view.of(neck, neckMiddle), beside, marks);
     if (mount.stud().shoulderLength() > 0) {
-      label(
-          "shoulder \u00d8" + NumberText.length(mount.stud().shoulderDiameter()),
-          mount.stud().shoulderDiameter() / 2,
-          (face + shoulderTop) / 2,
-          view,
-          marks,
-          placer);
+      double shoulder = mount.stud().shoulderDiameter();
+      beside(
+          "shoulder \u00d8" + NumberText.length(shoulder),
+          view.of(shoulder / 2, (face + shoulderTop) / 2),
+          beside,
+          marks);
     }
+  }
+
+  /** Words on the level of what they name, right of body and nut, where nothing else stands. */
+  private static void beside(String words, Point named, double x, List<Mark> marks) {
+    Point to = new Point(x, named.y());
+    marks.add(Mark.Path.line(named, to, LineStyle.THIN));
+    marks.add(Mark.Text.level(words, to.moved(3, 4), Anchor.START, TextStyle.SMALL));
   }
 
   private static void label(
@@ -238,61 +257,5 @@ public final class BallStudSection {
               Point to = new Point(p.box().left() - 2, p.box().middle().y());
               marks.add(Mark.Path.line(view.of(x, y), to, LineStyle.THIN));
             });
-  }
-
-  private static List<Key.Entry> key(StudMount mount) {
-    List<Key.Entry> key = new ArrayList<>();
-    mount
-        .bond()
-        .ifPresent(b -> key.add(Key.Entry.line(LineStyle.solid(Tone.ORANGE, 3), bondWords(b))));
-    mount
-        .thread()
-        .ifPresent(
-            t ->
-                key.add(
-                    Key.Entry.line(
-                        LineStyle.THIN,
-                        "thread "
-                            + t.limits().thread().designation()
-                            + ", engaged over "
-                            + NumberText.with(1e3 * t.engagement(), 4, "mm"))));
-    if (mount.thread().flatMap(StudThread::lockNut).isPresent()) {
-      key.add(Key.Entry.line(SKETCH, "lock nut, sketched"));
-    }
-    key.add(
-        Key.Entry.line(
-            LineStyle.HATCH,
-            "stud of "
-                + mount.material().name()
-                + "; the ball gives "
-                + NumberText.with(1e9 * mount.compliance().axial(), 3, "nm/N")
-                + " along the stud and "
-                + NumberText.with(1e9 * mount.compliance().lateral(), 3, "nm/N")
-                + " across it"));
-    return key;
-  }
-
-  private static String bondWords(BondJoint b) {
-    return "bond: "
-        + b.adhesive().name()
-        + ", "
-        + NumberText.with(1e6 * b.area(), 3, "mm\u00b2")
-        + ", gap "
-        + NumberText.with(1e3 * b.gap(), 2, "mm")
-        + (b.bottomsOnMetal() ? ", the ball bottoms on metal" : "");
-  }
-
-  private static String caption(StudMount mount) {
-    return "How the ball stands on its stud, "
-        + NumberText.with(1e3 * mount.stud().stickOut(), 4, "mm")
-        + " out of the body; a shorter or thicker neck gives less.";
-  }
-
-  private static String altText(String whose, StudMount mount) {
-    return "Section along the stud "
-        + (whose + ": ")
-        + mount.description()
-        + mount.bond().map(b -> "; " + bondWords(b)).orElse("")
-        + ".";
   }
 }
