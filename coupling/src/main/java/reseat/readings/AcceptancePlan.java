@@ -53,16 +53,6 @@ public record AcceptancePlan(
   /** Confidence of the proof unless told. */
   public static final double USUAL_CONFIDENCE = 0.95;
 
-  /** What a test made to the plan says. */
-  public enum Verdict {
-    /** The bound on the true scatter is within the target. */
-    PASS,
-    /** The true scatter is above the target, with the stated confidence. */
-    FAIL,
-    /** Neither is shown. */
-    NOT_PROVEN
-  }
-
   /** Copies the probes and refuses figures that make no plan. */
   public AcceptancePlan {
     probes = List.copyOf(probes);
@@ -175,19 +165,5 @@ public record AcceptancePlan(
    */
   public double chanceOfPass() {
     return ProofOfTarget.chanceOfProof(mounts, expected / target, confidence);
-  }
-
-  /**
-   * Judges a test, by its own number of mounts.
-   *
-   * @param series the readings after wear-in
-   * @return the verdict
-   */
-  public Verdict judge(Repeatability series) {
-    return switch (ProofOfTarget.of(series, target, confidence).verdict()) {
-      case PROVEN -> Verdict.PASS;
-      case REFUTED -> Verdict.FAIL;
-      case OPEN -> Verdict.NOT_PROVEN;
-    };
   }
 }

@@ -34,9 +34,6 @@ public record BetweenHolders(
    */
   public record Holder(String name, int n, double mean, double s) {}
 
-  /** Multiplier of s_r to the largest difference of two mounts in 95 % of cases: 1.96 sqrt(2). */
-  public static final double DIFFERENCE_MULTIPLIER = 2.771858582251265;
-
   /** Refuses fewer than two holders. */
   public BetweenHolders {
     holders = List.copyOf(holders);
@@ -154,15 +151,6 @@ public record BetweenHolders(
    */
   public double interchangeabilityBelow(double confidence) {
     return Math.sqrt(between / effective) * ScatterBounds.upperFactor(holders.size(), confidence);
-  }
-
-  /**
-   * Returns the largest difference of two mounts of one holder in 95 % of cases.
-   *
-   * @return 1.96 sqrt(2) s_r
-   */
-  public double repeatabilityLimit() {
-    return DIFFERENCE_MULTIPLIER * repeatability();
   }
 
   /**

@@ -42,20 +42,6 @@ public record GaugeNoise(double s, int n, double gauge, double resolution) {
   }
 
   /**
-   * Returns what the gauge does to a series.
-   *
-   * @param series the series
-   * @param repeatOfGauge standard deviation of repeated readings of an undisturbed mount, 0 if not
-   *     known
-   * @param resolution step of the gauge, 0 if not known
-   * @return the larger of gauge noise and rounding, with the series
-   */
-  public static GaugeNoise of(Repeatability series, double repeatOfGauge, double resolution) {
-    return new GaugeNoise(
-        series.s(), series.n(), Math.max(repeatOfGauge, ROUNDING * resolution), resolution);
-  }
-
-  /**
    * Returns the scatter of the mount alone.
    *
    * @return sqrt(s² - g²), or empty if the mount cannot be told from the gauge

@@ -58,18 +58,6 @@ public record LinearTrend(
   }
 
   /**
-   * Fits readings against an abscissa by least squares.
-   *
-   * @param x abscissa, not all equal
-   * @param y readings, as many, three or more
-   * @return the trend
-   * @throws IllegalArgumentException if there are fewer than three points or x does not vary
-   */
-  public static LinearTrend of(double[] x, double[] y) {
-    return of(x, y, Groups.one(y.length));
-  }
-
-  /**
    * Fits one slope to readings of several groups, each with its own mean.
    *
    * @param x abscissa, varying within a group

@@ -14,7 +14,6 @@ public final class MeasuredSeries {
   private final int[] cycles;
   private final int[] lines;
   private final double[] temperatures;
-  private final double[] times;
   private final List<String> holders;
   private final List<String> directions;
   private final int notMade;
@@ -27,7 +26,6 @@ public final class MeasuredSeries {
    * @param cycles number of each mount
    * @param lines line of each mount in the file
    * @param temperatures temperature at each mount, K; null if not recorded
-   * @param times time of each mount, s; null if not recorded
    * @param holders holder of each mount; empty if not recorded
    * @param directions direction of approach of each mount; empty if not recorded
    * @param notMade rows without any reading
@@ -38,7 +36,6 @@ public final class MeasuredSeries {
       int[] cycles,
       int[] lines,
       double[] temperatures,
-      double[] times,
       List<String> holders,
       List<String> directions,
       int notMade) {
@@ -47,7 +44,6 @@ public final class MeasuredSeries {
     this.cycles = cycles;
     this.lines = lines;
     this.temperatures = temperatures;
-    this.times = times;
     this.holders = List.copyOf(holders);
     this.directions = List.copyOf(directions);
     this.notMade = notMade;
@@ -128,15 +124,6 @@ public final class MeasuredSeries {
    */
   public Optional<double[]> temperatures() {
     return Optional.ofNullable(temperatures).map(double[]::clone);
-  }
-
-  /**
-   * Returns the times.
-   *
-   * @return one per mount, s; empty if not recorded
-   */
-  public Optional<double[]> times() {
-    return Optional.ofNullable(times).map(double[]::clone);
   }
 
   /**

@@ -124,28 +124,6 @@ public final class ProbeLayout {
   }
 
   /**
-   * Returns the combination of motions that the probes tell worst, or not at all.
-   *
-   * @return its unit: displacement in m and rotation in rad such that the two, at the rms distance
-   *     of the probes, have length 1 together; the sign is such that its largest part is positive
-   */
-  public Twist weakest() {
-    double[] least = svd.right(freedoms.size() - 1);
-    double[] m = new double[6];
-    double largest = 0;
-    for (int j = 0; j < freedoms.size(); j++) {
-      double part = least[j];
-      m[freedoms.get(j).place()] = part;
-      largest = Math.abs(part) > Math.abs(largest) ? part : largest;
-    }
-    double sign = Math.signum(largest);
-    return new Twist(
-        new Vec3(m[0], m[1], m[2]).times(sign),
-        new Vec3(m[3], m[4], m[5]).times(sign / length),
-        at);
-  }
-
-  /**
    * Returns the freedom with the largest part in the weakest combination.
    *
    * @return the freedom, to be named in a message

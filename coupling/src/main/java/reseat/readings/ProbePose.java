@@ -1,6 +1,5 @@
 package reseat.readings;
 
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import reseat.space.Twist;
 import reseat.space.Vec3;
 
@@ -97,16 +96,5 @@ public final class ProbePose {
    */
   public int spare() {
     return spare;
-  }
-
-  /**
-   * Returns the probability of so large a misfit from the probe noise alone.
-   *
-   * @return upper tail; 1 if there are no spare readings
-   */
-  public double chanceOfMisfit() {
-    return spare == 0
-        ? 1
-        : 1 - new ChiSquaredDistribution(null, spare).cumulativeProbability(misfit);
   }
 }

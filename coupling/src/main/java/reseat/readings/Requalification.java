@@ -39,16 +39,4 @@ public record Requalification(
         t * s * Math.sqrt(1.0 / baseline.n() + 1.0 / mounts),
         s * Math.sqrt(f.inverseCumulativeProbability(confidence)));
   }
-
-  /**
-   * Tells whether a later check finds the mount unchanged.
-   *
-   * @param check the later series; its own number of mounts is used for the limits
-   * @return true if its mean and its scatter are within the limits for that number of mounts
-   */
-  public boolean holds(Repeatability check) {
-    Requalification limits = check.n() == mounts ? this : of(baseline, check.n(), confidence);
-    return Math.abs(check.mean() - baseline.mean()) <= limits.meanShift()
-        && check.s() <= limits.scatter();
-  }
 }

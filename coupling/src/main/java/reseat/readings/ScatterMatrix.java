@@ -1,9 +1,7 @@
 package reseat.readings;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import reseat.numerics.SymmetricEigen;
 
 /**
  * Covariance of the scatter over several axes: how much, and in which directions.
@@ -19,20 +17,6 @@ public final class ScatterMatrix {
   private ScatterMatrix(List<String> axes, double[] c) {
     this.axes = List.copyOf(axes);
     this.c = c;
-  }
-
-  /**
-   * A direction of scatter.
-   *
-   * @param variance variance along it; below zero only in a difference of matrices
-   * @param direction unit vector, one component per axis, its largest component positive
-   */
-  public record Principal(double variance, List<Double> direction) {
-
-    /** Copies the direction. */
-    public Principal {
-      direction = List.copyOf(direction);
-    }
   }
 
   /**
@@ -105,24 +89,6 @@ public final class ScatterMatrix {
       }
     }
     return new ScatterMatrix(axes, c);
-  }
-
-  /**
-   * Returns the covariance of a cause that moves everything along one line.
-   *
-   * @param axes names of the axes
-   * @param shift movement along each axis for one standard deviation of the cause
-   * @return shift times its transpose
-   */
-  public static ScatterMatrix alongLine(List<String> axes, double[] shift) {
-    int d = axes.size();
-    double[][] c = new double[d][d];
-    for (int i = 0; i < d; i++) {
-      for (int j = 0; j < d; j++) {
-        c[i][j] = shift[i] * shift[j];
-      }
-    }
-    return of(axes, c);
   }
 
   /**
@@ -214,22 +180,6 @@ public final class ScatterMatrix {
       there += other.c[i] * other.c[i];
     }
     return here > 0 && there > 0 ? product / Math.sqrt(here) / Math.sqrt(there) : 0;
-  }
-
-  /**
-   * Returns the directions of scatter.
-   *
-   * @return one per axis, greatest variance first
-   */
-  public List<Principal> principal() {
-    int d = axes.size();
-    SymmetricEigen eigen = SymmetricEigen.of(c, d);
-    List<Principal> out = new ArrayList<>();
-    for (int k = d - 1; k >= 0; k--) {
-      List<Double> direction = Arrays.stream(eigen.vector(k)).boxed().toList();
-      out.add(new Principal(eigen.value(k), direction));
-    }
-    return List.copyOf(out);
   }
 
   /**

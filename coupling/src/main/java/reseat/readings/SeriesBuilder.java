@@ -19,12 +19,12 @@ import reseat.readings.ColumnHead.Kind;
 /** Takes the rows of a readings file one by one and keeps numbers only. */
 final class SeriesBuilder implements CsvRows.Taker {
 
-  /** What programs write where there is nothing. */
   /** Temperatures, K, between which a mount may have been measured. */
   private static final double COLDEST = 273.15 - 50;
 
   private static final double HOTTEST = 273.15 + 150;
 
+  /** What programs write where there is nothing. */
   private static final Set<String> FOR_NOTHING = Set.of("nan", "null", "#n/a", "inf", "-inf");
 
   private final String source;
@@ -268,7 +268,6 @@ final class SeriesBuilder implements CsvRows.Taker {
     }
     List<ReadingColumn> columns = new ArrayList<>();
     double[] temperatures = null;
-    double[] times = null;
     for (int i = 0; i < heads.size(); i++) {
       ColumnHead head = heads.get(i);
       double[] kept = Arrays.copyOf(values[i], values[i].length == 0 ? 0 : rows);
@@ -278,7 +277,6 @@ final class SeriesBuilder implements CsvRows.Taker {
             columns.add(
                 new ReadingColumn(head.name(), units.get(i).quantity(), units.get(i).unit(), kept));
         case TEMPERATURE -> temperatures = kept;
-        case TIME -> times = kept;
         default -> {}
       }
     }
@@ -288,7 +286,6 @@ final class SeriesBuilder implements CsvRows.Taker {
         Arrays.copyOf(cycles, rows),
         Arrays.copyOf(lines, rows),
         temperatures,
-        times,
         holders,
         directions,
         notMade);

@@ -26,11 +26,8 @@ import reseat.numerics.RandomStream;
  * @param wearIn number of mounts at the start that belong to the wear-in; 0 if none
  * @param settled false if the series was still running at its end
  * @param p probability of so clear a run in a settled series of that length
- * @param falseAlarm chance of seeing a run in a settled series
- * @param change level at the start less settled level, in the unit of the readings: median of the
- *     first three mounts less median of the settled ones; 0 if no run was seen
  */
-public record Settling(int wearIn, boolean settled, double p, double falseAlarm, double change) {
+public record Settling(int wearIn, boolean settled, double p) {
 
   /** Chance of seeing a run in a settled series, unless another is asked for. */
   public static final double FALSE_ALARM = 0.05;
@@ -80,8 +77,7 @@ public record Settling(int wearIn, boolean settled, double p, double falseAlarm,
   static Settling of(double[] readings, Groups groups, double falseAlarm) {
     ScatterBounds.requireConfidence(falseAlarm);
     int block = (readings.length + MOST_BLOCKS - 1) / MOST_BLOCKS;
-    double[] plain = groups.deviations(readings);
-    double[] y = block > 1 ? blockMeans(plain, block) : readings;
+    double[] y = block > 1 ? blockMeans(groups.deviations(readings), block) : readings;
     Groups of = block > 1 ? Groups.one(y.length) : groups;
     RandomStream random = RandomStream.of(SEED, 0);
     double first = 1;
@@ -100,17 +96,7 @@ public record Settling(int wearIn, boolean settled, double p, double falseAlarm,
       start += fit.place();
       settled = y.length - start >= LEAST_TAIL;
     }
-    int wearIn = start * block;
-    return new Settling(wearIn, settled, first, falseAlarm, changeOf(plain, wearIn));
-  }
-
-  private static double changeOf(double[] readings, int wearIn) {
-    if (wearIn == 0 || wearIn >= readings.length) {
-      return 0;
-    }
-    double start = MonotonicTrend.median(Arrays.copyOf(readings, Math.min(3, wearIn)));
-    double end = MonotonicTrend.median(Arrays.copyOfRange(readings, wearIn, readings.length));
-    return start - end;
+    return new Settling(start * block, settled, first);
   }
 
   private static double chance(

@@ -105,20 +105,4 @@ public record TemperatureRegression(
   public boolean isConfounded() {
     return Math.abs(correlationWithMount) > CONFOUNDED;
   }
-
-  /**
-   * Refers readings to one temperature, with the slope fitted on temperature alone.
-   *
-   * @param readings readings
-   * @param temperatures temperature at each, as in the fit
-   * @param reference temperature to refer to, as in the fit
-   * @return readings less slope times (temperature - reference)
-   */
-  public double[] referredTo(double reference, double[] readings, double[] temperatures) {
-    double[] out = new double[readings.length];
-    for (int i = 0; i < out.length; i++) {
-      out[i] = readings[i] - alone.slope() * (temperatures[i] - reference);
-    }
-    return out;
-  }
 }

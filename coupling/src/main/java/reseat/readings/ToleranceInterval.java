@@ -21,8 +21,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * the same integral with r(x) = z - x, which is the noncentral t distribution written out. Howe's
  * and Natrella's closed forms are kept because handbooks print them.
  *
- * <p>Normal readings are assumed. {@link #confidenceOfRange} assumes nothing about the
- * distribution.
+ * <p>Normal readings are assumed.
  */
 public final class ToleranceInterval {
 
@@ -106,19 +105,6 @@ public final class ToleranceInterval {
           "the approximation does not hold for so few mounts (" + n + ")");
     }
     return (zp + Math.sqrt(zp * zp - a * b)) / a;
-  }
-
-  /**
-   * Returns the confidence that least and greatest reading hold a share of all future mounts,
-   * whatever the distribution.
-   *
-   * @param n number of mounts, 2 or more
-   * @param share share of future mounts, between 0 and 1
-   * @return 1 - n share^(n-1) + (n - 1) share^n
-   */
-  public static double confidenceOfRange(int n, double share) {
-    require(n, share, 0.5);
-    return 1 - n * Math.pow(share, n - 1.0) + (n - 1) * Math.pow(share, n);
   }
 
   private static void require(int n, double share, double confidence) {

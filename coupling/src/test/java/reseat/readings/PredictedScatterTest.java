@@ -21,16 +21,21 @@ class PredictedScatterTest {
               AXES, new double[][] {{4e-14, 0.5e-14, 0}, {0.5e-14, 3e-14, 0}, {0, 0, 1e-14}}));
 
   private static final CauseSignature PRELOAD =
-      new CauseSignature(
-          ScatterCause.PRELOAD,
-          "preload",
-          ScatterMatrix.alongLine(AXES, new double[] {0.02e-6, 0.03e-6, 0.3e-6}));
+      new CauseSignature(ScatterCause.PRELOAD, "preload", alongLine(0.02e-6, 0.03e-6, 0.3e-6));
 
   private static final CauseSignature DIRT =
-      new CauseSignature(
-          ScatterCause.DIRT,
-          "dirt at ball 1",
-          ScatterMatrix.alongLine(AXES, new double[] {0.3e-6, 0.1e-6, 0.2e-6}));
+      new CauseSignature(ScatterCause.DIRT, "dirt at ball 1", alongLine(0.3e-6, 0.1e-6, 0.2e-6));
+
+  /** Covariance of a cause that moves the axes together by these amounts. */
+  private static ScatterMatrix alongLine(double... shift) {
+    double[][] c = new double[shift.length][shift.length];
+    for (int i = 0; i < shift.length; i++) {
+      for (int j = 0; j < shift.length; j++) {
+        c[i][j] = shift[i] * shift[j];
+      }
+    }
+    return ScatterMatrix.of(AXES, c);
+  }
 
   private static ScatterMatrix nothing() {
     return ScatterMatrix.of(AXES, new double[3][3]);
@@ -124,9 +129,7 @@ class PredictedScatterTest {
   void causesThatMoveTheSameWayAreNotToldApart() {
     CauseSignature twin =
         new CauseSignature(
-            ScatterCause.TEMPERATURE,
-            "temperature",
-            ScatterMatrix.alongLine(AXES, new double[] {0.04e-6, 0.06e-6, 0.6e-6}));
+            ScatterCause.TEMPERATURE, "temperature", alongLine(0.04e-6, 0.06e-6, 0.6e-6));
     ScatterMatrix c = simulated(new SplittableRandom(75), 200, 1, 1, 0);
     CauseFit fit = CauseFit.of(c, 200, nothing(), List.of(FRICTION, PRELOAD, twin), 0.95);
     assertThat(fit.shares().get(0).separable()).isTrue();
@@ -144,10 +147,6 @@ class PredictedScatterTest {
     ScatterMatrix excess = measured.plus(-1, predicted);
     assertThat(excess.alignment(PRELOAD.scatter())).isCloseTo(1, within(1e-12));
     assertThat(excess.alignment(FRICTION.scatter())).isLessThan(0.5);
-    ScatterMatrix.Principal first = excess.principal().get(0);
-    assertThat(Math.sqrt(first.variance()))
-        .isCloseTo(Math.sqrt(8) * Math.hypot(Math.hypot(0.02e-6, 0.03e-6), 0.3e-6), within(1e-12));
-    assertThat(first.direction().get(2)).isGreaterThan(0.99);
   }
 
   @Test

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -58,7 +57,6 @@ class ReadingsReaderTest {
     assertThat(s.columns().get(1).values()[1]).isCloseTo(-0.4e-6, within(1e-20));
     assertThat(s.columns().get(0).unit().symbol()).isEqualTo("µm");
     assertThat(s.temperatures().orElseThrow()[0]).isCloseTo(293.25, within(1e-10));
-    assertThat(s.times().orElseThrow()).containsExactly(0, 65, 130);
     assertThat(s.holders()).containsExactly("A", "A", "B");
     assertThat(s.cycle(2)).isEqualTo(3);
     assertThat(s.line(0)).isEqualTo(4);
@@ -208,54 +206,5 @@ class ReadingsReaderTest {
     byte[] latin = "X [\u00b5m]\n1\n".getBytes(StandardCharsets.ISO_8859_1);
     assertThat(problems(latin).get(0)).contains("not UTF-8 text").contains("write um");
     assertThat(problems(new byte[] {'P', 'K', 3, 4, 0, 0}).get(0)).contains("spreadsheet workbook");
-  }
-
-  @Test
-  void aMillionRowsAreReadAsAStream() throws Exception {
-    int rows = 1_000_000;
-    MeasuredSeries s = ReadingsReader.read("long.csv", new ManyRows(rows));
-    assertThat(s.mounts()).isEqualTo(rows);
-    assertThat(s.cycle(rows - 1)).isEqualTo(rows);
-    assertThat(s.line(rows - 1)).isEqualTo(rows + 1);
-    assertThat(Repeatability.of(s.columns().get(0).values()).range())
-        .isCloseTo(0.9e-6, within(1e-15));
-  }
-
-  /** A file that is made as it is read, so that the test itself holds no text. */
-  private static final class ManyRows extends InputStream {
-    private final int rows;
-    private byte[] line = "cycle,X [um],Z [um]\n".getBytes(StandardCharsets.UTF_8);
-    private int at;
-    private int row;
-
-    ManyRows(int rows) {
-      this.rows = rows;
-    }
-
-    @Override
-    public int read() {
-      if (at == line.length) {
-        if (row == rows) {
-          return -1;
-        }
-        row++;
-        line = (row + ",0." + row % 10 + ",1.5\n").getBytes(StandardCharsets.UTF_8);
-        at = 0;
-      }
-      return line[at++];
-    }
-
-    @Override
-    public int read(byte[] into, int from, int length) {
-      int count = 0;
-      while (count < length) {
-        int b = read();
-        if (b < 0) {
-          return count == 0 ? -1 : count;
-        }
-        into[from + count++] = (byte) b;
-      }
-      return count;
-    }
   }
 }

@@ -95,22 +95,6 @@ class SeriesPropertyTest {
   }
 
   @Test
-  void aLongSeriesIsTakenWithoutTakingEveryPair() {
-    SplittableRandom random = new SplittableRandom(77);
-    double[] y = normal(random, 1_000_000);
-    for (int i = 0; i < y.length; i++) {
-      y[i] += 1e-5 * i;
-    }
-    Drift d = Drift.of(y);
-    assertThat(d.verdict()).isEqualTo(Drift.Verdict.RISING);
-    assertThat(d.monotonic().everyPair()).isFalse();
-    assertThat(d.monotonic().slope()).isCloseTo(1e-5, within(2e-8));
-    assertThat(Repeatability.of(y).bounds(0.95).upperOneSided()).isGreaterThan(0);
-    assertThat(Outliers.of(y, 0.05).flagged()).isEmpty();
-    assertThat(Settling.of(y).settled()).isFalse();
-  }
-
-  @Test
   void oneReadingIsRefusedWithItsCount() {
     assertThatThrownBy(() -> Repeatability.of(new double[] {1}))
         .isInstanceOf(IllegalArgumentException.class)

@@ -148,7 +148,9 @@ class SimulatedSeriesTest {
             n,
             y -> {
               double[] scaled = Arrays.stream(y).map(v -> 0.3e-6 * v).toArray();
-              return plan.judge(Repeatability.of(scaled)) == AcceptancePlan.Verdict.PASS ? 1 : 0;
+              ProofOfTarget found =
+                  ProofOfTarget.of(Repeatability.of(scaled), plan.target(), plan.confidence());
+              return found.verdict() == ProofOfTarget.Verdict.PROVEN ? 1 : 0;
             });
     assertThat(proven).isCloseTo(plan.chanceOfPass(), within(0.009));
     assertThat(plan.chanceOfPass()).isGreaterThanOrEqualTo(0.9);
@@ -160,8 +162,11 @@ class SimulatedSeriesTest {
     int passed = 0;
     int checks = 10_000;
     for (int i = 0; i < checks; i++) {
-      Requalification q = Requalification.of(Repeatability.of(normal(random, 30)), 5, 0.99);
-      passed += q.holds(Repeatability.of(normal(random, 5))) ? 1 : 0;
+      Repeatability baseline = Repeatability.of(normal(random, 30));
+      Requalification limits = Requalification.of(baseline, 5, 0.99);
+      Repeatability check = Repeatability.of(normal(random, 5));
+      boolean stayed = Math.abs(check.mean() - baseline.mean()) <= limits.meanShift();
+      passed += stayed && check.s() <= limits.scatter() ? 1 : 0;
     }
     // Two limits of 1 % each, nearly independent.
     assertThat(passed / (double) checks).isCloseTo(0.98, within(0.006));
