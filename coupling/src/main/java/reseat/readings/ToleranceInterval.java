@@ -100,7 +100,7 @@ public final class ToleranceInterval {
     double zg = NORMAL.inverseCumulativeProbability(confidence);
     double a = 1 - zg * zg / (2.0 * (n - 1));
     double b = zp * zp - zg * zg / n;
-    if (a <= 0 || zp * zp - a * b < 0) {
+    if (a <= 0) {
       throw new IllegalArgumentException(
           "the approximation does not hold for so few mounts (" + n + ")");
     }

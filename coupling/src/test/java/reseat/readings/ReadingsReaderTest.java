@@ -1,20 +1,17 @@
 package reseat.readings;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
+import static reseat.readings.WrittenReadings.problems;
+import static reseat.readings.WrittenReadings.read;
 
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import reseat.csv.CsvProblem;
 import reseat.csv.CsvRows;
-import reseat.csv.UnreadableCsv;
 import reseat.units.QuantityKind;
 
 /** A readings file is taken exactly as it stands, or every problem in it is told with its place. */
@@ -29,23 +26,6 @@ class ReadingsReaderTest {
       2, 1.30, -4e-1, 20.2, 65, A
       3, \u22121.3, .5, 20.2, 130, B
       """;
-
-  private static MeasuredSeries read(String text) throws IOException, UnreadableCsv {
-    return ReadingsReader.read(
-        "run.csv", new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
-  }
-
-  private static List<String> problems(byte[] bytes) {
-    UnreadableCsv e =
-        catchThrowableOfType(
-            UnreadableCsv.class,
-            () -> ReadingsReader.read("run.csv", new ByteArrayInputStream(bytes)));
-    return e.problems().stream().map(CsvProblem::text).toList();
-  }
-
-  private static List<String> problems(String text) {
-    return problems(text.getBytes(StandardCharsets.UTF_8));
-  }
 
   @Test
   void everyColumnIsRecognisedAndTakenToSi() throws Exception {

@@ -3,9 +3,8 @@ package reseat.readings;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static reseat.readings.WrittenReadings.read;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -16,13 +15,8 @@ import org.junit.jupiter.api.Test;
 /** A whole series: wear-in common to all probes, nothing removed silently, holders pooled. */
 class SeriesAnalysisTest {
 
-  private static MeasuredSeries read(String text) throws Exception {
-    return ReadingsReader.read(
-        "run.csv", new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
-  }
-
   private static SeriesAnalysis analysed(String text) throws Exception {
-    return SeriesAnalysis.of(read(text), Map.of(), AnalysisOptions.USUAL);
+    return WrittenReadings.analysed(text, -1, Map.of());
   }
 
   /** 40 mounts; X wears in over about 8 mounts, Z does not, mount 25 is off in X. */
@@ -73,13 +67,9 @@ class SeriesAnalysisTest {
 
   @Test
   void aGivenWearInIsTakenAsGiven() throws Exception {
-    AnalysisOptions three = new AnalysisOptions(0.95, 0.95, 0.05, 3);
-    SeriesAnalysis a = SeriesAnalysis.of(read(wearingIn()), Map.of(), three);
+    SeriesAnalysis a = WrittenReadings.analysed(wearingIn(), 3, Map.of());
     assertThat(a.wearIn()).isEqualTo(3);
-    assertThatThrownBy(
-            () ->
-                SeriesAnalysis.of(
-                    read(wearingIn()), Map.of(), new AnalysisOptions(0.95, 0.95, 0.05, 40)))
+    assertThatThrownBy(() -> WrittenReadings.analysed(wearingIn(), 40, Map.of()))
         .hasMessageContaining("leaves none of the 40 made");
   }
 
