@@ -89,8 +89,27 @@ final class HeadLine {
         : "the " + head.kind();
   }
 
+  /** A unit of readings after a name of mounts, holders or notes: taken as such, they are lost. */
+  private void refuseReadings(ColumnHead head, int cell) {
+    boolean reads =
+        !head.unit().isEmpty()
+            && HeadUnit.of(head.unit(), QuantityKind.LENGTH, QuantityKind.ANGLE)
+                .problem()
+                .isEmpty();
+    if (reads) {
+      problem(
+          cell,
+          "column "
+              + head.name()
+              + " has the unit of a probe ["
+              + head.unit()
+              + "], but a column of this name holds no readings; give the probe another name");
+    }
+  }
+
   private HeadUnit unitOf(ColumnHead head, int cell) {
     if (!head.kind().hasUnit()) {
+      refuseReadings(head, cell);
       return HeadUnit.NONE;
     }
     if (CellNumber.isPlain(CellNumber.tidy(head.name()))) {

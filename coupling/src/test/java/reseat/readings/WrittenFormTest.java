@@ -70,6 +70,8 @@ class WrittenFormTest {
         "X [um], temperature [um] | 1:9: column temperature: [um] is a length, not a temperature",
         "X [um], time [mm] | 1:9: column time: [mm] is a length, not a time",
         "mount, X [um], cycle | 1:16: column \"cycle\" repeats column 1; give every column its own",
+        "X [um], tool [um] | 1:9: column tool has the unit of a probe [um], but a column of this name",
+        "X [um], N (mrad) | 1:9: column N has the unit of a probe [mrad], but a column of this name",
         "-2.5, X [um] | 1:1: found the number -2.5 where a column name belongs; the first line",
         "note, holder | 1: no probe column in the head; add one with its unit, for instance X [um]",
       })
@@ -81,7 +83,8 @@ class WrittenFormTest {
 
   @Test
   void severalNotesAndCellsWithoutUnitAreTaken() throws Exception {
-    MeasuredSeries s = read("date, note, operator, X [um], side\n1,,b,1.5,left\n2,x,,2.5,right\n");
+    MeasuredSeries s =
+        read("date [UTC], note, operator, X [um], side\n1,,b,1.5,left\n2,x,,2.5,right\n");
     assertThat(s.columns()).hasSize(1);
     assertThat(s.directions()).containsExactly("left", "right");
     assertThat(s.temperatures()).isEmpty();
