@@ -196,12 +196,13 @@ public final class BallStudSection {
         placer);
     if (mount.thread().isPresent()) {
       double bottom = face - profile.foot();
-      // a line of its own: figures of short dimensions are longer than they are
+      // short words on a line of their own: the figures may be longer than the dimension
       Point upper = atFace.moved(-24, 0);
       Point atBottom = new Point(upper.x(), view.of(0, bottom).y());
       marks.add(Mark.Path.line(atBottom, view.of(-left, bottom), LineStyle.THIN));
       marks.add(Mark.Path.line(upper, atFace, LineStyle.THIN));
-      add(DimensionLine.of(atBottom, upper, 4, NumberText.length(profile.foot())), marks, placer);
+      String engaged = NumberText.with(1e3 * profile.foot(), 4, "mm");
+      add(DimensionLine.of(atBottom, upper, 4, engaged), marks, placer);
     }
   }
 

@@ -33,7 +33,7 @@ final class StudWords {
                         "thread "
                             + t.limits().thread().designation()
                             + ", engaged over "
-                            + NumberText.with(1e3 * t.engagement(), 4, "mm"))));
+                            + NumberText.length(t.engagement()))));
     if (mount.thread().flatMap(StudThread::lockNut).isPresent()) {
       key.add(Key.Entry.line(sketch, "lock nut, sketched"));
     }
