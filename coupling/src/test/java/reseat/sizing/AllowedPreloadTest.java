@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.CouplingDesign;
+import reseat.design.Targets;
 import reseat.designfile.DesignFile;
 import reseat.designfile.SizeWish;
 import reseat.designfile.Starter;
@@ -57,6 +58,25 @@ class AllowedPreloadTest {
     assertThat(judged(far).holds()).as("%s", near).isFalse();
     AllowedPreload found = band(far);
     assertThat(found.nominal()).isCloseTo(scale * near.nominal(), within(1e-9));
+    assertThat(found.least()).isCloseTo(near.least(), within(1e-6));
+    assertThat(found.most()).isCloseTo(near.most(), within(1e-6));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.11, 0.31, 3.1, 9.1})
+  void aBandOfTwoStepsIsFoundFromFarOff(double scale) {
+    CouplingDesign post = design(Starter.TOOL_POST);
+    Targets targets = post.targets();
+    // load and preload are carried in proportion, so that the factor asked for sets the lower end
+    double most = band(post).most();
+    double factor = targets.liftOffFactor() * most / band(post).least() / 1.25;
+    CouplingDesign narrow =
+        post.toBuilder()
+            .targets(new Targets(targets.repeatability(), factor, targets.pressureShare()))
+            .build();
+    AllowedPreload near = band(scaled(narrow, most / 1.1 / band(post).nominal()));
+    assertThat(near.most() / near.least()).isBetween(1.13, 1.4);
+    AllowedPreload found = band(scaled(narrow, scale * near.least() / band(post).nominal()));
     assertThat(found.least()).isCloseTo(near.least(), within(1e-6));
     assertThat(found.most()).isCloseTo(near.most(), within(1e-6));
   }
