@@ -112,29 +112,4 @@ public final class TurningEffect {
   private static double sag(double radius, double r) {
     return r * r / (radius + Math.sqrt((radius - r) * (radius + r)));
   }
-
-  /**
-   * Returns the height of the feed marks.
-   *
-   * @param feed feed per turn, m
-   * @param noseRadius radius of the tool's nose, m
-   * @return peak to valley f²/(8 r), m
-   */
-  public static double feedMarkHeight(double feed, double noseRadius) {
-    if (!(noseRadius > 0)) {
-      throw new IllegalArgumentException("nose radius must be positive, found " + noseRadius);
-    }
-    return feed * feed / (8 * noseRadius);
-  }
-
-  /**
-   * Returns the displacement that a rotation makes at a distance (Abbe's error).
-   *
-   * @param rotation rad
-   * @param distance m
-   * @return m
-   */
-  public static double abbe(double rotation, double distance) {
-    return rotation * distance;
-  }
 }

@@ -45,8 +45,6 @@ public final class RingContact {
    */
   public static final double FIRST_YIELD = 1 / (2 * 0.300);
 
-  private static final double SLENDER = 0.1;
-
   private final double ballRadius;
   private final double flankAngle;
   private final double reducedModulus;
@@ -181,26 +179,6 @@ public final class RingContact {
     k[7] = k[0];
     k[14] = axialStiffness(axialForce);
     return Matrix6.of(k, ballCentre);
-  }
-
-  /**
-   * Returns the side force at which the ring first lifts on one side.
-   *
-   * @param axialForce force along the axis, above zero, N
-   * @return side force through the ball centre, N, in the linear estimate
-   */
-  public double lateralForceAtLift(double axialForce) {
-    return lateralStiffness(axialForce) * normalApproach(axialForce) / Math.sin(flankAngle);
-  }
-
-  /**
-   * Tells whether the ring is so wide that the assumptions fail.
-   *
-   * @param axialForce force along the axis, N
-   * @return true if the half width exceeds a tenth of the ring radius
-   */
-  public boolean tooWide(double axialForce) {
-    return halfWidth(axialForce) > SLENDER * ringRadius();
   }
 
   private double stiffnessPerLength(double axialForce) {

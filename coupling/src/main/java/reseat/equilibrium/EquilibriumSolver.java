@@ -276,15 +276,6 @@ public final class EquilibriumSolver {
   }
 
   /**
-   * Copies the unit normals of the last solution.
-   *
-   * @param out 18 values overwritten: unit normals out of the seats, in the seat half's axes
-   */
-  public void copyNormals(double[] out) {
-    System.arraycopy(normals, 0, out, 0, 3 * N);
-  }
-
-  /**
    * Copies the ball centres of the last solution.
    *
    * @param out 18 values overwritten: the ball centre of each contact, in the seat half's axes, m

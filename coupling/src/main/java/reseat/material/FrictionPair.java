@@ -50,13 +50,4 @@ public record FrictionPair(
     return (first.equals(one) && second.equals(other))
         || (first.equals(other) && second.equals(one));
   }
-
-  /**
-   * Tells whether the range is a guess.
-   *
-   * @return true if no source gives this pair
-   */
-  public boolean isGuess() {
-    return provenance == Provenance.COMMON_PRACTICE;
-  }
 }

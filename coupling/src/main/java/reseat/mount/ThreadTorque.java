@@ -60,16 +60,6 @@ public record ThreadTorque(
   }
 
   /**
-   * Torque that loosens again under the same force; negative if the thread runs back by itself.
-   *
-   * @param axialForce force, N
-   * @return torque against the tightening sense, N m
-   */
-  public double loosening(double axialForce) {
-    return (perForce() - 2 * thread.travelPerRadian()) * axialForce;
-  }
-
-  /**
    * The nut factor K of {@code T = K d F} this friction amounts to.
    *
    * @return nut factor

@@ -109,94 +109,12 @@ public final class RandomStream {
   }
 
   /**
-   * Draws from a normal distribution cut off at two limits, such as a size gauged go and no-go.
-   *
-   * @param mean mean before the cut
-   * @param deviation standard deviation before the cut, above 0
-   * @param low lower limit
-   * @param high upper limit, above low
-   * @return a number between the limits
-   * @throws IllegalArgumentException if less than 1e-12 of the distribution lies between the limits
-   */
-  public double truncatedNormal(double mean, double deviation, double low, double high) {
-    if (!(deviation > 0)) {
-      throw new IllegalArgumentException("standard deviation must be positive, found " + deviation);
-    }
-    requireOrder(low, high);
-    double from = (low - mean) / deviation;
-    double to = (high - mean) / deviation;
-    // work in the lower tail, where probabilities keep their digits
-    boolean flip = from + to > 0;
-    double first = distribution(flip ? -to : from);
-    double last = distribution(flip ? -from : to);
-    if (!(last - first > 1e-12)) {
-      throw new IllegalArgumentException(
-          "limits "
-              + low
-              + " to "
-              + high
-              + " hold no part of a normal distribution of mean "
-              + mean
-              + " and standard deviation "
-              + deviation);
-    }
-    double z = normalAt(first + (last - first) * uniform());
-    double value = mean + deviation * (flip ? -z : z);
-    return Math.min(high, Math.max(low, value));
-  }
-
-  /**
    * Draws from the standard normal distribution cut off at plus and minus two, quickly.
    *
    * @return a number between -2 and 2; standard deviation 0.8796 after the cut
    */
   public double normalWithinTwo() {
     return normalAt(BELOW_MINUS_TWO + (1 - 2 * BELOW_MINUS_TWO) * uniform());
-  }
-
-  /**
-   * Draws from a triangular distribution.
-   *
-   * @param low lower end
-   * @param mode where the density is highest, between the ends
-   * @param high upper end
-   * @return a number between the ends; mean (low + mode + high)/3
-   */
-  public double triangular(double low, double mode, double high) {
-    requireOrder(low, mode);
-    requireOrder(mode, high);
-    double u = uniform();
-    double width = high - low;
-    double rising = mode - low;
-    if (u * width <= rising) {
-      return low + Math.sqrt(u * width * rising);
-    }
-    return high - Math.sqrt((1 - u) * width * (high - mode));
-  }
-
-  /**
-   * Draws from an arcsine distribution, that of a quantity which swings between two ends, such as a
-   * room's temperature under a thermostat.
-   *
-   * @param low lower end
-   * @param high upper end, not below low
-   * @return a number between the ends; standard deviation (high - low)/sqrt(8)
-   */
-  public double arcsine(double low, double high) {
-    requireOrder(low, high);
-    double s = Math.sin(Math.PI / 2 * uniform());
-    return low + (high - low) * s * s;
-  }
-
-  /**
-   * Draws a point of the unit disc; two uniform numbers.
-   *
-   * @return a point with x^2 + y^2 &lt; 1 and z = 0, every area alike
-   */
-  public Vec3 unitDisc() {
-    double radius = Math.sqrt(uniform());
-    double azimuth = 2 * Math.PI * uniform();
-    return new Vec3(radius * Math.cos(azimuth), radius * Math.sin(azimuth), 0);
   }
 
   /**
@@ -213,10 +131,6 @@ public final class RandomStream {
 
   private static double normalAt(double p) {
     return ROOT_TWO * Erf.erfInv(2 * p - 1);
-  }
-
-  private static double distribution(double z) {
-    return Erf.erfc(-z / ROOT_TWO) / 2;
   }
 
   private static void requireOrder(double low, double high) {

@@ -140,10 +140,10 @@ class MaterialCatalogTest {
     Material granite = CATALOG.find("granite").orElseThrow();
     FrictionPair oiled = friction.between(steel, carbide, SurfaceState.OILED);
     assertThat(oiled).isEqualTo(friction.between(carbide, steel, SurfaceState.OILED));
-    assertThat(oiled.isGuess()).isFalse();
+    assertThat(oiled.provenance()).isNotEqualTo(Provenance.COMMON_PRACTICE);
     assertThat(oiled.nominal()).isBetween(oiled.low(), oiled.high());
     FrictionPair guess = friction.between(steel, granite, SurfaceState.DRY);
-    assertThat(guess.isGuess()).isTrue();
+    assertThat(guess.provenance()).isEqualTo(Provenance.COMMON_PRACTICE);
     assertThat(guess.source()).contains("guess");
     assertThat(friction.between("DLC", "steel", SurfaceState.DRY).high()).isEqualTo(0.2);
     for (FrictionPair pair : friction.pairs()) {
