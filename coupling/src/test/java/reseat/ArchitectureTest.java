@@ -42,7 +42,6 @@ class ArchitectureTest {
           "equilibrium",
           "remount",
           "interchange",
-          "thermal",
           "readings",
           "budget",
           "check",
