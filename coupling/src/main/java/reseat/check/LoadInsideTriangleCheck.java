@@ -74,10 +74,6 @@ public final class LoadInsideTriangleCheck {
       return Optional.empty();
     }
     Vec3 up = normal.unit();
-    Vec3 opening = supports.get(0).seat().frame().up();
-    if (up.dot(opening) < 0) {
-      up = up.negated();
-    }
     Wrench w = load.movedTo(a);
     double push = w.force().dot(up);
     if (!(Math.abs(push) > 1e-9 * w.force().norm())) {

@@ -174,7 +174,7 @@ public final class PivotCheck {
                         + Measure.FACTOR.show(pad.excessOver(tilt))
                         + " times that is held."
                     : "; no tilt is allowed or forbidden in the file."),
-            judged && !aligns ? remedies(pad, tilt, false) : ""));
+            judged && !aligns ? remedies(pad, tilt) : ""));
     double edge = pad.edgeLoss();
     if (edge > FAIR_PART) {
       found.add(
@@ -218,9 +218,10 @@ public final class PivotCheck {
     return found;
   }
 
-  private static String remedies(FluidFilmPad pad, double tilt, boolean stiffness) {
+  /** What makes the pad align itself; its stiffness has a finding of its own. */
+  private static String remedies(FluidFilmPad pad, double tilt) {
     return pad.remedies(tilt).stream()
-        .filter(r -> stiffness || r != FluidFilmPad.Remedy.STIFFEN_PIVOT)
+        .filter(r -> r != FluidFilmPad.Remedy.STIFFEN_PIVOT)
         .map(FluidFilmPad.Remedy::text)
         .collect(Collectors.joining(" Or: "));
   }

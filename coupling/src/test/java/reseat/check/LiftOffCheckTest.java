@@ -126,16 +126,7 @@ class LiftOffCheckTest {
     Looked looked = Looked.at(post);
     Preload p = post.preloads().get(0);
     for (double wander : new double[] {0.0003, 0.03}) {
-      Preload loose =
-          new Preload(
-              p.name(),
-              p.force(),
-              p.direction(),
-              p.at(),
-              p.forceSpread(),
-              new Spread(wander, Shape.UNIFORM),
-              p.tiltSpread(),
-              p.device());
+      Preload loose = Looked.loose(p, p.forceSpread(), new Spread(wander, Shape.UNIFORM));
       Finding f =
           PreloadLineCheck.of(
                   List.of(

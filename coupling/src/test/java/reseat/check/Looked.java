@@ -2,16 +2,23 @@ package reseat.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
+import reseat.design.Preload;
+import reseat.design.StudMount;
+import reseat.design.StudThread;
 import reseat.design.Support;
+import reseat.designfile.DesignFile;
+import reseat.designfile.Starter;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
+import reseat.numerics.Spread;
 
 /** A design with the results that checks look at. */
 record Looked(Equilibrium standing, List<CaseResponse> cases) {
@@ -62,6 +69,24 @@ record Looked(Equilibrium standing, List<CaseResponse> cases) {
                 .map(p -> p.withForce(newton / design.preloads().size()))
                 .toList())
         .build();
+  }
+
+  /** The preload with another scatter of its force and another wander of its line. */
+  static Preload loose(Preload p, Spread force, Spread line) {
+    return new Preload(
+        p.name(), p.force(), p.direction(), p.at(), force, line, Spread.NONE, p.device());
+  }
+
+  /** The stud of a ball of the tool post. */
+  static StudMount postStud() {
+    CouplingDesign post = DesignFile.read(Starter.TOOL_POST.text()).design().orElseThrow();
+    return post.supports().get(0).mounting().stud().orElseThrow();
+  }
+
+  /** The thread at a friction, without the nut that locks it. */
+  static StudThread withoutNut(StudThread t, double friction) {
+    return new StudThread(
+        t.limits(), t.engagement(), t.screw(), t.body(), friction, Optional.empty());
   }
 
   static CouplingDesign demanding(CouplingDesign design, LoadCase.Demand demand) {

@@ -3,6 +3,7 @@ package reseat.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -13,6 +14,7 @@ import reseat.contact.RingContact;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
+import reseat.design.Support;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
 import reseat.equilibrium.CouplingModel;
@@ -24,15 +26,7 @@ import reseat.seat.ConeSeat;
 /** Where a stud, its bond, its thread and a ring of contact pass from well to worse. */
 class MountThresholdsTest {
 
-  private static final StudMount MOUNT =
-      DesignFile.read(Starter.TOOL_POST.text())
-          .design()
-          .orElseThrow()
-          .supports()
-          .get(0)
-          .mounting()
-          .stud()
-          .orElseThrow();
+  private static final StudMount MOUNT = Looked.postStud();
   private static final StudThread THREAD = MOUNT.thread().orElseThrow();
 
   private static StudLoads bears(double pull, double lateral) {
@@ -77,14 +71,7 @@ class MountThresholdsTest {
 
   @Test
   void aThreadBearsTwiceItsLoadOrIsWarnedOf() {
-    StudThread loose =
-        new StudThread(
-            THREAD.limits(),
-            THREAD.engagement(),
-            THREAD.screw(),
-            THREAD.body(),
-            0.15,
-            Optional.empty());
+    StudThread loose = Looked.withoutNut(THREAD, 0.15);
     double capacity = loose.strength().orElseThrow().capacity();
     DoubleFunction<Finding> at = pull -> ThreadCheck.of("front", loose, bears(pull, 0));
     passes(at, capacity / 2, Severity.OK, Severity.WARNING);
@@ -122,17 +109,7 @@ class MountThresholdsTest {
   void aSlipperyThreadWithoutANutDoesNotHoldItself() {
     double limit = THREAD.limits().thread().selfLockingFriction();
     DoubleFunction<Finding> at =
-        mu ->
-            ThreadCheck.of(
-                "front",
-                new StudThread(
-                    THREAD.limits(),
-                    THREAD.engagement(),
-                    THREAD.screw(),
-                    THREAD.body(),
-                    mu,
-                    Optional.empty()),
-                bears(10, 0));
+        mu -> ThreadCheck.of("front", Looked.withoutNut(THREAD, mu), bears(10, 0));
     assertThat(at.apply(0.99 * limit).severity()).isEqualTo(Severity.FAIL);
     assertThat(at.apply(0.99 * limit).message()).contains("does not hold itself");
     assertThat(at.apply(1.01 * limit).severity()).isEqualTo(Severity.OK);
@@ -212,6 +189,14 @@ class MountThresholdsTest {
     assertThat(ring.value())
         .isCloseTo(standing.contacts().get(0).hertz().approach(least), within(1e-15));
     assertThat(ring.value()).isPositive();
+    // the same cone told last
+    List<Support> last = new ArrayList<>(stand.supports().subList(1, 3));
+    last.add(stand.supports().get(0));
+    Finding same =
+        RingContactCheck.of(CouplingModel.of(stand.toBuilder().supports(last).build()).standing())
+            .get(0);
+    assertThat(same.where()).isEqualTo(ring.where());
+    assertThat(same.value()).isCloseTo(ring.value(), within(1e-6 * ring.value()));
     // no cone, nothing to tell
     assertThat(
             RingContactCheck.of(

@@ -110,6 +110,27 @@ class PivotCheckTest {
     assertThat(flat.get(1).severity()).isEqualTo(Severity.WARNING);
   }
 
+  @Test
+  void aBallOfUnknownStrengthIsNotCalledSafe() {
+    Material unknown = new Material("test steel", BALL.elastic());
+    PivotSeat seat = new TrihedralPivot(R, Math.toRadians(45), ElasticPair.ofEqual(BALL.elastic()));
+    PivotDuty duty =
+        new PivotDuty(seat, unknown, 0.1, "assumed", Optional.empty(), Optional.empty());
+    Finding f = PivotCheck.of(duty, unknown, 250).get(0);
+    assertThat(f.severity()).isEqualTo(Severity.NOTE);
+    assertThat(f.value()).isEqualTo(seat.peakPressure(250));
+    assertThat(f.message()).endsWith("no strength is known for test steel or test steel.");
+    assertThat(f.advice()).contains("yield strength");
+  }
+
+  @Test
+  void theShareOfTheLimitIsTold() {
+    // a mean pressure goes with the force on a socket: half the force at the limit is half of it
+    PivotSeat seat = new SocketPivot(R, 0, 1, PAIR);
+    double force = forceAtLimit(seat);
+    assertThat(of(seat, force / 2).get(0).message()).contains(", 50 % of ");
+  }
+
   private static FluidFilmPad pad(double frictionMoment, double pivotStiffness) {
     return new FluidFilmPad(250, 25e6, 1500, 0.02, 5e-6, frictionMoment, pivotStiffness);
   }
@@ -130,6 +151,9 @@ class PivotCheckTest {
     assertThat(over.advice())
         .contains("Lower the friction of the pivot", " Or: Widen the pad")
         .doesNotContain("Stiffen the pivot");
+    // a soft pivot is told beside the stiffness, once
+    assertThat(one(PivotCheck.pad(pad(0.0301, 10e6), 20e-6), "tilt").advice())
+        .isEqualTo(over.advice());
     Finding unasked = one(PivotCheck.pad(pad(0.03, 200e6), Double.POSITIVE_INFINITY), "tilt");
     assertThat(unasked.severity()).isEqualTo(Severity.NOTE);
     assertThat(unasked.message()).contains("no tilt is allowed or forbidden in the file");

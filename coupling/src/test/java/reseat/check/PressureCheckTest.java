@@ -3,10 +3,12 @@ package reseat.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
+import reseat.design.Support;
 import reseat.equilibrium.WorkedExamples;
 import reseat.space.Vec3;
 
@@ -85,6 +87,60 @@ class PressureCheckTest {
     assertThat(f.message()).contains("is at half its crushing strength (judgement)");
     assertThat(findings(Looked.withPreload(still, 6000), 1).get(0).severity())
         .isEqualTo(Severity.FAIL);
+  }
+
+  @Test
+  void theContactNearestToItsOwnLimitIsNamedNotTheOnePressedHardest() {
+    // carbide presses harder than steel on steel, but soft aluminium is nearer to its limit
+    List<Support> supports = new ArrayList<>(Looked.of(POST, "52100", "A2", THROUGH).supports());
+    Support soft = supports.get(1);
+    supports.set(
+        1,
+        new Support(
+            soft.name(),
+            soft.ball(),
+            Looked.material("52100"),
+            soft.seat(),
+            Looked.material("6061-T6"),
+            THROUGH,
+            soft.mounting()));
+    CouplingDesign mixed = POST.toBuilder().supports(supports).cases(List.of()).build();
+    Finding f = findings(mixed, 1).get(0);
+    assertThat(f.where()).startsWith("120 deg");
+    assertThat(f.message()).contains("seat (6061-T6)");
+    double hard = 0;
+    for (var c : Looked.at(mixed).standing().contacts()) {
+      hard = Math.max(hard, c.peakPressure());
+    }
+    assertThat(f.value()).as("steel on steel is pressed harder").isLessThan(hard);
+  }
+
+  @Test
+  void theWorseOfTwoLoadsIsToldWhicheverComesFirst() {
+    LoadCase light = WorkedExamples.load("light", new Vec3(0, 0, -100), Vec3.ZERO);
+    LoadCase heavy = WorkedExamples.load("heavy", new Vec3(0, 0, -300), Vec3.ZERO);
+    CouplingDesign hard = Looked.of(POST, "52100", "A2", THROUGH);
+    for (List<LoadCase> cases : List.of(List.of(light, heavy), List.of(heavy, light))) {
+      List<Finding> found = findings(hard.toBuilder().cases(cases).build(), 1);
+      assertThat(found).hasSize(2);
+      assertThat(found.get(1).where()).isEqualTo("heavy");
+    }
+  }
+
+  @Test
+  void aFailingLoadIsWorseThanOneToBeSurvivedThatPressesHarder() {
+    LoadCase hits =
+        new LoadCase(
+            "hits",
+            WorkedExamples.load("hits", new Vec3(0, 0, -4500), Vec3.ZERO).load(),
+            LoadCase.Demand.SURVIVE);
+    LoadCase works = WorkedExamples.load("works", new Vec3(0, 0, -4000), Vec3.ZERO);
+    CouplingDesign hard = Looked.of(POST, "52100", "A2", THROUGH);
+    for (List<LoadCase> cases : List.of(List.of(hits, works), List.of(works, hits))) {
+      Finding f = findings(hard.toBuilder().cases(cases).build(), 1).get(1);
+      assertThat(f.where()).isEqualTo("works");
+      assertThat(f.severity()).isEqualTo(Severity.FAIL);
+    }
   }
 
   @Test
