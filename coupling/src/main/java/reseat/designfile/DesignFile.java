@@ -169,7 +169,8 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
       b.remount(WishReader.remount(remount.get()));
     }
     Optional<Section> tolerances = root.child("tolerances");
-    if (tolerances.isPresent()) {
+    // what a tolerance may be of is not known until there is a support
+    if (tolerances.isPresent() && !supports.isEmpty()) {
       b.tolerances(ToleranceReader.read(tolerances.get(), supports, axes));
     }
     Optional<Section> size = root.child("size");

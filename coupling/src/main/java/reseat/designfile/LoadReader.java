@@ -90,8 +90,8 @@ final class LoadReader {
       return ofDevice;
     }
     Spread told = SpreadReader.read(s, "scatter", QuantityKind.RATIO, Spread.NONE);
-    boolean set = !s.has("force") || s.asTyped("force").isPresent();
-    if (set && device.isPresent() && told.limit() < 0.5 * ofDevice.limit()) {
+    // with an error in the device or its force the device is a stand-in
+    if (!s.problems().hasErrors() && device.isPresent() && told.limit() < 0.5 * ofDevice.limit()) {
       s.warn(
           "scatter",
           String.format(

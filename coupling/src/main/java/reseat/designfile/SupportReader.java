@@ -121,6 +121,11 @@ final class SupportReader {
         }
       }
       ball.get().close();
+    } else {
+      // without a ball no seat is read, but that does not make its key unknown
+      for (String key : List.of("names", "groove", "cone", "trihedral", "flat")) {
+        s.has(key);
+      }
     }
     s.close();
     return supports;

@@ -122,7 +122,40 @@ class DeviceReaderTest {
     assertThat(told("force = \"600 N\"\nscatter = \"0.5 %\"\ndevice = { " + DISCS + " }"))
         .singleElement()
         .asString()
-        .contains("warning: preload[1].scatter: 0.50 % is told, but the device as described");
+        .contains(
+            "warning: preload[1].scatter: 0.50 % is told, but the device as described scatters by");
+  }
+
+  @Test
+  void theScatterOfAWeightIsThatOfItsOwnAndAHalfOfItIsNotQuestioned() {
+    String weight = "device = { kind = \"weight\", mass = \"10 kg\", drop = \"0.1 m\" }";
+    double own = preload(weight).modelled().orElseThrow().scatter().halfRange();
+    assertThat(told("scatter = \"" + 100 * own + " %\"\n" + weight)).isEmpty();
+  }
+
+  @Test
+  void aSettingThatGivesTheForceToldIsNoContradiction() {
+    // 10 kg times 9.80665 m/s2 is 98.07 N; 2 % of slack for what is set on a bench
+    String weight = "\ndevice = { kind = \"weight\", mass = \"10 kg\", drop = \"0.1 m\" }";
+    assertThat(told("force = \"98 N\"" + weight)).isEmpty();
+    assertThat(told("force = \"99.5 N\"" + weight)).isEmpty();
+    assertThat(told("force = \"96.5 N\"" + weight)).isEmpty();
+    assertThat(told("force = \"101 N\"" + weight)).hasSize(1);
+    assertThat(told("force = \"95 N\"" + weight)).hasSize(1);
+  }
+
+  @Test
+  void aForceThatHardlyIsOneIsDoubtedThoughItStandsNowhere() {
+    List<DesignProblem> found =
+        file("device = { kind = \"weight\", mass = \"50 g\", drop = \"0 mm\" }").problems();
+    assertThat(found)
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.severity()).isEqualTo(DesignProblem.Severity.WARNING);
+              assertThat(p.key()).isEqualTo("preload[1].force");
+              assertThat(p.message()).contains("a thousand times more is 490 N");
+            });
   }
 
   @ParameterizedTest
@@ -136,6 +169,12 @@ class DeviceReaderTest {
           force = "0.6 N"\\ndevice = { kind = "weight", mass = "600 g", drop = "0 mm" } | as set the device gives 5.88 N
           force = "90 N"\\ndevice = { kind = "magnets", opposite = "soft iron", diameter = "10 mm", length = "5 mm", remanence_tesla = 1.2, gap_tolerance = "0.02 mm" } | use a larger or stronger magnet
           force = "90 N"\\ndevice = { kind = "magnets", opposite = "iron", diameter = "10 mm", length = "5 mm", remanence_tesla = "1.2 T", gap_tolerance = "0.02 mm" } | allowed is a plain number above zero
+          force = "9000 N"\\ndevice = { kind = "spring", wire = "2 mm", mean_diameter = "16 mm", active_coils = 6, free_length = "50 mm", deflection_tolerance = "0.1 mm", shear_strength = "700 MPa" } | no deflection of this device gives 9000 N (2020 lbf); use thicker wire or a smaller coil
+          device = { kind = "spring", wire = "2 mm", mean_diameter = "16 mm", free_length = "50 mm", deflection = "10 mm", deflection_tolerance = "0.1 mm", shear_strength = "700 MPa" } | device.active_coils: is missing; write a plain number
+          device = { kind = "spring", wire = "2 mm", mean_diameter = "16 mm", active_coils = -6, free_length = "50 mm", deflection = "10 mm", deflection_tolerance = "0.1 mm", shear_strength = "700 MPa" } | device.active_coils: found -6; allowed is a plain number above zero
+          force = "90 kN"\\ndevice = { kind = "disc-springs", outer_diameter = "16 mm", inner_diameter = "8.2 mm", thickness = "0.9 mm", free_height = "1.25 mm", series = 8, deflection_tolerance = "0.02 mm" } | use more discs in parallel, or thicker ones
+          device = { kind = "air-cylinder", bore = "20 mm", pressure = "0.5 MPa", seal_friction = "3 N" } | device.pressure_scatter: is missing; write how well the supply is regulated
+          device = { kind = "magnets", opposite = "equal magnet", diameter = "10 mm", length = "5 mm", remanence_tesla = 1.2, gap_tolerance = "0.02 mm" } | device.gap: is missing; write it, or the force
           force = "90 N"\\ndevice = { kind = "screw", thread = "M6", grip_length = "40 mm", material = "screw 8.8", method = "by feel" } | nut_factor: is missing
           force = "90 N"\\ndevice = { kind = "screw", thread = "M6", nut_factor = 0.2, grip_length = "40 mm", material = "screw 8.8", method = "felt" } | allowed is by feel, hydraulic
           force = "90 N"\\ndevice = { kind = "air-cylinder", bore = "20 mm", rod = "30 mm", pressure_scatter = "1 %", seal_friction = "1 N" } | is not thinner than its bore

@@ -24,7 +24,7 @@ class MistakenValueTest {
 
   @TempDir private Path folder;
 
-  private static String with(Starter starter, String old, String bad) {
+  static String with(Starter starter, String old, String bad) {
     String text = starter.text();
     String before = old.replace("\\n", "\n");
     assertThat(text).contains(before);
@@ -34,7 +34,7 @@ class MistakenValueTest {
         + text.substring(at + before.length());
   }
 
-  private static List<DesignProblem> problems(String text) {
+  static List<DesignProblem> problems(String text) {
     return DesignFile.read(text).problems();
   }
 
