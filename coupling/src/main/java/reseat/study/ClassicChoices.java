@@ -9,6 +9,7 @@ import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
 import reseat.designfile.DesignKey;
+import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.space.Vec3;
@@ -55,11 +56,11 @@ public record ClassicChoices(List<Row> rows) {
    *
    * @param check everything about it
    * @param scatter standard deviation of the tool point over simulated tool changes, along the
-   *     machine axes, m
+   *     machine axes, m; empty if fewer than half of them seat
    * @param lifting least force at the tool point that opens a contact, along and against each
    *     machine axis in turn, N; infinite where none does
    */
-  public record Figures(SeatedCheck check, Vec3 scatter, List<Double> lifting) {
+  public record Figures(SeatedCheck check, Optional<Vec3> scatter, List<Double> lifting) {
 
     /** Copies the list. */
     public Figures {
@@ -101,10 +102,9 @@ public record ClassicChoices(List<Row> rows) {
                 "an edge",
                 set(first, (azimuth > 0 ? azimuth - 180 : azimuth + 180) + " deg")));
       }
-      List<String> kind = List.of("layout.kind");
-      rows.add(row(file, "layout", "three vees", set(kind, "three-vee")));
-      rows.add(row(file, "layout", "trihedral, vee, flat", set(kind, "trihedral-vee-flat")));
-      rows.add(row(file, "layout", "cone, vee, flat", set(kind, "cone-vee-flat")));
+      rows.add(layout(file, "three vees", "three-vee"));
+      rows.add(layout(file, "trihedral, vee, flat", "trihedral-vee-flat"));
+      rows.add(layout(file, "cone, vee, flat", "cone-vee-flat"));
     }
     List<String> balls = paths(file, design, "ball", "material");
     for (String material : MATERIALS) {
@@ -159,6 +159,17 @@ public record ClassicChoices(List<Row> rows) {
     return changes;
   }
 
+  private static Row layout(AlterableDesign file, String name, String kind) {
+    Row row = row(file, "layout", name, set(List.of("layout.kind"), kind));
+    return row.reason().startsWith("layout.")
+        ? new Row(
+            row.group(),
+            name,
+            Optional.empty(),
+            "the seats of this file do not make it; write a file of that layout to compare.")
+        : row;
+  }
+
   private static Row row(
       AlterableDesign file, String group, String name, List<Alteration> changes) {
     DesignFile read = file.with(new FollowingSeats(file).with(changes));
@@ -173,7 +184,11 @@ public record ClassicChoices(List<Row> rows) {
     try {
       CheckResult result = CheckStudy.run(design);
       if (result instanceof SeatedCheck check) {
-        Figures figures = new Figures(check, SizingStudy.scatter(design), lifting(check));
+        Figures figures =
+            new Figures(
+                check,
+                SeatedScatter.of(CouplingModel.of(design), SizingStudy.MOUNTS),
+                lifting(check));
         return new Row(group, name, Optional.of(figures), "");
       }
       return new Row(group, name, Optional.empty(), result.findings().get(0).message());

@@ -13,8 +13,6 @@ import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.equilibrium.PointStiffness;
-import reseat.numerics.RunningCovariance;
-import reseat.remount.RemountSimulation;
 import reseat.space.Vec3;
 
 /**
@@ -49,7 +47,7 @@ public record DesignCurve(List<Point> points) {
    * @param stiffness stiffness at the tool point along the machine axes, contacts sliding, N/m
    * @param sink distance the tool point sinks under the standing load, m
    * @param scatter standard deviation of the tool point from mount to mount along the machine axes,
-   *     m
+   *     m; empty if fewer than half of them seat
    */
   public record Point(
       double value,
@@ -57,7 +55,7 @@ public record DesignCurve(List<Point> points) {
       double pressureShare,
       Vec3 stiffness,
       double sink,
-      Vec3 scatter) {}
+      Optional<Vec3> scatter) {}
 
   /**
    * Varies all preloads together.
@@ -128,8 +126,6 @@ public record DesignCurve(List<Point> points) {
       share = Math.max(share, limits.governing().map(l -> p / l.peakPressure()).orElse(0.0));
     }
     CouplingStiffness soft = CouplingStiffness.of(standing, CouplingStiffness.Bound.FRICTIONLESS);
-    RunningCovariance scatter = new RunningCovariance();
-    new RemountSimulation(model).positions(1, (int) Math.min(MOUNTS, mounts)).forEach(scatter::add);
     return Optional.of(
         new Point(
             value,
@@ -137,6 +133,6 @@ public record DesignCurve(List<Point> points) {
             share,
             PointStiffness.of(soft, design.toolPoint(), design.axes()).alongAxes(),
             standing.displacementOf(design.toolPoint()).norm(),
-            scatter.count() < 2 ? Vec3.ZERO : scatter.standardDeviation()));
+            SeatedScatter.of(model, (int) Math.min(MOUNTS, mounts))));
   }
 }

@@ -15,8 +15,6 @@ import reseat.designfile.DesignFile;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.numerics.OrderedBatches;
-import reseat.numerics.RunningCovariance;
-import reseat.remount.RemountSimulation;
 import reseat.sizing.Candidate;
 import reseat.sizing.CandidateCheck;
 import reseat.sizing.DesignFamily;
@@ -70,14 +68,14 @@ public record SizingStudy(
    * @param judgement how it stands
    * @param check everything about it
    * @param scatter standard deviation of the tool point over simulated tool changes, along the
-   *     machine axes, m
+   *     machine axes, m; empty if fewer than half of them seat
    */
   public record Choice(
       List<String> values,
       List<Alteration> alterations,
       Judgement judgement,
       SeatedCheck check,
-      Vec3 scatter) {
+      Optional<Vec3> scatter) {
 
     /** Copies the lists. */
     public Choice {
@@ -196,14 +194,8 @@ public record SizingStudy(
     List<Alteration> changes = space.alterations(values);
     CouplingDesign design = space.file().with(changes).design().orElseThrow();
     SeatedCheck check = (SeatedCheck) CheckStudy.run(design);
-    return new Choice(values, changes, judgement, check, scatter(design));
-  }
-
-  /** Scatter of the tool point over simulated tool changes, always of the same luck. */
-  static Vec3 scatter(CouplingDesign design) {
-    RunningCovariance scatter = new RunningCovariance();
-    new RemountSimulation(CouplingModel.of(design)).positions(1, MOUNTS).forEach(scatter::add);
-    return scatter.count() < 2 ? Vec3.ZERO : scatter.standardDeviation();
+    return new Choice(
+        values, changes, judgement, check, SeatedScatter.of(CouplingModel.of(design), MOUNTS));
   }
 
   private static NearMiss nearMiss(SizingPlan plan, SizingTally.Miss m) {

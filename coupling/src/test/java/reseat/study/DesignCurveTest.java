@@ -75,7 +75,7 @@ class DesignCurveTest {
     }
     assertThat(points.get(0).value()).isGreaterThan(0.0127 / 3);
     assertThat(points.get(points.size() - 1).value()).isLessThan(3 * 0.0127);
-    assertThat(half.scatter().norm()).isPositive();
+    assertThat(half.scatter().orElseThrow().norm()).isPositive();
     assertThat(half.pressureShare()).isBetween(0.05, 1.0);
   }
 
@@ -120,6 +120,6 @@ class DesignCurveTest {
     List<DesignCurve.Point> points = DesignCurve.overPreload(loose, 5, 1).points();
     assertThat(points).hasSizeLessThan(5);
     // one mounting has no scatter to tell
-    assertThat(points).allMatch(p -> p.scatter().equals(Vec3.ZERO));
+    assertThat(points).allMatch(p -> p.scatter().isEmpty());
   }
 }

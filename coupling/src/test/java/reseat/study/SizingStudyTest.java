@@ -229,6 +229,17 @@ class SizingStudyTest {
     ClassicChoices choices = ClassicChoices.of(POST);
     assertTrue(choices.rows().stream().allMatch(r -> r.standing().isPresent()));
     assertEquals(16, choices.rows().size());
+    assertTrue(
+        choices.rows().stream().allMatch(r -> r.standing().orElseThrow().scatter().isPresent()));
+  }
+
+  @Test
+  void aLayoutThatTheSeatsOfAFileDoNotMakeIsSaidToWantAFileOfItsOwn() {
+    ClassicChoices choices = ClassicChoices.of(AlterableDesign.of(Starter.CONE_VEE_FLAT.text()));
+    List<ClassicChoices.Row> none =
+        choices.rows().stream().filter(r -> r.standing().isEmpty()).toList();
+    assertEquals(2, none.size());
+    assertTrue(none.stream().allMatch(r -> r.reason().contains("write a file of that layout")));
   }
 
   private static CandidateFile begun(Path file, SizingPlan plan) throws IOException {

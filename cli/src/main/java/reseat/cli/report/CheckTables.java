@@ -103,7 +103,7 @@ public final class CheckTables {
       row.add(p.pressureShare());
       row.add(p.sink());
       addVector(row, p.stiffness());
-      addVector(row, p.scatter());
+      p.scatter().ifPresentOrElse(s -> addVector(row, s), () -> row.addAll(List.of("", "", "")));
       rows.add(row);
     }
     List<String> heads =

@@ -73,7 +73,7 @@ public final class ChoicesText {
         + " up to\nwhich it slides home\n"
         + first.text()
         + "\nStandard deviation of the tool point over simulated tool changes by axis in µm; least"
-        + " force\nat the tool point that opens a contact by direction in N\n"
+        + " force\nat the tool point that opens a contact by direction in N (-: most mounts do not seat)\n"
         + second.text()
         + (missing.length() == 0 ? "" : "\nWithout figures\n" + missing)
         + AllowedPreload.of(design, SizeWish.NONE)
@@ -105,7 +105,8 @@ public final class ChoicesText {
         verdict(c));
     List<String> cells = new ArrayList<>(List.of(group, name));
     for (int k = 0; k < 3; k++) {
-      cells.add(Shown.micrometres(f.scatter().component(k), 2));
+      int axis = k;
+      cells.add(f.scatter().map(s -> Shown.micrometres(s.component(axis), 2)).orElse("-"));
     }
     for (double lifting : f.lifting()) {
       cells.add(Double.isInfinite(lifting) ? "never" : Shown.figures(lifting, 3));

@@ -151,7 +151,7 @@ final class ReportCharts {
   private static Optional<Picture> preloadCurves(ReportStudy study) {
     List<CurveRow> rows = new ArrayList<>();
     for (DesignCurve.Point p : study.overPreload().points()) {
-      rows.add(new CurveRow(p.value(), p.peakPressure(), softest(p), p.sink(), p.scatter().norm()));
+      rows.add(row(p));
     }
     return rows.size() < 2
         ? Optional.empty()
@@ -161,12 +161,17 @@ final class ReportCharts {
   private static Optional<Picture> ballCurves(ReportStudy study) {
     List<CurveRow> rows = new ArrayList<>();
     for (DesignCurve.Point p : study.overBalls().points()) {
-      rows.add(new CurveRow(p.value(), p.peakPressure(), softest(p), p.sink(), p.scatter().norm()));
+      rows.add(row(p));
     }
     double chosen = study.check().design().supports().get(0).ball().diameter();
     return rows.size() < 2
         ? Optional.empty()
         : Optional.of(BallSizeCurves.draw(rows, chosen, limits(study.check())));
+  }
+
+  private static CurveRow row(DesignCurve.Point p) {
+    double scatter = p.scatter().map(Vec3::norm).orElse(Double.POSITIVE_INFINITY);
+    return new CurveRow(p.value(), p.peakPressure(), softest(p), p.sink(), scatter);
   }
 
   private static double softest(DesignCurve.Point p) {

@@ -93,7 +93,8 @@ public final class SizeJson {
     judgement(c.judgement());
     json.key("peak_pressure_Pa").value(SizeText.peak(c.check()));
     json.key("stiffness_N_per_m").value(c.check().frictionless().toolPoint().alongAxes());
-    json.key("scatter_m").value(c.scatter());
+    json.key("scatter_m");
+    c.scatter().ifPresentOrElse(json::value, json::none);
     json.end();
   }
 

@@ -122,6 +122,24 @@ public final class SizeText {
     return cells.toArray(new String[0]);
   }
 
+  private static String scatter(Choice c) {
+    if (c.scatter().isEmpty()) {
+      return "Most of " + SizingStudy.MOUNTS + " simulated tool changes do not seat.";
+    }
+    String[] axes = new String[3];
+    for (int k = 0; k < 3; k++) {
+      axes[k] =
+          c.check().design().axes().axis(k).name()
+              + " "
+              + Shown.micrometres(c.scatter().get().component(k), 2);
+    }
+    return "Standard deviation of the tool point over "
+        + SizingStudy.MOUNTS
+        + " simulated tool changes, µm: "
+        + String.join(", ", axes)
+        + ".";
+  }
+
   private static String nearest(Judgement j) {
     return j.check() + " " + Shown.percent(j.used()) + (j.used() > 1 ? ", warns" : "");
   }
@@ -155,21 +173,7 @@ public final class SizeText {
     if (w.alterations().isEmpty()) {
       out.append("  none: the file has it already\n");
     }
-    String[] axes = new String[3];
-    for (int k = 0; k < 3; k++) {
-      axes[k] =
-          w.check().design().axes().axis(k).name()
-              + " "
-              + Shown.micrometres(w.scatter().component(k), 2);
-    }
-    out.append(
-        Paragraph.of(
-            "  ",
-            "Standard deviation of the tool point over "
-                + SizingStudy.MOUNTS
-                + " simulated tool changes, µm: "
-                + String.join(", ", axes)
-                + "."));
+    out.append(Paragraph.of("  ", scatter(w)));
     AllowedPreload.of(w.check().design(), study.plan().wish())
         .ifPresent(b -> out.append(Paragraph.of("  ", PreloadBandText.of(b))));
   }
