@@ -13,10 +13,12 @@ import reseat.designfile.SizeWish;
  * motion under load, stud, thread or bond.
  *
  * @param nominal sum of the sizes of all preloads as designed, N
- * @param least lower end, N; zero if nothing asks for more
- * @param bindsBelow the check that fails below the lower end; empty if none does
+ * @param least lower end, N; zero if nothing was found to ask for more
+ * @param bindsBelow the check that fails below the lower end; empty if none does down to a
+ *     hundredth of the design
  * @param most upper end, N; infinite if nothing was found to limit it
- * @param bindsAbove the check that fails above the upper end; empty if none does
+ * @param bindsAbove the check that fails above the upper end; empty if none does up to a hundred
+ *     times it
  * @param scatter largest share by which a preload differs from mount to mount, with what its device
  *     may be off, added
  */

@@ -11,7 +11,7 @@ final class PreloadBandText {
     StringBuilder out = new StringBuilder(300);
     out.append("Preload in all may be ");
     if (band.bindsBelow().isEmpty()) {
-      out.append("as small as you like");
+      out.append("under a hundredth of the present one");
     } else {
       out.append(Shown.force(band.least())).append(" (").append(band.bindsBelow()).append(')');
     }
