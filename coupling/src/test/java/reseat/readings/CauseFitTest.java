@@ -110,6 +110,24 @@ class CauseFitTest {
   }
 
   @Test
+  void aCauseBesideAnotherIsKnownAsTheDifferenceOfTwoAxesIs() {
+    // The second moves both axes alike: it is what Y shows, the first what X shows more.
+    CauseFit fit = fit(diagonal(3, 1), 51, diagonal(0, 0), diagonal(1, 0), diagonal(1, 1));
+    CauseFit.Share first = fit.shares().get(0);
+    CauseFit.Share second = fit.shares().get(1);
+    assertThat(first.separable()).isTrue();
+    assertThat(first.multiplier()).isCloseTo(Math.sqrt(2), CLOSE);
+    assertThat(second.multiplier()).isCloseTo(1, CLOSE);
+    double error = Math.hypot(3.0002, 1.0002) / 5;
+    assertThat(first.high()).isCloseTo(Math.sqrt(2 + Z * error), CLOSE);
+    assertThat(second.high()).isCloseTo(Math.sqrt(1 + Z * 1.0002 / 5), CLOSE);
+    // Where Y is known to scatter more the second is not in use, and X alone tells the first.
+    CauseFit alone = fit(diagonal(3, 1), 51, diagonal(0, 2), diagonal(1, 0), diagonal(1, 1));
+    assertThat(alone.shares().get(1).multiplier()).isZero();
+    assertThat(alone.shares().get(0).high()).isCloseTo(Math.sqrt(3 + Z * 3.0002 / 5), CLOSE);
+  }
+
+  @Test
   void aCauseThatMovesAnotherAxisExplainsNothing() {
     CauseFit fit = fit(diagonal(4, 0), 33, diagonal(0, 0), diagonal(0, 1));
     assertThat(fit.shares().get(0).multiplier()).isZero();

@@ -67,6 +67,22 @@ class PublishedValueTest {
   }
 
   @Test
+  void allValuesHoldInOneRunAsTheCommandTakesThem() {
+    assertThat(PublishedValues.all()).allMatch(PublishedValue::holds);
+  }
+
+  @Test
+  void casesAreNamedByTheirSizesAndPlaces() {
+    assertThat(PublishedValues.all())
+        .extracting(PublishedValue::quantity)
+        .anyMatch(q -> q.contains("25.0 x 12.2 x 1.5 mm"))
+        .anyMatch(q -> q.contains("ball at 210 deg"))
+        .anyMatch(q -> q.endsWith("rank 5"))
+        .anyMatch(q -> q.startsWith("line contact, nu = 0.3"))
+        .noneMatch(q -> q.startsWith(":") || q.startsWith(" "));
+  }
+
+  @Test
   void everyStandingSaysWhatItIs() {
     assertThat(Arrays.stream(Standing.values()).map(Standing::words))
         .doesNotHaveDuplicates()
