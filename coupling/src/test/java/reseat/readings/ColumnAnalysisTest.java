@@ -36,6 +36,7 @@ class ColumnAnalysisTest {
   void driftAndChartBeginWithThreeMountsTheToleranceIntervalWithTwo() throws Exception {
     ColumnAnalysis two = column(ten(2));
     assertThat(two.all().orElseThrow().n()).isEqualTo(2);
+    assertThat(two.settled().orElseThrow().n()).isEqualTo(2);
     assertThat(two.drift()).isEmpty();
     assertThat(two.chart()).isEmpty();
     assertThat(two.toleranceFactor()).isPresent();
@@ -211,6 +212,7 @@ class ColumnAnalysisTest {
     assertThat(a.columns()).extracting(c -> c.column().name()).isEqualTo(List.of("Z", "X"));
     SeriesAnalysis told = analysed(running, 5, Map.of());
     assertThat(told.hasSettled()).isTrue();
+    assertThat(analysed(running, 0, Map.of()).hasSettled()).isTrue();
     assertThat(told.wearIn()).isEqualTo(5);
     assertThat(told.columns().get(0).settled().orElseThrow().n()).isEqualTo(25);
   }

@@ -15,10 +15,11 @@ import reseat.readings.ControlChart.Rule;
 /** Limits by hand, and every rule at the edge of its run: one reading less and it keeps still. */
 class ControlChartTest {
 
-  /** What a chart of centre 0 and sigma 1 says of the readings: rule and place. */
+  /** What a chart of centre 5 and sigma 2 says of readings so many sigma off: rule and place. */
   private static List<String> signals(double... z) {
     ControlChart chart =
-        new ControlChart(0, 1, ControlChart.D2, 3, Arrays.stream(z).boxed().toList());
+        new ControlChart(
+            5, 2, 2 * ControlChart.D2, 3, Arrays.stream(z).map(v -> 5 + 2 * v).boxed().toList());
     return chart.signals().stream().map(s -> s.rule() + " " + s.index()).toList();
   }
 
@@ -87,6 +88,7 @@ class ControlChartTest {
     "0 1.0 1.0 1.0 1.0, ''",
     "0 0.1 0.2 0.3 0.4 0.5, TREND 5",
     "0 -0.1 -0.2 -0.3 -0.4 -0.5, TREND 5",
+    "0.5 0.4 0.3 0.2 0.1 0.05, TREND 5",
     "0 0.1 0.2 0.3 0.4, ''",
     "0.2 0.1 0.2 0.3 0.4 0.5, ''",
     "0 0.1 0.2 0.3 0.4 0.4, ''",

@@ -16,8 +16,9 @@ import reseat.space.Vec3;
 /** What a series proves, how long it must be, and tests laid out before they are made. */
 class ProofAndPlanTest {
 
-  private static ProofOfTarget proof(double s) {
-    return ProofOfTarget.of(ScatterBounds.of(s, 10, 0.95), 1);
+  /** Ten mounts that scatter by so many times the target. */
+  private static ProofOfTarget proof(double ratio) {
+    return ProofOfTarget.of(ScatterBounds.of(2 * ratio, 10, 0.95), 2);
   }
 
   private static double chiBelow(double value, int freedom) {

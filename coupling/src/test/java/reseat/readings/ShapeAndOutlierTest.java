@@ -68,6 +68,8 @@ class ShapeAndOutlierTest {
     "0.873, 0.025",
     "1.035, 0.01",
     "1.159, 0.005",
+    // exp(1.2937 - 5.709 A + 0.0186 A^2), his formula (from memory)
+    "4, 5.9367e-10",
   })
   void theChanceOfAShapeIsThatOfThePercentagePoints(double adjusted, double chance) {
     double c =
