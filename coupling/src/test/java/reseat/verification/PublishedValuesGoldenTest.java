@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** That no published value goes missing: how many there are, counted from the program's own list. */
+/**
+ * That no published value goes missing: how many there are, counted from the program's own list.
+ */
 class PublishedValuesGoldenTest {
 
   @Test
