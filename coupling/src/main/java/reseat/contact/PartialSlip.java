@@ -74,27 +74,6 @@ public record PartialSlip(double limit, double stiffness) {
   }
 
   /**
-   * Returns the displacement while the force goes back.
-   *
-   * @param peak tangential force reached before, 0 to the limit, N
-   * @param force present tangential force, from -peak to peak, N
-   * @return displacement, m
-   */
-  public double displacementUnloading(double peak, double force) {
-    double top = part(peak);
-    if (!(Math.abs(force) <= peak)) {
-      throw new IllegalArgumentException(
-          "force while unloading is "
-              + force
-              + " N: it must lie within the peak of "
-              + peak
-              + " N");
-    }
-    double back = (top - force / limit) / 2;
-    return fullSlipDisplacement() * (oneLessTwoThirds(top) - 2 * oneLessTwoThirds(back));
-  }
-
-  /**
    * Returns what is left of the displacement when a force has come and gone.
    *
    * @param peak tangential force reached, 0 to the limit, N

@@ -91,21 +91,6 @@ public record RelativeCurvature(
   }
 
   /**
-   * Returns the gap between two balls.
-   *
-   * @param first radius, m
-   * @param second radius, m
-   * @return the gap
-   */
-  public static RelativeCurvature ballOnBall(double first, double second) {
-    double half =
-        (1 / Bounds.positive("ball radius", first, "m")
-                + 1 / Bounds.positive("ball radius", second, "m"))
-            / 2;
-    return new RelativeCurvature(half, half, 0, Math.min(first, second));
-  }
-
-  /**
    * Returns the gap between a ball and a hollow sphere.
    *
    * @param ballRadius radius, m

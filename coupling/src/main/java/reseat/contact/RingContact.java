@@ -135,16 +135,6 @@ public final class RingContact {
   }
 
   /**
-   * Returns how far the ball sinks along the axis.
-   *
-   * @param axialForce force along the axis, zero or more, N
-   * @return sink, m
-   */
-  public double axialSink(double axialForce) {
-    return normalApproach(axialForce) / Math.cos(flankAngle);
-  }
-
-  /**
    * Returns the stiffness along the axis.
    *
    * @param axialForce force along the axis, above zero, N

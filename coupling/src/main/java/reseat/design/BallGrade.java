@@ -38,32 +38,18 @@ public enum BallGrade {
   /** Grade 200. */
   G200(5e-6, 10e-6, false);
 
+  /** Greatest radial distance between the ball's surface and the sphere about it, m. */
   private final double form;
+
+  /** Mean diameter of a lot's largest ball less that of its smallest, m. */
   private final double lotSpread;
+
   private final boolean fromTable;
 
   BallGrade(double form, double lotSpread, boolean fromTable) {
     this.form = form;
     this.lotSpread = lotSpread;
     this.fromTable = fromTable;
-  }
-
-  /**
-   * Returns the greatest departure from roundness.
-   *
-   * @return radial distance between the ball's surface and the sphere about it, m
-   */
-  public double form() {
-    return form;
-  }
-
-  /**
-   * Returns the spread of diameters in a lot.
-   *
-   * @return mean diameter of the largest ball less that of the smallest, m
-   */
-  public double lotSpread() {
-    return lotSpread;
   }
 
   /**

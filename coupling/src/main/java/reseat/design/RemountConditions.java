@@ -58,16 +58,6 @@ public record RemountConditions(
   }
 
   /**
-   * Returns the same conditions with another number of steps.
-   *
-   * @param steps load steps of the ramp
-   * @return the changed copy
-   */
-  public RemountConditions withRampSteps(int steps) {
-    return new RemountConditions(seatingForce, steps, friction, temperature, film, holderExpansion);
-  }
-
-  /**
    * Returns the same conditions with other scatter from mount to mount.
    *
    * @param newFriction scatter of the friction coefficient, as a ratio of the nominal

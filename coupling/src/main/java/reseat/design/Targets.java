@@ -1,7 +1,5 @@
 package reseat.design;
 
-import reseat.space.Vec3;
-
 /**
  * What the user wants of the design.
  *
@@ -56,18 +54,6 @@ public record Targets(AxisLimits repeatability, double liftOffFactor, double pre
      */
     public double limit(int axis) {
       return axis == 0 ? first : axis == 1 ? second : third;
-    }
-
-    /**
-     * Says whether a displacement keeps within all limits.
-     *
-     * @param inMachineAxes displacement along the machine axes, m
-     * @return true if it does
-     */
-    public boolean holds(Vec3 inMachineAxes) {
-      return Math.abs(inMachineAxes.x()) <= first
-          && Math.abs(inMachineAxes.y()) <= second
-          && Math.abs(inMachineAxes.z()) <= third;
     }
   }
 }

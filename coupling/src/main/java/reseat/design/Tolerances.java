@@ -43,18 +43,6 @@ public record Tolerances(List<Tolerance> entries) {
   }
 
   /**
-   * Returns these and more.
-   *
-   * @param more further tolerances
-   * @return all of them
-   */
-  public Tolerances plus(List<Tolerance> more) {
-    List<Tolerance> all = new ArrayList<>(entries);
-    all.addAll(more);
-    return new Tolerances(all);
-  }
-
-  /**
    * Finds the tolerance that governs one dimension.
    *
    * @param kind which dimension

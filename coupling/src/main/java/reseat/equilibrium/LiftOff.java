@@ -128,13 +128,4 @@ public final class LiftOff {
     }
     return weakest;
   }
-
-  /**
-   * Copies the contact forces under preload and weight.
-   *
-   * @return N per contact
-   */
-  public double[] standingForces() {
-    return standing.clone();
-  }
 }

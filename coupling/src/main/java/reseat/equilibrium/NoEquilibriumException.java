@@ -5,8 +5,6 @@ public final class NoEquilibriumException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
-  private final EquilibriumSolver.Outcome outcome;
-
   /**
    * Makes the exception.
    *
@@ -15,7 +13,6 @@ public final class NoEquilibriumException extends RuntimeException {
    */
   public NoEquilibriumException(EquilibriumSolver.Outcome outcome, String sought) {
     super(sought + ": " + reason(outcome));
-    this.outcome = outcome;
   }
 
   private static String reason(EquilibriumSolver.Outcome outcome) {
@@ -24,14 +21,5 @@ public final class NoEquilibriumException extends RuntimeException {
       case PRESSED_THROUGH -> "the load presses a ball through its seat";
       case SOLVED, NOT_FOUND -> "no pose was found in " + EquilibriumSolver.ROUNDS + " rounds";
     };
-  }
-
-  /**
-   * Returns how the search ended.
-   *
-   * @return the outcome
-   */
-  public EquilibriumSolver.Outcome outcome() {
-    return outcome;
   }
 }

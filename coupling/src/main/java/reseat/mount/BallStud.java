@@ -128,18 +128,6 @@ public record BallStud(
     return 32 * Math.abs(lateralForce) * arm / (Math.PI * Math.pow(neckDiameter, 3));
   }
 
-  /**
-   * Side force that bends the neck to a stress, the axial force being held.
-   *
-   * @param stress stress allowed, Pa
-   * @param axialForce force along the stud, N
-   * @return side force, N; zero if the axial force alone exceeds the stress
-   */
-  public double lateralForceAt(double stress, double axialForce) {
-    double left = stress - Math.abs(axialForce) / area(neckDiameter);
-    return Math.max(0, left / bendingStress(1));
-  }
-
   private StudCompliance piece(double near, double far, double diameter) {
     double length = far - near;
     double inertia = Math.PI / 64 * Math.pow(diameter, 4);

@@ -143,17 +143,6 @@ public record BondJoint(
   }
 
   /**
-   * The same joint with a fillet.
-   *
-   * @param leg leg of the fillet, m
-   * @return the joint
-   */
-  public BondJoint withFillet(double leg) {
-    return new BondJoint(
-        area, lean, rimDiameter, gap, leg, bottomsOnMetal, adhesive, derating, temperature);
-  }
-
-  /**
    * Area that carries, half the fillet's leg included.
    *
    * @return area, m²

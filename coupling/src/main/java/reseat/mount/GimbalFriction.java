@@ -21,7 +21,7 @@ import reseat.space.Vec3;
  * <p>Sliding dominates: spin of a Hertz patch alone is 50 to 100 times smaller and must never stand
  * for the friction of a gimballing seat. Adding the two terms is on the safe side where both act.
  * Coulomb friction, gross sliding; before it sets in the contacts give elastically. On a flat the
- * ball rolls instead, see {@link #rolls()}.
+ * ball rolls instead, see {@link #flat}.
  *
  * <p>Frame: seat axis +z out of the seat; the pressing force acts along -z.
  */
@@ -33,7 +33,10 @@ public final class GimbalFriction {
 
   private final double ballRadius;
   private final double friction;
+
+  /** Whether the ball rolls instead of sliding when it tilts. */
   private final boolean rolls;
+
   private final List<Element> elements;
 
   /**
@@ -147,7 +150,9 @@ public final class GimbalFriction {
   }
 
   /**
-   * Ball on a flat: it spins about the normal and rolls about any axis in the flat.
+   * Ball on a flat: it spins about the normal and rolls about any axis in the flat. No sliding
+   * friction holds the tilt then, the ball centre moves sideways by radius times angle against the
+   * seat, and nothing locates it there.
    *
    * @param ballRadius ball radius, m
    * @param friction coefficient of friction
@@ -159,17 +164,6 @@ public final class GimbalFriction {
       double ballRadius, double friction, double axialForce, double patchRadius) {
     return new GimbalFriction(
         ballRadius, friction, true, List.of(new Element(Vec3.Z, axialForce, patchRadius)));
-  }
-
-  /**
-   * Whether the ball rolls instead of sliding when it tilts: then no sliding friction holds the
-   * tilt, the ball centre moves sideways by radius times angle against the seat, and nothing
-   * locates it there.
-   *
-   * @return true on a flat
-   */
-  public boolean rolls() {
-    return rolls;
   }
 
   /**
@@ -211,17 +205,6 @@ public final class GimbalFriction {
       greatest = Math.max(greatest, momentAbout(axis));
     }
     return greatest;
-  }
-
-  /**
-   * How far the line of the load must move sideways from the ball centre to turn the ball.
-   *
-   * @param axialForce force that presses the ball into the seat, N
-   * @return greatest transverse moment over force, m
-   */
-  public double holdingOffset(double axialForce) {
-    Bounds.positive("force on the pivot", axialForce, "N");
-    return greatestTransverseMoment() / axialForce;
   }
 
   private static void addRing(List<Element> to, double angle, double force) {

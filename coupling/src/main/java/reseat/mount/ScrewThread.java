@@ -83,39 +83,6 @@ public record ScrewThread(
   }
 
   /**
-   * A right-hand ISO metric thread.
-   *
-   * @param diameter nominal diameter, m
-   * @param pitch pitch, m
-   * @return the thread
-   */
-  public static ScrewThread metric(double diameter, double pitch) {
-    return new ScrewThread(
-        ThreadForm.METRIC,
-        diameter,
-        pitch,
-        ThreadHand.RIGHT,
-        "M" + ThreadDesignation.plain(diameter * 1e3) + "x" + ThreadDesignation.plain(pitch * 1e3));
-  }
-
-  /**
-   * A right-hand Unified thread of any diameter and any number of threads per inch.
-   *
-   * @param diameter nominal diameter, m
-   * @param threadsPerInch threads per inch, 1/in
-   * @return the thread
-   */
-  public static ScrewThread unified(double diameter, double threadsPerInch) {
-    Bounds.positive("threads per inch", threadsPerInch, "");
-    return new ScrewThread(
-        ThreadForm.UNIFIED,
-        diameter,
-        INCH / threadsPerInch,
-        ThreadHand.RIGHT,
-        ThreadDesignation.plain(diameter / INCH) + "-" + ThreadDesignation.plain(threadsPerInch));
-  }
-
-  /**
    * Threads per inch.
    *
    * @return threads per inch, 1/in

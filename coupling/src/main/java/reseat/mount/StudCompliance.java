@@ -51,17 +51,6 @@ public record StudCompliance(
   }
 
   /**
-   * Share of this stud in the sideways give of stud and contact together.
-   *
-   * @param contactStiffness stiffness of the contacts the ball rests on, across the stud, N/m
-   * @return share, 0 to 1
-   */
-  public double shareOfLateralGive(double contactStiffness) {
-    Bounds.positive("stiffness of the contact", contactStiffness, "N/m");
-    return lateral / (lateral + 1 / contactStiffness);
-  }
-
-  /**
    * Sum of two compliances acting on the same ball centre, such as stud and bond.
    *
    * @param other the other

@@ -158,16 +158,6 @@ public record DiscSpringStack(
   }
 
   /**
-   * Stress in each disc.
-   *
-   * @param at place on the section
-   * @return stress, Pa; tension positive
-   */
-  public double stress(DiscSpring.Point at) {
-    return disc.stress(at, travel());
-  }
-
-  /**
    * Share of the travel to flat that is used.
    *
    * @return travel over flat travel, 0 to 1

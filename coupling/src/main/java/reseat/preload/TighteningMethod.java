@@ -7,45 +7,25 @@ package reseat.preload;
  * marked. The wide end of each range is used: whoever knows better states the scatter directly.
  */
 public enum TighteningMethod {
-  /** Torque wrench, nominal torque found by trial on the joint itself. */
-  TORQUE_FOUND_BY_TRIAL(0.17, 0.23, "table of VDI 2230 (1986)"),
-  /** Torque wrench, nominal torque from an estimated coefficient of friction. */
-  TORQUE_FROM_ESTIMATED_FRICTION(0.23, 0.28, "table of VDI 2230 (1986)"),
-  /** Power screwdriver with cut-off. */
-  POWER_SCREWDRIVER(0.26, 0.43, "table of VDI 2230 (1986)"),
-  /** Tightened to the yield point or by angle of turn. */
-  YIELD_OR_ANGLE(0.05, 0.12, "table of VDI 2230 (1986)"),
-  /** Stretched hydraulically, then the nut run down. */
-  HYDRAULIC(0.09, 0.23, "table of VDI 2230 (1986)"),
-  /** By the feel of the hand. */
-  BY_FEEL(0.25, 0.35, "common practice, no source");
+  /** Torque wrench, nominal torque found by trial on the joint itself; 17 to 23 %. */
+  TORQUE_FOUND_BY_TRIAL(0.23, "table of VDI 2230 (1986)"),
+  /** Torque wrench, nominal torque from an estimated coefficient of friction; 23 to 28 %. */
+  TORQUE_FROM_ESTIMATED_FRICTION(0.28, "table of VDI 2230 (1986)"),
+  /** Power screwdriver with cut-off; 26 to 43 %. */
+  POWER_SCREWDRIVER(0.43, "table of VDI 2230 (1986)"),
+  /** Tightened to the yield point or by angle of turn; 5 to 12 %. */
+  YIELD_OR_ANGLE(0.12, "table of VDI 2230 (1986)"),
+  /** Stretched hydraulically, then the nut run down; 9 to 23 %. */
+  HYDRAULIC(0.23, "table of VDI 2230 (1986)"),
+  /** By the feel of the hand; 25 to 35 %. */
+  BY_FEEL(0.35, "common practice, no source");
 
-  private final double low;
   private final double high;
   private final String source;
 
-  TighteningMethod(double low, double high, String source) {
-    this.low = low;
+  TighteningMethod(double high, String source) {
     this.high = high;
     this.source = source;
-  }
-
-  /**
-   * Narrow end of the range.
-   *
-   * @return relative half range
-   */
-  public double narrowest() {
-    return low;
-  }
-
-  /**
-   * Wide end of the range.
-   *
-   * @return relative half range
-   */
-  public double widest() {
-    return high;
   }
 
   /**

@@ -78,16 +78,6 @@ final class MountMechanics {
     return state.force[contact];
   }
 
-  /** Friction force on the ball in the present state, N, component 0 to 2. */
-  double friction(int contact, int component) {
-    return state.friction.held[3 * contact + component];
-  }
-
-  /** Whether a contact slipped in the last load step. */
-  boolean slipped(int contact) {
-    return state.friction.slips[contact];
-  }
-
   /** Contact that ended the last seating badly; -1 if none did. */
   int failedContact() {
     return slideHome.failedContact;

@@ -237,7 +237,9 @@ class HertzPropertyTest {
     assertThat(RelativeCurvature.ballOnCylinder(6e-3, 8e-3).conformity()).isZero();
     assertThat(RelativeCurvature.ballOnCylinder(6e-3, flat))
         .isEqualTo(RelativeCurvature.ballOnPlane(6e-3));
-    assertThat(RelativeCurvature.ballOnBall(6e-3, 6e-3).lesser()).isEqualTo(1 / 6e-3);
+    RelativeCurvature balls = RelativeCurvature.general(6e-3, 6e-3, 6e-3, 6e-3, 1);
+    assertThat(balls.lesser()).isCloseTo(1 / 6e-3, within(1e-10));
+    assertThat(balls.ratio()).isEqualTo(1);
     assertThat(RelativeCurvature.general(6e-3, 6e-3, flat, flat, 1).ratio()).isEqualTo(1);
   }
 

@@ -68,9 +68,14 @@ class RingContactTest {
   @Test
   void axialStiffnessIsTheDerivativeOfForceBySink() {
     double h = 0.1;
-    double difference = 2 * h / (CONE.axialSink(200 + h) - CONE.axialSink(200 - h));
+    double difference = 2 * h / (axialSink(200 + h) - axialSink(200 - h));
     assertThat(CONE.axialStiffness(200)).isCloseTo(difference, within(1e-6 * difference));
-    assertThat(CONE.axialSink(0)).isZero();
+    assertThat(CONE.normalApproach(0)).isZero();
+  }
+
+  /** The approach along normals at 45 degrees, seen along the axis. */
+  private static double axialSink(double force) {
+    return CONE.normalApproach(force) * Math.sqrt(2);
   }
 
   @Test
@@ -95,7 +100,7 @@ class RingContactTest {
   void swallowedBallsAreRefused() {
     ElasticPair rubber = ElasticPair.ofEqual(new ElasticConstants(5e6, 0.49));
     RingContact soft = RingContact.of(6.35e-3, Math.PI / 4, rubber);
-    assertThatThrownBy(() -> soft.axialSink(1e5))
+    assertThatThrownBy(() -> soft.normalApproach(1e5))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("pressed through");
     assertThatThrownBy(() -> RingContact.of(6.35e-3, 1.6, STEEL))

@@ -252,7 +252,8 @@ class ToleranceAdviceTest {
     Tolerance half =
         Tolerance.ofEach(ToleranceKind.TOOL_POINT, first.spread().limit() / 2, Shape.UNIFORM)
             .onPart("X");
-    CouplingDesign tighter = d.toBuilder().tolerances(d.tolerances().plus(List.of(half))).build();
+    Tolerances tight = TolerancedCouplings.andMore(d.tolerances(), half);
+    CouplingDesign tighter = d.toBuilder().tolerances(tight).build();
     double after = stack(tighter).sum(LinearStack.BETWEEN_HOLDERS).deviation().y();
     assertThat(gains.get(0).after()).isCloseTo(after, within(1e-9 * after));
   }

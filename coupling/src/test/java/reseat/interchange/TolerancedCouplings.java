@@ -157,6 +157,12 @@ final class TolerancedCouplings {
     return Tolerance.ofEach(ToleranceKind.ARCH_OFFSET, 3e-6, Shape.NORMAL);
   }
 
+  static Tolerances andMore(Tolerances some, Tolerance... more) {
+    List<Tolerance> all = new ArrayList<>(some.entries());
+    all.addAll(List.of(more));
+    return new Tolerances(all);
+  }
+
   private static CouplingDesign with(DesignBuilder b, Tolerance... more) {
     return b.preloads(List.of(preload()))
         .toolPoint(new Vec3(0.047, -0.01, 0.0152))
@@ -165,7 +171,7 @@ final class TolerancedCouplings {
                 new MachineAxis("Z", Vec3.Y),
                 new MachineAxis("X", Vec3.X.negated()),
                 new MachineAxis("height", Vec3.Z)))
-        .tolerances(everything().plus(List.of(more)))
+        .tolerances(andMore(everything(), more))
         .build();
   }
 

@@ -67,11 +67,9 @@ class GimbalFrictionTest {
   @Test
   void aBallOnAFlatRollsAndOnlySpins() {
     GimbalFriction flat = GimbalFriction.flat(5e-3, 0.12, 250, 0.2e-3);
-    assertThat(flat.rolls()).isTrue();
     assertThat(flat.greatestTransverseMoment()).isLessThan(1e-12);
     assertThat(flat.momentAboutSeatAxis())
         .isCloseTo(3 * Math.PI / 16 * 0.12 * 250 * 0.2e-3, within(1e-12));
-    assertThat(GimbalFriction.cone(5e-3, 0.12, 250, 0.7).rolls()).isFalse();
   }
 
   @Test
@@ -103,13 +101,6 @@ class GimbalFrictionTest {
     double with =
         GimbalFriction.trihedral(5e-3, 0.12, 250, Math.PI / 4, 0.15e-3).greatestTransverseMoment();
     assertThat(with / without).isBetween(1.0, 1.02);
-  }
-
-  @Test
-  void holdingOffsetIsMomentOverForce() {
-    GimbalFriction seat = GimbalFriction.trihedral(5e-3, 0.12, 250, Math.PI / 4, 0);
-    assertThat(seat.holdingOffset(250) * 250)
-        .isCloseTo(seat.greatestTransverseMoment(), within(1e-15));
   }
 
   @Test

@@ -108,10 +108,9 @@ class ScrewThreadTest {
     for (int i = 0; i < 200; i++) {
       double diameter = random.nextDouble(2e-3, 30e-3);
       double pitch = diameter * random.nextDouble(0.03, 0.25);
+      ThreadForm form = random.nextBoolean() ? ThreadForm.METRIC : ThreadForm.UNIFIED;
       ScrewThread thread =
-          random.nextBoolean()
-              ? ScrewThread.metric(diameter, Math.max(pitch, 0.06e-3))
-              : ScrewThread.unified(diameter, 0.0254 / Math.max(pitch, 0.06e-3));
+          new ScrewThread(form, diameter, Math.max(pitch, 0.06e-3), ThreadHand.RIGHT, "drawn");
       assertThat(thread.stressArea())
           .as("seed 61, case %d, %s", i, thread)
           .isGreaterThan(0.97 * circle(thread.rootDiameter()))
@@ -145,11 +144,9 @@ class ScrewThreadTest {
   }
 
   @Test
-  void aThreadMadeFromNumbersEqualsTheOneRead() {
-    assertThat(ScrewThread.metric(6e-3, 0.5e-3).designation()).isEqualTo("M6x0.5");
-    assertThat(ScrewThread.unified(0.375 * 0.0254, 40).threadsPerInch())
-        .isCloseTo(40, within(1e-9));
-    assertThat(ScrewThread.unified(0.375 * 0.0254, 40).designation()).isEqualTo("0.375-40");
+  void threadsPerInchAreThoseOfTheDesignation() {
+    assertThat(ScrewThread.parse("3/8-40").threadsPerInch()).isCloseTo(40, within(1e-9));
+    assertThat(ScrewThread.parse("M8x1").threadsPerInch()).isCloseTo(25.4, within(1e-9));
   }
 
   private static double circle(double diameter) {

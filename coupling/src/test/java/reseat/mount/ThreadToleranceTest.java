@@ -30,7 +30,7 @@ class ThreadToleranceTest {
   void metricAndUnifiedSystemsAgreeRoughlyOnTheSameThread(ThreadFit fit) {
     // Two committees, one thread: 1/4-20 is 6.35 mm by 1.27 mm. Their play must be of one size.
     ThreadTolerance inch = ThreadTolerance.of(ScrewThread.parse("1/4-20"), fit);
-    ThreadTolerance metric = ThreadTolerance.of(ScrewThread.metric(6.35e-3, 1.27e-3), fit);
+    ThreadTolerance metric = ThreadTolerance.of(ScrewThread.parse("M6.35x1.27"), fit);
     assertThat(inch.pitchPlayMax() / metric.pitchPlayMax()).isBetween(0.6, 1.6);
   }
 

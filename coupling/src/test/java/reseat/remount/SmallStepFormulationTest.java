@@ -46,7 +46,8 @@ class SmallStepFormulationTest {
     Vec3[] friction = new Vec3[6];
     double[] normal = new double[6];
     for (int i = 0; i < 6; i++) {
-      friction[i] = new Vec3(m.friction(i, 0), m.friction(i, 1), m.friction(i, 2));
+      double[] held = m.state.friction.held;
+      friction[i] = new Vec3(held[3 * i], held[3 * i + 1], held[3 * i + 2]);
       normal[i] = m.force(i);
     }
     double[] start = new double[3];
