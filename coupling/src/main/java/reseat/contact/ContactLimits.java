@@ -9,7 +9,6 @@ import reseat.material.Material;
 import reseat.material.MaterialProperty;
 import reseat.material.MaterialValue;
 import reseat.material.Provenance;
-import reseat.numerics.Bounds;
 
 /**
  * The peak pressures at which either body of a contact is harmed.
@@ -202,18 +201,6 @@ public final class ContactLimits {
    */
   public double maxShearDepth(Body body, double force) {
     return subsurface(body).maxShearDepth() * contact.semiMinor(force);
-  }
-
-  /**
-   * Returns how deep a hard layer must reach.
-   *
-   * @param body which body
-   * @param force compression, zero or more, N
-   * @param factor depth of the layer over that of the greatest shear; 2 to 3 is common practice
-   * @return needed depth of the case, m
-   */
-  public double caseDepthNeeded(Body body, double force, double factor) {
-    return Bounds.positive("case depth factor", factor, "") * maxShearDepth(body, force);
   }
 
   private void addDuctile(List<Limit> found, Body body, Material material) {

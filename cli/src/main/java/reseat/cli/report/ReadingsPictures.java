@@ -2,7 +2,6 @@ package reseat.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
@@ -36,10 +35,12 @@ public final class ReadingsPictures extends PictureSet {
 
   private final ReadingsReport report;
   private final List<ColumnAnalysis> columns;
+  private final PictureWords words;
 
   private ReadingsPictures(ReadingsReport report) {
     this.report = report;
     this.columns = report.analysis().columns();
+    this.words = new PictureWords(columns.stream().map(c -> c.column().name()).toList());
   }
 
   /**
@@ -61,16 +62,6 @@ public final class ReadingsPictures extends PictureSet {
 
   private static AxisQuantity quantity(ColumnAnalysis c, String name) {
     return new AxisQuantity(name, c.column().unit().symbol(), c.column().unit().toSi(1));
-  }
-
-  /** A name for a picture: letters, digits and hyphens. */
-  private static String word(String name) {
-    StringBuilder word = new StringBuilder();
-    name.toLowerCase(Locale.ROOT)
-        .codePoints()
-        .map(p -> Character.isLetterOrDigit(p) ? p : '-')
-        .forEach(word::appendCodePoint);
-    return word.toString();
   }
 
   private Picture series() {
@@ -103,7 +94,7 @@ public final class ReadingsPictures extends PictureSet {
     if (deviations.size() < LEAST) {
       return Optional.empty();
     }
-    String name = "histogram-" + word(c.column().name());
+    String name = "histogram-" + words.of(c.column().name());
     if (c.holders().isPresent()) {
       return Optional.of(
           HistogramChart.draw(
@@ -154,7 +145,7 @@ public final class ReadingsPictures extends PictureSet {
     }
   }
 
-  private static Optional<Picture> plane(
+  private Optional<Picture> plane(
       ColumnAnalysis first, ColumnAnalysis second, Optional<PredictionStudy> study) {
     List<Double> x = first.deviations();
     List<Double> y = second.deviations();
@@ -166,7 +157,7 @@ public final class ReadingsPictures extends PictureSet {
     String b = second.column().name();
     return Optional.of(
         MeasuredCloud.draw(
-            "plane-" + word(a) + "-" + word(b),
+            "plane-" + words.of(a) + "-" + words.of(b),
             a,
             b,
             new MeasuredCloud.Cloud(x.subList(0, shown), y.subList(0, shown)),
@@ -195,7 +186,7 @@ public final class ReadingsPictures extends PictureSet {
                 }
               }
               return ControlChart.draw(
-                  "control-" + word(c.column().name()),
+                  "control-" + words.of(c.column().name()),
                   quantity(c, c.column().name()),
                   k.readings(),
                   new ControlChart.Control(k.mean(), k.lowerLimit(), k.upperLimit()),
