@@ -66,21 +66,32 @@ public record BenchSetting(Kind kind, double value) {
   }
 
   /**
+   * Writes the value in the metric unit of the trade.
+   *
+   * @return by three figures, which is all that a spring's rate or a magnet's field is known to
+   */
+  public String metric() {
+    return kind.quantity == QuantityKind.LENGTH && Math.abs(value) >= 1e-5
+        ? QuantityFormat.significant(value, UnitCatalog.MM, 3)
+        : QuantityFormat.metric(value, kind.quantity);
+  }
+
+  /**
+   * Writes the value in the inch unit of the trade.
+   *
+   * @return for instance {@code 0.0469 in}
+   */
+  public String inch() {
+    return QuantityFormat.inch(value, kind.quantity);
+  }
+
+  /**
    * Says what to set.
    *
-   * @return quantity and value in both unit systems by three figures, {@code deflection 1.19 mm
-   *     (0.0469 in)}
+   * @return quantity and value in both unit systems, {@code deflection 1.19 mm (0.0469 in)}
    */
   public String told() {
-    // three figures of millimetres: a spring's rate is known to no more
-    boolean millimetres = kind.quantity == QuantityKind.LENGTH && Math.abs(value) >= 1e-5;
-    String told =
-        millimetres
-            ? QuantityFormat.significant(value, UnitCatalog.MM, 3)
-                + " ("
-                + QuantityFormat.inch(value, kind.quantity)
-                + ')'
-            : QuantityFormat.both(value, kind.quantity);
-    return kind.label + " " + told;
+    boolean same = metric().equals(inch());
+    return kind.label + " " + metric() + (same ? "" : " (" + inch() + ")");
   }
 }

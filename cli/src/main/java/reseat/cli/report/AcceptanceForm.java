@@ -14,6 +14,9 @@ import reseat.units.UnitCatalog;
 /** The acceptance test as a form to print and fill in. */
 final class AcceptanceForm {
 
+  /** Mounts that two columns of the page hold. */
+  private static final int MANY = 44;
+
   /** Rows of readings side by side on one page; the file beside it has every mount. */
   private static final int MOST = 60;
 
@@ -95,21 +98,26 @@ final class AcceptanceForm {
     return s.toString();
   }
 
-  /** Two mounts beside each other in a row. */
+  /** Two mounts beside each other in a row, three where there are many, to fit on the page. */
   private static Page.Table readings(List<AcceptancePlan> plans, int mounts) {
-    List<String> half = new ArrayList<>(List.of("no."));
+    List<String> block = new ArrayList<>(List.of("no."));
     for (AcceptancePlan p : plans) {
-      half.add(p.axis());
+      block.add(p.axis());
     }
-    half.add("°C");
-    List<String> heads = new ArrayList<>(half);
-    heads.addAll(half);
-    int lines = (mounts + 1) / 2;
+    block.add("°C");
+    int beside = mounts > MANY ? 3 : 2;
+    List<String> heads = new ArrayList<>();
+    for (int b = 0; b < beside; b++) {
+      heads.addAll(block);
+    }
+    int lines = (mounts + beside - 1) / beside;
     List<Page.Row> rows = new ArrayList<>();
     for (int i = 1; i <= lines; i++) {
       List<String> cells = new ArrayList<>(Collections.nCopies(heads.size(), ""));
-      cells.set(0, String.valueOf(i));
-      cells.set(half.size(), i + lines > mounts ? "" : String.valueOf(i + lines));
+      for (int b = 0; b < beside; b++) {
+        int mount = i + b * lines;
+        cells.set(b * block.size(), mount > mounts ? "" : String.valueOf(mount));
+      }
       rows.add(Page.Row.of(cells.toArray(new String[0])));
     }
     return new Page.Table(

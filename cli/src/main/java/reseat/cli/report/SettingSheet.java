@@ -240,7 +240,7 @@ final class SettingSheet {
   }
 
   private String setting(BenchSetting s) {
-    return s.kind().label() + " " + units.either(s.value(), s.kind().quantity());
+    return s.kind().label() + " " + units.pair(s.metric(), s.inch());
   }
 
   private String aim(Preload p, Optional<BenchBand> band) {

@@ -19,7 +19,7 @@ public record ShopUnits(boolean inchFirst) {
   private static final double NOTHING = 0.5e-9;
 
   /** Breaks only between the two, never between a number and its unit. */
-  private String pair(String metric, String inch) {
+  String pair(String metric, String inch) {
     String first = whole(inchFirst ? inch : metric);
     return metric.equals(inch) ? first : first + " (" + whole(inchFirst ? metric : inch) + ")";
   }

@@ -3,6 +3,7 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,14 +20,16 @@ final class HeadlessBrowser {
 
   private final Path program;
   private final Path folder;
+  private final Path profile;
 
-  private HeadlessBrowser(Path program, Path folder) {
+  private HeadlessBrowser(Path program, Path folder) throws IOException {
     this.program = program;
     this.folder = folder;
+    this.profile = Files.createTempDirectory(folder, "browser");
   }
 
   /** Finds the browser, or skips the test; its files go to a folder. */
-  static HeadlessBrowser in(Path folder) {
+  static HeadlessBrowser in(Path folder) throws IOException {
     Path program = BROWSERS.stream().filter(Files::isExecutable).findFirst().orElse(null);
     assumeTrue(program != null, "no Chromium on this machine");
     return new HeadlessBrowser(program, folder);
@@ -47,7 +50,7 @@ final class HeadlessBrowser {
             "--disable-component-update",
             "--disable-sync",
             "--virtual-time-budget=3000",
-            "--user-data-dir=" + Files.createTempDirectory(folder, "browser")));
+            "--user-data-dir=" + profile));
     command.addAll(List.of(args));
     Path out = Files.createTempFile(folder, "out", ".txt");
     Process process =
