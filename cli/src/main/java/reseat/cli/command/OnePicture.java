@@ -3,6 +3,7 @@ package reseat.cli.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import reseat.cli.report.PictureSet;
 import reseat.plots.Picture;
@@ -14,7 +15,7 @@ import reseat.units.NearestWord;
  * @param command the command as typed, such as {@code reseat report}
  * @param about what has the pictures, such as {@code this design}
  * @param target the file to write
- * @param png whether it is wanted as PNG rather than as SVG
+ * @param png whether it is wanted as PNG whatever the file is called; else its ending tells
  * @param force whether a file that is there is replaced
  */
 record OnePicture(String command, String about, Path target, boolean png, boolean force) {
@@ -57,7 +58,9 @@ record OnePicture(String command, String about, Path target, boolean png, boolea
    * @throws IOException if it cannot be written
    */
   int write(Picture picture, PrintWriter out) throws IOException {
-    WholeFile.write(target, png ? picture.png(SCALE) : picture.svg(), force);
+    // a file called .png is one, asked for or not
+    boolean raster = png || target.toString().toLowerCase(Locale.ROOT).endsWith(".png");
+    WholeFile.write(target, raster ? picture.png(SCALE) : picture.svg(), force);
     out.println("wrote " + target + ": " + picture.caption());
     return ExitCode.HOLDS;
   }

@@ -139,6 +139,10 @@ class ReportCommandTest extends TypedCommand {
         .isEqualTo(ExitCode.HOLDS);
     assertThat(new String(Files.readAllBytes(png), 1, 3, StandardCharsets.ISO_8859_1))
         .isEqualTo("PNG");
+    Path named = folder.resolve("named.PNG");
+    assertThat(run("report", design.toString(), "-o", named.toString(), "--picture", "plan"))
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(Files.readAllBytes(named)).isEqualTo(Files.readAllBytes(png));
     assertThat(run("report", design.toString(), "-o", svg.toString(), "--picture", "plan"))
         .isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("--force");
