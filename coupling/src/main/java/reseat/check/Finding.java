@@ -3,31 +3,36 @@ package reseat.check;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import reseat.design.CheckKind;
 
 /**
- * One thing that was looked at, and how it stands.
+ * One thing that was looked at, and how it stands: numbers and keys, no words and no units but SI.
  *
- * @param check kind of check, in a word or two, for instance {@code lift-off}
- * @param severity how much it matters
- * @param where support, contact or load case it is about; empty for the coupling as a whole
+ * @param check which check
+ * @param judged how it is judged
+ * @param subject what it is about
  * @param value what was found, SI; finite
- * @param limit what is allowed or wanted, SI; finite
+ * @param limit what is allowed or wanted, SI; finite; of advice a figure to compare with, 0 if none
  * @param sense on which side of the limit the value should be
+ * @param basis by whose judgement the limit stands
  * @param measure what both numbers measure
- * @param said what was found, with number and limit, as a sentence; written when asked for by
- *     {@link #message()}
- * @param remedy what to change, as a sentence; {@link Sentence#NONE} if nothing need change
+ * @param said what was found
+ * @param advice what to change; {@link Statement#NOTHING} if nothing need change
+ * @param reason why a soft limit was accepted; empty unless accepted
  */
 public record Finding(
-    String check,
-    Severity severity,
-    String where,
+    CheckKind check,
+    Judged judged,
+    Subject subject,
     double value,
     double limit,
     Sense sense,
+    LimitBasis basis,
     Measure measure,
-    Sentence said,
-    Sentence remedy)
+    Statement said,
+    Statement advice,
+    Optional<String> reason)
     implements Comparable<Finding> {
 
   /** On which side of the limit the value should be. */
@@ -38,71 +43,119 @@ public record Finding(
     AT_LEAST
   }
 
-  /** Refuses numbers that are not finite. */
+  /**
+   * Refuses numbers that are not finite, a limit called kept that is not, and a hard limit put up
+   * for decision.
+   */
   public Finding {
     if (!Double.isFinite(value) || !Double.isFinite(limit)) {
       throw new IllegalArgumentException(
           "finding on " + check + " needs finite numbers, found " + value + " and " + limit);
     }
-    if (check.isBlank()) {
-      throw new IllegalArgumentException("a finding needs a check");
+    boolean kept = sense == Sense.AT_MOST ? value <= limit : value >= limit;
+    if (judged == Judged.HOLDS && !kept) {
+      throw new IllegalArgumentException(
+          check + " cannot hold with " + value + " beyond its limit of " + limit);
+    }
+    if ((judged == Judged.DECIDE || judged == Judged.ACCEPTED) && basis.hard()) {
+      throw new IllegalArgumentException(check + ": a hard limit is not up for decision");
+    }
+    if ((judged == Judged.ACCEPTED) != reason.isPresent()) {
+      throw new IllegalArgumentException(check + ": what is accepted needs a reason, else none");
     }
   }
 
   /**
-   * A finding whose words are at hand.
+   * A finding that nobody accepted.
    *
-   * @param check kind of check
-   * @param severity how much it matters
-   * @param where what it is about
+   * @param check which check
+   * @param judged how it is judged
+   * @param subject what it is about
    * @param value what was found, SI; finite
    * @param limit what is allowed or wanted, SI; finite
    * @param sense on which side of the limit the value should be
+   * @param basis by whose judgement the limit stands
    * @param measure what both numbers measure
-   * @param message what was found, as a sentence
-   * @param advice what to change, as a sentence; empty if nothing need change
+   * @param said what was found
+   * @param advice what to change
    */
   public Finding(
-      String check,
-      Severity severity,
-      String where,
+      CheckKind check,
+      Judged judged,
+      Subject subject,
       double value,
       double limit,
       Sense sense,
+      LimitBasis basis,
       Measure measure,
-      String message,
-      String advice) {
+      Statement said,
+      Statement advice) {
     this(
         check,
-        severity,
-        where,
+        judged,
+        subject,
         value,
         limit,
         sense,
+        basis,
         measure,
-        Sentence.of(message),
-        advice.isEmpty() ? Sentence.NONE : Sentence.of(advice));
-    if (message.isBlank()) {
-      throw new IllegalArgumentException("a finding needs a message");
-    }
+        said,
+        advice,
+        Optional.empty());
   }
 
   /**
-   * Says what was found.
+   * Advice: something without a limit.
    *
-   * @return a sentence with number and limit
+   * @param check which check it belongs to
+   * @param subject what it is about
+   * @param value a figure, SI; finite
+   * @param compareWith a figure to compare it with, SI; 0 if none
+   * @param measure what both measure
+   * @param said what was found
+   * @param advice what could be done; {@link Statement#NOTHING} if nothing need be
+   * @return the finding
    */
-  public String message() {
-    return said.text();
+  public static Finding advice(
+      CheckKind check,
+      Subject subject,
+      double value,
+      double compareWith,
+      Measure measure,
+      Statement said,
+      Statement advice) {
+    return new Finding(
+        check,
+        Judged.ADVICE,
+        subject,
+        value,
+        compareWith,
+        Sense.AT_MOST,
+        LimitBasis.COMMON_PRACTICE,
+        measure,
+        said,
+        advice);
   }
 
   /**
-   * Says what to change.
+   * The same finding, accepted.
    *
-   * @return a sentence; empty if nothing need change
+   * @param why reason that the design file gives
+   * @return the finding; only one that is up for decision can be accepted
    */
-  public String advice() {
-    return remedy.text();
+  public Finding accepted(String why) {
+    return new Finding(
+        check,
+        Judged.ACCEPTED,
+        subject,
+        value,
+        limit,
+        sense,
+        basis,
+        measure,
+        said,
+        advice,
+        Optional.of(why));
   }
 
   /**
@@ -120,7 +173,7 @@ public record Finding(
    * Puts findings in order.
    *
    * @param findings findings in any order
-   * @return the same, worst first: by severity, then by margin
+   * @return the same, worst first: by judgement, then by margin
    */
   public static List<Finding> worstFirst(List<Finding> findings) {
     List<Finding> sorted = new ArrayList<>(findings);
@@ -129,15 +182,15 @@ public record Finding(
   }
 
   /**
-   * Orders findings worst first: by severity, then by margin. Unequal findings may compare as
+   * Orders findings worst first: by judgement, then by margin. Unequal findings may compare as
    * equal.
    */
   @Override
   public int compareTo(Finding other) {
-    int bySeverity = severity.compareTo(other.severity);
+    int byJudgement = judged.compareTo(other.judged);
     // rounded, so that findings alike by symmetry stay in the order in which they were made
-    return bySeverity != 0
-        ? bySeverity
+    return byJudgement != 0
+        ? byJudgement
         : Double.compare(Math.rint(1e6 * margin()), Math.rint(1e6 * other.margin()));
   }
 }
