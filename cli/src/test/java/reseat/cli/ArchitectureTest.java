@@ -22,16 +22,6 @@ class ArchitectureTest {
           .resideInAPackage("picocli..");
 
   @ArchTest
-  static final ArchRule reportsKnowNoCommands =
-      noClasses()
-          .that()
-          .resideInAPackage("reseat.cli.report..")
-          .should()
-          .dependOnClassesThat()
-          .resideInAPackage("reseat.cli.command..")
-          .allowEmptyShould(true);
-
-  @ArchTest
   static final ArchRule onlyMainTouchesTheStandardStreams =
       noClasses().that().doNotBelongToAnyOf(Main.class).should(ACCESS_STANDARD_STREAMS);
 

@@ -6,10 +6,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.cli.report.CheckJson;
-import reseat.cli.report.CheckText;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.report.check.CheckJson;
+import reseat.report.check.CheckText;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
 

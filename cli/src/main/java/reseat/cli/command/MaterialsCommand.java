@@ -5,10 +5,10 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.cli.report.MaterialsText;
 import reseat.material.FrictionCatalog;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
+import reseat.report.catalog.MaterialsText;
 import reseat.units.NearestWord;
 
 /** Prints the catalog of materials and friction with its sources. */

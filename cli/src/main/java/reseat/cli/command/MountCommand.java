@@ -7,11 +7,11 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.cli.report.MountJson;
-import reseat.cli.report.MountPictures;
-import reseat.cli.report.MountText;
 import reseat.designfile.BallMountFile;
 import reseat.designfile.DesignProblem;
+import reseat.report.ballmount.MountJson;
+import reseat.report.ballmount.MountPictures;
+import reseat.report.ballmount.MountText;
 import reseat.study.MountResult;
 import reseat.study.MountStudy;
 

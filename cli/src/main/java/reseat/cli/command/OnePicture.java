@@ -5,8 +5,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import reseat.cli.report.PictureSet;
 import reseat.plots.Picture;
+import reseat.report.form.PictureSet;
 import reseat.units.NearestWord;
 
 /**

@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.cli.report.AcceptanceTestPlan;
 import reseat.readings.AnalysisOptions;
 import reseat.readings.ColumnFacts;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.OffsetTable.AxisRule;
 import reseat.readings.ReadingColumn;
+import reseat.report.readings.AcceptanceTestPlan;
 import reseat.study.AcceptanceStudy;
 import reseat.units.QuantityKind;
 

@@ -9,15 +9,15 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.cli.page.PageWriter;
-import reseat.cli.report.AcceptanceSheet;
-import reseat.cli.report.OffsetTableText;
-import reseat.cli.report.ReadingsJson;
-import reseat.cli.report.ReadingsPage;
-import reseat.cli.report.ReadingsPictures;
-import reseat.cli.report.ReadingsReport;
-import reseat.cli.report.ReadingsText;
-import reseat.cli.report.Stamp;
+import reseat.report.page.PageWriter;
+import reseat.report.page.Stamp;
+import reseat.report.readings.AcceptanceSheet;
+import reseat.report.readings.OffsetTableText;
+import reseat.report.readings.ReadingsJson;
+import reseat.report.readings.ReadingsPage;
+import reseat.report.readings.ReadingsPictures;
+import reseat.report.readings.ReadingsReport;
+import reseat.report.readings.ReadingsText;
 
 /** The page of a remount series with its files, or one of its pictures. */
 final class ReadingsFiles {

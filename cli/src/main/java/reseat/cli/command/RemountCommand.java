@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.cli.report.RemountJson;
-import reseat.cli.report.RemountText;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.equilibrium.Equilibrium;
 import reseat.remount.RemountPlan;
+import reseat.report.remount.RemountJson;
+import reseat.report.remount.RemountText;
 import reseat.study.RemountStudy;
 import reseat.units.NearestWord;
 

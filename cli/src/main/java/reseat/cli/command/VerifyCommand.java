@@ -3,7 +3,7 @@ package reseat.cli.command;
 import java.io.PrintWriter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.cli.report.VerifyText;
+import reseat.report.catalog.VerifyText;
 import reseat.verification.PublishedValue;
 import reseat.verification.PublishedValues;
 

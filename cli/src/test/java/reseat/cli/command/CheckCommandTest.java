@@ -3,7 +3,6 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,11 +18,8 @@ class CheckCommandTest extends TypedCommand {
   @BeforeEach
   void readTheFailingPost() throws IOException {
     failing =
-        new String(
-            CheckCommandTest.class
-                .getResourceAsStream("/reseat/cli/report/edge-forward-post.toml")
-                .readAllBytes(),
-            StandardCharsets.UTF_8);
+        Files.readString(
+            Path.of("report/src/test/resources/reseat/report/check/edge-forward-post.toml"));
   }
 
   private int check(String design, String... options) throws IOException {

@@ -1,0 +1,69 @@
+package reseat.report.ballmount;
+
+import reseat.mount.IndexedSlotting;
+import reseat.report.form.Paragraph;
+import reseat.report.form.Shown;
+import reseat.report.form.TextTable;
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
+
+/** How a trihedral seat is cut by indexed slots, and what errors of the settings do to the ball. */
+public final class SlottingText {
+
+  /** Less than this, m or rad, is not worth a row of zeros. */
+  private static final double NOTHING = 5e-9;
+
+  private SlottingText() {}
+
+  public static String of(IndexedSlotting s) {
+    StringBuilder out = new StringBuilder(1200);
+    out.append('\n');
+    out.append(
+        Paragraph.of(
+            "",
+            "Cut by three slots: lean the spindle "
+                + QuantityFormat.metric(s.flankAngle(), QuantityKind.ANGLE)
+                + " from the seat's axis, cut with the end of the mill to the depth at which it meets"
+                + " that axis, index by 120 deg (two steps of a 60 deg plate), cut, index, cut."));
+    TextTable t =
+        new TextTable("lrrrr", "off at worst", "by", "ball up", "ball aside", "its angle");
+    for (IndexedSlotting.Source source : IndexedSlotting.Source.values()) {
+      IndexedSlotting.Effect e = s.worst(source);
+      t.row(
+          source.words(),
+          limit(s.limits(), source),
+          plusMinus(e.up()),
+          e.aside() < NOTHING ? "0" : Shown.length(e.aside()),
+          e.contactAngle() < NOTHING ? "0" : "\u00b1" + angle(e.contactAngle()));
+    }
+    out.append(t.text());
+    IndexedSlotting.Effect all = s.worst(IndexedSlotting.Source.ALL);
+    out.append(
+        Paragraph.of(
+            "  ",
+            "Together they load one contact up to "
+                + Shown.percent(Math.max(0.01, all.force()))
+                + " more than drawn. An index that is off does not move the ball. Measure where the"
+                + " ball stands and take up what is read by the screw or a shim."));
+    return out.toString();
+  }
+
+  private static String plusMinus(double length) {
+    return length < NOTHING ? "0" : "\u00b1" + Shown.length(length);
+  }
+
+  private static String limit(IndexedSlotting.Limits l, IndexedSlotting.Source source) {
+    return switch (source) {
+      case SPINDLE -> "\u00b1" + angle(l.spindle());
+      case INDEX -> "\u00b1" + angle(l.index());
+      case AXIS -> angle(l.axis());
+      case DEPTH -> "\u00b1" + Shown.length(l.depth());
+      case ALL -> "";
+    };
+  }
+
+  private static String angle(double radians) {
+    return QuantityFormat.fixed(radians, UnitCatalog.ARC_MINUTE, 1);
+  }
+}

@@ -1,0 +1,188 @@
+package reseat.report.ballmount;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import reseat.check.ThreadCheck;
+import reseat.design.StudThread;
+import reseat.mount.ScrewThread;
+import reseat.mount.ThreadComparison;
+import reseat.mount.ThreadComparison.Quantity;
+import reseat.mount.ThreadDuty;
+import reseat.mount.ThreadStrength;
+import reseat.mount.ThreadTolerance;
+import reseat.report.form.Paragraph;
+import reseat.report.form.Shown;
+import reseat.report.form.TextTable;
+import reseat.study.MountResult;
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+
+/** The thread of a stud as a table, beside another thread if one is to be compared. */
+public final class ThreadText {
+
+  private final StudThread stud;
+  private final Optional<ScrewThread> other;
+  private final TextTable table;
+
+  private ThreadText(MountResult result) {
+    stud = result.design().mount().thread().orElseThrow();
+    other = result.design().otherThread();
+    table =
+        other.isPresent()
+            ? new TextTable("lrr", "", thread().designation(), other.get().designation())
+            : new TextTable("lr", "", thread().designation());
+  }
+
+  private ScrewThread thread() {
+    return stud.limits().thread();
+  }
+
+  /** The section on the thread. */
+  public static String of(MountResult result) {
+    return new ThreadText(result).text(result);
+  }
+
+  private String text(MountResult result) {
+    ThreadTolerance limits = stud.limits();
+    StringBuilder out = new StringBuilder();
+    out.append(
+        Paragraph.of(
+            "",
+            String.format(
+                Locale.ROOT,
+                "Thread: %s, fit %s, %s engaged in %s; pitch %.4f mm (%.4g to the inch)",
+                thread(),
+                limits.fit().classes(thread().form()),
+                length(stud.engagement()),
+                stud.body().name(),
+                1e3 * thread().pitch(),
+                thread().threadsPerInch())));
+    each("travel for 1 deg", t -> length(t.travelPerDegree()));
+    each("travel for a clock minute (6 deg)", t -> length(t.travelPerClockMinute()));
+    each("travel for 2 deg, finest by hand", t -> length(t.travelPerDegree() * 2));
+    each("stress area", t -> QuantityFormat.both(t.stressArea(), QuantityKind.AREA));
+    each(
+        "holds itself above a friction of",
+        t -> String.format(Locale.ROOT, "%.3f", t.selfLockingFriction()));
+    each("axial play, most", t -> length(ThreadTolerance.of(t, limits.fit()).axialPlayMax()));
+    Optional<ThreadStrength> strength = result.strength();
+    if (strength.isPresent()) {
+      strength(result, strength.get());
+    }
+    out.append(table.text());
+    if (strength.isPresent()) {
+      out.append(
+          Paragraph.of(
+              "  ",
+              "Overloaded, "
+                  + ThreadCheck.words(strength.get().weakest())
+                  + " first, at "
+                  + force(strength.get().capacity())
+                  + "; load and lock nut pull "
+                  + force(result.threadForce())
+                  + "."));
+    }
+    result.comparison().ifPresent(c -> out.append(Paragraph.of("  ", judged(c))));
+    return out.toString();
+  }
+
+  private void strength(MountResult result, ThreadStrength s) {
+    Map<Quantity, Double> second =
+        result.comparison().map(ThreadComparison::secondValues).orElse(Map.of());
+    row(
+        "screw breaks at",
+        force(s.tensileLoad()),
+        second,
+        Quantity.TENSILE_LOAD,
+        ThreadText::force);
+    row(
+        "screw threads strip at",
+        force(s.screwStrippingLoad()),
+        second,
+        Quantity.SCREW_STRIPPING_LOAD,
+        ThreadText::force);
+    row(
+        "tapped threads strip at",
+        force(s.nutStrippingLoad()),
+        second,
+        Quantity.NUT_STRIPPING_LOAD,
+        ThreadText::force);
+    row(
+        "engage for the screw to break first",
+        length(s.engagementSoScrewBreaks()),
+        second,
+        Quantity.ENGAGEMENT_NEEDED,
+        ThreadText::length);
+    Optional<ThreadDuty> duty = result.comparison().map(ThreadComparison::duty);
+    double load = duty.map(ThreadDuty::axialForce).orElse(result.threadForce());
+    row(
+        "flank pressure under " + force(load),
+        Shown.pressure(s.flankPressure(load)),
+        second,
+        Quantity.FLANK_PRESSURE,
+        Shown::pressure);
+    result
+        .comparison()
+        .ifPresent(
+            c ->
+                row(
+                    "torque to pull " + force(load),
+                    torque(c.firstValues().get(Quantity.LOCK_TORQUE)),
+                    second,
+                    Quantity.LOCK_TORQUE,
+                    ThreadText::torque));
+  }
+
+  private static String judged(ThreadComparison c) {
+    double finer = c.advantageOfFirst(Quantity.TRAVEL_PER_DEGREE);
+    double stronger = c.advantageOfFirst(Quantity.CAPACITY);
+    return String.format(
+        Locale.ROOT,
+        "%s sets %s and bears %s; %s",
+        c.first(),
+        finer >= 1 ? times(finer) + " as finely" : times(1 / finer) + " as coarsely",
+        stronger >= 1 ? times(stronger) + " as much" : "only " + times(stronger) + " as much",
+        (finer >= 1) == (stronger >= 1)
+            ? (finer >= 1 ? c.first() : c.second()) + " is the better on both counts."
+            : "take the finer one unless the strength is needed.");
+  }
+
+  private static String times(double factor) {
+    return String.format(Locale.ROOT, "%.2f times", factor);
+  }
+
+  private void each(String what, Function<ScrewThread, String> value) {
+    if (other.isPresent()) {
+      table.row(what, value.apply(thread()), value.apply(other.get()));
+    } else {
+      table.row(what, value.apply(thread()));
+    }
+  }
+
+  private void row(
+      String what,
+      String first,
+      Map<Quantity, Double> second,
+      Quantity quantity,
+      Function<Double, String> shown) {
+    if (other.isEmpty()) {
+      table.row(what, first);
+    } else {
+      table.row(what, first, second.isEmpty() ? "-" : shown.apply(second.get(quantity)));
+    }
+  }
+
+  private static String length(double metres) {
+    return Shown.length(metres);
+  }
+
+  private static String force(double newtons) {
+    return Shown.force(newtons);
+  }
+
+  private static String torque(double newtonMetres) {
+    return QuantityFormat.both(newtonMetres, QuantityKind.TORQUE);
+  }
+}

@@ -1,0 +1,2 @@
+/** One ball mount: text, JSON and papers. */
+package reseat.report.ballmount;

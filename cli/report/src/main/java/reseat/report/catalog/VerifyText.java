@@ -1,0 +1,74 @@
+package reseat.report.catalog;
+
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import reseat.verification.PublishedValue;
+import reseat.verification.Topic;
+
+/** The table of published values and what the program makes of them. */
+public final class VerifyText {
+
+  private VerifyText() {}
+
+  /**
+   * Prints the table: topic by topic, within it source by source, a line for each value.
+   *
+   * @param topics topics with their values
+   * @param out where to
+   */
+  public static void print(List<Topic> topics, PrintWriter out) {
+    int held = 0;
+    int all = 0;
+    for (Topic topic : topics) {
+      out.println(topic.title());
+      out.println(row("case", "printed", "computed", "differs", "quantity", ""));
+      String source = "";
+      for (PublishedValue v : topic.values()) {
+        String from = v.source() + " (" + v.standing().words() + ")";
+        if (!from.equals(source)) {
+          source = from;
+          out.println("  " + source + ":");
+        }
+        boolean holds = v.holds();
+        out.println(
+            row(
+                v.id(),
+                printed(v.printed()),
+                String.format(Locale.ROOT, "%.9g", v.computed()),
+                String.format(Locale.ROOT, "%.1e", v.difference()),
+                v.quantity() + (v.unit().isEmpty() ? "" : ", " + v.unit()),
+                holds ? "" : "  <-- OUT OF TOLERANCE"));
+        all++;
+        held += holds ? 1 : 0;
+      }
+      out.println();
+    }
+    out.println(
+        held
+            + " of "
+            + all
+            + " values are reproduced to the accuracy of their source, computed now on this"
+            + " machine.");
+  }
+
+  /** The digits that the source has: no zeros that it did not print, no more than ten. */
+  private static String printed(double value) {
+    String shortest = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return shortest.length() <= 12 ? shortest : String.format(Locale.ROOT, "%.9g", value);
+  }
+
+  private static String row(
+      String id, String printed, String computed, String differs, String quantity, String remark) {
+    return String.format(
+        Locale.ROOT,
+        "    %-9s %14s %14s %9s  %s%s",
+        id,
+        printed,
+        computed,
+        differs,
+        quantity,
+        remark);
+  }
+}

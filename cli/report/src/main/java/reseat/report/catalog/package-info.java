@@ -1,0 +1,2 @@
+/** Lists of what the program knows: materials and check values. */
+package reseat.report.catalog;

@@ -1,0 +1,2 @@
+/** A checked design: text, JSON, findings in words. */
+package reseat.report.check;

@@ -1,0 +1,74 @@
+package reseat.report.form;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import reseat.plots.Picture;
+import reseat.report.page.Page;
+
+/** Pictures that can be asked for by name, in the order in which they stand on a page. */
+public class PictureSet {
+
+  private final Map<String, Picture> byName = new LinkedHashMap<>();
+
+  /** Begins without pictures. */
+  public PictureSet() {}
+
+  public final void add(Picture picture) {
+    byName.put(picture.name(), picture);
+  }
+
+  /**
+   * Returns the pictures by name.
+   *
+   * @return in the order of the page
+   */
+  public final Map<String, Picture> byName() {
+    return Collections.unmodifiableMap(byName);
+  }
+
+  /**
+   * Finds a picture.
+   *
+   * @param name its name, in any case of letters
+   * @return the picture; empty if there is none of this name
+   */
+  public final Optional<Picture> named(String name) {
+    return byName.entrySet().stream()
+        .filter(e -> e.getKey().equalsIgnoreCase(name))
+        .map(Map.Entry::getValue)
+        .findFirst();
+  }
+
+  /**
+   * Returns the names.
+   *
+   * @return in the order of the page
+   */
+  public final List<String> names() {
+    return List.copyOf(byName.keySet());
+  }
+
+  /** A picture for a page. */
+  public final Page.Figure figure(String name) {
+    return figure(byName.get(name));
+  }
+
+  private static Page.Figure figure(Picture p) {
+    return new Page.Figure(p.svgElement(), p.title() + ". " + p.caption());
+  }
+
+  /** All pictures whose names begin in a certain way, as blocks of a page. */
+  public final List<Page.Block> beginning(String start) {
+    List<Page.Block> blocks = new ArrayList<>();
+    for (Map.Entry<String, Picture> p : byName.entrySet()) {
+      if (p.getKey().startsWith(start)) {
+        blocks.add(new Page.Drawing(figure(p.getValue())));
+      }
+    }
+    return blocks;
+  }
+}

@@ -1,0 +1,69 @@
+package reseat.report.form;
+
+import reseat.seat.ConeSeat;
+import reseat.seat.CylinderPair;
+import reseat.seat.FlatSeat;
+import reseat.seat.GothicGroove;
+import reseat.seat.Seat;
+import reseat.seat.TrihedralSeat;
+import reseat.seat.VeeGroove;
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
+
+/** A seat in a few words, the included angle beside the flank angle. */
+public final class SeatWords {
+
+  private SeatWords() {}
+
+  public static String of(Seat seat) {
+    return seat.accept(
+        new Seat.Visitor<String>() {
+          @Override
+          public String veeGroove(VeeGroove s) {
+            return "vee groove, flanks at "
+                + angle(s.leftAngle())
+                + " ("
+                + angle(Math.PI - s.leftAngle() - s.rightAngle())
+                + " included)";
+          }
+
+          @Override
+          public String gothicGroove(GothicGroove s) {
+            return "gothic groove, flank radius "
+                + QuantityFormat.both(s.leftRadius(), QuantityKind.LENGTH);
+          }
+
+          @Override
+          public String cylinderPair(CylinderPair s) {
+            return "pins of "
+                + QuantityFormat.both(2 * s.leftRadius(), QuantityKind.LENGTH)
+                + " spaced "
+                + QuantityFormat.both(s.spacing(), QuantityKind.LENGTH);
+          }
+
+          @Override
+          public String trihedralSeat(TrihedralSeat s) {
+            return "trihedral seat, flanks at " + angle(s.firstAngle());
+          }
+
+          @Override
+          public String coneSeat(ConeSeat s) {
+            return "cone, flank at "
+                + angle(s.angle())
+                + " ("
+                + angle(Math.PI - 2 * s.angle())
+                + " included)";
+          }
+
+          @Override
+          public String flatSeat(FlatSeat s) {
+            return "flat";
+          }
+        });
+  }
+
+  private static String angle(double radians) {
+    return QuantityFormat.fixed(radians, UnitCatalog.DEGREE, 2);
+  }
+}

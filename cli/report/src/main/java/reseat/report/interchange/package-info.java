@@ -1,0 +1,2 @@
+/** Several holders on one post: text, JSON and advice on tolerances. */
+package reseat.report.interchange;

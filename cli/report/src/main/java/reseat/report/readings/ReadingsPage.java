@@ -1,0 +1,202 @@
+package reseat.report.readings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import reseat.readings.ColumnAnalysis;
+import reseat.readings.PoseScatter;
+import reseat.readings.ProofOfTarget;
+import reseat.report.page.Page;
+import reseat.study.PredictionStudy;
+
+/** Sets out the page of a remount series: what it proves, what stands out, and all its figures. */
+public final class ReadingsPage {
+
+  /** Readings beyond which the page leaves their table out; the file has them. */
+  private static final int MOST_ROWS = 400;
+
+  private ReadingsPage() {}
+
+  /**
+   * Sets out the page.
+   *
+   * @param report what is reported
+   * @param pictures its pictures
+   * @param stamp where the page comes from
+   * @return the page
+   */
+  public static Page of(ReadingsReport report, ReadingsPictures pictures, List<String> stamp) {
+    List<Page.Section> sections = new ArrayList<>();
+    sections.add(figures(report));
+    sections.add(
+        new Page.Section(
+            "remarks", "What stands out", List.of(new Page.Points(ReadingsRemarks.of(report)))));
+    List<Page.Block> planes = pictures.beginning("plane");
+    for (PredictionStudy study : report.predictions()) {
+      sections.add(prediction(study, planes));
+    }
+    if (report.predictions().isEmpty() && !planes.isEmpty()) {
+      sections.add(new Page.Section("planes", "Scatter in the plane", planes));
+    }
+    for (PoseScatter pose : report.poses()) {
+      sections.add(
+          new Page.Section(
+              "pose",
+              "Motion of the holder",
+              List.of(
+                  new Page.Paragraph(PoseText.head(pose)),
+                  PoseText.table(pose, report.points())
+                      .forPage("Scatter of the motions from mount to mount"))));
+    }
+    if (!report.offsets().isEmpty()) {
+      sections.add(
+          new Page.Section(
+              "offsets",
+              "Offset table",
+              List.of(
+                  new Page.Paragraph(OffsetTableText.explanation(report.offsets().get(0))),
+                  OffsetTableText.table(report.offsets().get(0)).forPage("Offsets by holder"))));
+    }
+    add(sections, "spread", "How the readings are spread", pictures.beginning("histogram"));
+    add(sections, "control", "Control charts", pictures.beginning("control"));
+    sections.add(later(report));
+    if (report.analysis().series().mounts() <= MOST_ROWS) {
+      sections.add(
+          new Page.Section(
+              "readings",
+              "Readings",
+              List.of(AcceptanceSheet.readings(report.analysis()).forPage("As read"))));
+    }
+    return new Page(
+        "Remount test " + report.analysis().series().source(),
+        verdict(report),
+        tone(report),
+        keys(report),
+        figure(pictures),
+        changes(report),
+        sections,
+        stamp);
+  }
+
+  private static void add(
+      List<Page.Section> sections, String id, String title, List<Page.Block> blocks) {
+    if (!blocks.isEmpty()) {
+      sections.add(new Page.Section(id, title, blocks));
+    }
+  }
+
+  private static Page.Figure figure(ReadingsPictures pictures) {
+    Page.Drawing series = (Page.Drawing) pictures.beginning("readings").get(0);
+    return series.figure();
+  }
+
+  private static Page.Section figures(ReadingsReport report) {
+    List<Page.Block> blocks = new ArrayList<>();
+    ReadingsText.head(report).forEach(t -> blocks.add(new Page.Paragraph(t)));
+    blocks.add(ReadingsText.table(report).forPage("s: standard deviation with n - 1"));
+    return new Page.Section("figures", "Figures", blocks);
+  }
+
+  private static Page.Section prediction(PredictionStudy study, List<Page.Block> planes) {
+    List<Page.Block> blocks = new ArrayList<>();
+    blocks.add(
+        PredictionText.tests(study).forPage(study.mounts() + " simulated tool changes beside"));
+    study
+        .fit()
+        .ifPresent(
+            f -> {
+              blocks.add(
+                  PredictionText.amounts(f)
+                      .forPage(
+                          "Amounts from mount to mount with which the simulation scatters as"
+                              + " measured"));
+              PredictionText.told(f, study).forEach(t -> blocks.add(new Page.Paragraph(t)));
+            });
+    blocks.addAll(planes);
+    return new Page.Section("prediction", "Against the prediction", blocks);
+  }
+
+  private static Page.Section later(ReadingsReport report) {
+    List<Page.Block> blocks = new ArrayList<>();
+    List<String> limits = AcceptanceSheet.limits(report.analysis());
+    blocks.add(
+        limits.isEmpty()
+            ? new Page.Paragraph(
+                "Limits for later checks need readings of one holder that scatter.")
+            : new Page.Points(limits));
+    return new Page.Section("limits", "Limits for later checks", blocks);
+  }
+
+  private static List<String> changes(ReadingsReport report) {
+    return report.predictions().isEmpty()
+        ? List.of()
+        : PredictionText.advice(report.predictions().get(0), report.analysis().series());
+  }
+
+  private static List<ColumnAnalysis> withTarget(ReadingsReport report) {
+    return report.analysis().columns().stream().filter(ColumnAnalysis::hasTarget).toList();
+  }
+
+  private static String verdict(ReadingsReport report) {
+    List<ColumnAnalysis> targets = withTarget(report);
+    List<String> open =
+        targets.stream()
+            .filter(c -> !proven(c))
+            .map(c -> c.column().name() + (missed(c) ? " missed" : " not proven"))
+            .toList();
+    boolean changed =
+        report.later().values().stream()
+            .anyMatch(c -> c.signals().stream().anyMatch(s -> s.index() >= c.baseline()));
+    String told =
+        targets.isEmpty()
+            ? "No target was given; the figures speak for themselves."
+            : open.isEmpty()
+                ? "Every target is proven."
+                : "Targets not met: " + String.join(", ", open) + ".";
+    return told + (changed ? " Later checks show a change." : "");
+  }
+
+  private static boolean proven(ColumnAnalysis c) {
+    return c.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.PROVEN).isPresent();
+  }
+
+  private static boolean missed(ColumnAnalysis c) {
+    return c.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.REFUTED).isPresent();
+  }
+
+  private static Page.Tone tone(ReadingsReport report) {
+    return !report.holds()
+        ? Page.Tone.BAD
+        : withTarget(report).isEmpty() ? Page.Tone.PLAIN : Page.Tone.GOOD;
+  }
+
+  private static List<Page.KeyFigure> keys(ReadingsReport report) {
+    List<Page.KeyFigure> keys = new ArrayList<>();
+    for (ColumnAnalysis c : report.analysis().columns()) {
+      if (c.scatter().freedom() < 1) {
+        continue;
+      }
+      String bound =
+          c.bounds()
+              .map(
+                  b ->
+                      "true s below "
+                          + ReadingFigures.scatter(c, b.upperOneSided())
+                          + " with "
+                          + ReadingsRemarks.percent(b.confidence())
+                          + " confidence")
+              .orElse("the gauge does not resolve it");
+      String wanted =
+          c.proof().map(p -> ", wanted " + ReadingFigures.given(c, p.target())).orElse("");
+      keys.add(
+          new Page.KeyFigure(
+              String.format(Locale.ROOT, "Standard deviation of %s", c.column().name()),
+              ReadingFigures.scatter(c, c.scatter().s()),
+              bound + wanted,
+              !c.hasTarget()
+                  ? Page.Tone.PLAIN
+                  : proven(c) ? Page.Tone.GOOD : missed(c) ? Page.Tone.BAD : Page.Tone.CAREFUL));
+    }
+    return keys;
+  }
+}

@@ -1,0 +1,264 @@
+package reseat.report.readings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import reseat.readings.ColumnAnalysis;
+import reseat.readings.ControlChart;
+import reseat.readings.Drift;
+import reseat.readings.GaugeNoise;
+import reseat.readings.NormalShape;
+import reseat.readings.Outliers;
+import reseat.readings.ProofOfTarget;
+import reseat.readings.ScatterBounds;
+import reseat.readings.SeriesAnalysis;
+import reseat.readings.TemperatureRegression;
+import reseat.readings.UnitSlip;
+import reseat.units.QuantityKind;
+
+/** What stands out in a remount series, one sentence each, and what to do about it. */
+public final class ReadingsRemarks {
+
+  private final ReadingsReport report;
+  private final SeriesAnalysis analysis;
+  private final List<String> out = new ArrayList<>();
+
+  private ReadingsRemarks(ReadingsReport report) {
+    this.report = report;
+    this.analysis = report.analysis();
+  }
+
+  /**
+   * Lists the remarks.
+   *
+   * @param report what is reported
+   * @return one text each
+   */
+  public static List<String> of(ReadingsReport report) {
+    ReadingsRemarks remarks = new ReadingsRemarks(report);
+    remarks.analysis.columns().forEach(remarks::about);
+    remarks.aboutTheBound();
+    remarks.analysis.columns().forEach(remarks::aboutLaterChecks);
+    return remarks.out;
+  }
+
+  public static String percent(double share) {
+    return String.format(Locale.ROOT, "%s %%", number(100 * share));
+  }
+
+  private static String number(double value) {
+    double rounded = Math.rint(value * 1e6) / 1e6;
+    return rounded == Math.rint(rounded) ? String.valueOf((long) rounded) : String.valueOf(rounded);
+  }
+
+  private static String p(double p) {
+    return p < 0.001 ? "p below 0.001" : String.format(Locale.ROOT, "p %.3f", p);
+  }
+
+  private void about(ColumnAnalysis c) {
+    String name = c.column().name() + ": ";
+    if (c.scatter().freedom() > 0 && c.scatter().s() == 0) {
+      out.add(
+          name
+              + "all settled readings are equal: the gauge cannot resolve this mount. "
+              + c.bounds()
+                  .map(
+                      b ->
+                          "From its step the true s is below "
+                              + ReadingFigures.scatter(c, b.upperOneSided())
+                              + " with "
+                              + percent(b.confidence())
+                              + " confidence.")
+                  .orElse("Give its step with --resolution, or use a finer gauge."));
+      c.proof().ifPresent(proof -> aboutTarget(c, proof));
+      return;
+    }
+    for (Outliers.Flag f : c.flagged()) {
+      out.add(
+          name
+              + "mount "
+              + analysis.series().cycle(f.index())
+              + " (line "
+              + analysis.series().line(f.index())
+              + ", "
+              + ReadingFigures.reading(c, f.value())
+              + ") stands out: "
+              + String.format(Locale.ROOT, "%.2f", f.statistic())
+              + " s from the mean, limit "
+              + String.format(Locale.ROOT, "%.2f", f.limit())
+              + ". It is counted; look for a chip or a misreading before leaving it out (put # before its line)."
+              + slip(c, f.value()));
+    }
+    c.drift().ifPresent(d -> aboutDrift(c, d));
+    c.temperature().ifPresent(t -> aboutTemperature(c, t));
+    c.gauge().ifPresent(g -> aboutGauge(c, g));
+    // A flagged reading alone makes the rest look not normal, and has been told already.
+    c.shape()
+        .filter(s -> c.flagged().isEmpty() && s.p() < analysis.options().falseAlarm())
+        .ifPresent(s -> aboutShape(c, s));
+    c.proof().ifPresent(proof -> aboutTarget(c, proof));
+  }
+
+  private static String slip(ColumnAnalysis c, double value) {
+    return UnitSlip.between(value, c.usual(), c.scatterWithoutFlagged().s())
+        .map(s -> " It is such a multiple of the others as comes from " + s.words() + ".")
+        .orElse("");
+  }
+
+  private void aboutDrift(ColumnAnalysis c, Drift d) {
+    if (d.verdict() == Drift.Verdict.STEADY) {
+      return;
+    }
+    String name = c.column().name() + ": ";
+    if (d.hasDirection()) {
+      out.add(
+          name
+              + "the settled readings still drift, "
+              + ReadingFigures.scatter(c, d.change())
+              + " over the test ("
+              + p(Math.min(d.line().p(), d.monotonic().p()))
+              + "). From mount to mount s is only "
+              + ReadingFigures.scatter(c, d.differences().sigma())
+              + "; find the drift before quoting the scatter.");
+    } else if (d.verdict() == Drift.Verdict.WANDERING) {
+      out.add(
+          name
+              + "neighbouring mounts are more alike than chance allows ("
+              + p(d.differences().p())
+              + "): something wanders, for instance temperature.");
+    } else {
+      out.add(
+          name
+              + "neighbouring mounts alternate more than chance allows ("
+              + p(d.differences().p())
+              + "): look for two states, for instance two ways of tightening.");
+    }
+  }
+
+  private void aboutTemperature(ColumnAnalysis c, TemperatureRegression t) {
+    if (t.alone().p() >= analysis.options().falseAlarm()) {
+      return;
+    }
+    out.add(
+        c.column().name()
+            + ": follows the temperature by "
+            + ReadingFigures.scatter(c, t.alone().slope())
+            + "/K ("
+            + p(t.alone().p())
+            + ")"
+            + (t.isConfounded()
+                ? "; but the temperature ran one way through the test, so drift would look the"
+                    + " same."
+                : "; without it s is " + ReadingFigures.scatter(c, t.alone().residual()) + "."));
+  }
+
+  private void aboutGauge(ColumnAnalysis c, GaugeNoise g) {
+    if (g.mount().isEmpty()) {
+      out.add(
+          c.column().name()
+              + ": not resolvable: the gauge noise is as large as the scatter; the mount is below "
+              + ReadingFigures.scatter(c, g.mountBelow(analysis.options().confidence()))
+              + ". Use a finer gauge.");
+    } else if (g.isCoarse()) {
+      out.add(
+          c.column().name()
+              + ": the gauge reads in steps of "
+              + ReadingFigures.reading(c, g.resolution())
+              + ", coarser than the scatter; s is rough.");
+    }
+  }
+
+  private void aboutShape(ColumnAnalysis c, NormalShape s) {
+    out.add(
+        c.column().name()
+            + ": the settled readings do not look normal ("
+            + p(s.p())
+            + "): perhaps two resting places. Bounds and intervals are then rough.");
+  }
+
+  private void aboutTarget(ColumnAnalysis c, ProofOfTarget proof) {
+    String start =
+        c.column().name()
+            + ": the target, true s of at most "
+            + ReadingFigures.given(c, proof.target());
+    String confidence = percent(analysis.options().confidence());
+    switch (proof.verdict()) {
+      case PROVEN -> out.add(start + ", is proven with " + confidence + " confidence.");
+      case REFUTED ->
+          out.add(
+              start
+                  + ", is missed: the true s is above "
+                  + ReadingFigures.scatter(c, proof.bounds().lowerOneSided())
+                  + " with "
+                  + confidence
+                  + " confidence.");
+      case OPEN ->
+          out.add(
+              start
+                  + ", is not proven"
+                  + (proof.furtherMounts() > 0
+                      ? "; with the same s it takes "
+                          + ReadingsText.counted(proof.furtherMounts(), "more mount")
+                          + "."
+                      : proof.bounds().s() < proof.target()
+                          ? "; it takes more mounts or a finer gauge."
+                          : ", and no number of further mounts with this s would prove it."));
+    }
+  }
+
+  private void aboutTheBound() {
+    analysis.columns().stream()
+        .map(ColumnAnalysis::bounds)
+        .flatMap(Optional::stream)
+        .filter(b -> b.s() > 0)
+        .findFirst()
+        .ifPresent(this::aboutTheBound);
+  }
+
+  private void aboutTheBound(ScatterBounds b) {
+    out.add(
+        String.format(
+            Locale.ROOT,
+            "From so many mounts the true scatter may be up to %.2f times the one found (%s, for"
+                + " normal readings).",
+            b.upperOneSided() / b.s(),
+            percent(b.confidence())));
+  }
+
+  private void aboutLaterChecks(ColumnAnalysis c) {
+    ControlChart chart = report.later().get(c.column().name());
+    if (chart == null) {
+      return;
+    }
+    int added = chart.readings().size() - chart.baseline();
+    String name = report.laterFile() + ", " + c.column().name() + ": ";
+    List<ControlChart.Signal> signals =
+        chart.signals().stream().filter(s -> s.index() >= chart.baseline()).toList();
+    out.add(
+        name
+            + ReadingsText.counted(added, "later reading")
+            + (signals.isEmpty() ? " within " : " held to ")
+            + ReadingFigures.level(c, chart.lowerLimit())
+            + " to "
+            + ReadingFigures.level(c, chart.upperLimit())
+            + (signals.isEmpty() ? ", no run seen." : ".")
+            + (c.flagged().isEmpty()
+                ? ""
+                : " The limits are wide: they hold the flagged reading of the first series."));
+    for (ControlChart.Signal s : signals) {
+      out.add(
+          name + "reading " + (s.index() - chart.baseline() + 1) + ": " + s.rule().words() + ".");
+    }
+  }
+
+  /**
+   * Names the unit of a slope.
+   *
+   * @param c a column
+   * @return true for a length
+   */
+  public static boolean isLength(ColumnAnalysis c) {
+    return c.column().quantity() == QuantityKind.LENGTH;
+  }
+}

@@ -1,0 +1,59 @@
+package reseat.report.readings;
+
+import java.util.List;
+import java.util.Map;
+import reseat.readings.ColumnAnalysis;
+import reseat.readings.ControlChart;
+import reseat.readings.OffsetTable;
+import reseat.readings.PoseScatter;
+import reseat.readings.ProofOfTarget;
+import reseat.readings.SeriesAnalysis;
+import reseat.space.Vec3;
+import reseat.study.PredictionStudy;
+
+/**
+ * All that is reported of a remount series.
+ *
+ * @param analysis the series analysed
+ * @param offsets offset tables: one with several holders, else none
+ * @param laterFile name of the file of later checks, empty if there is none
+ * @param later charts of the later checks by the name of the column, the baseline first
+ * @param poses motions of the holder as a whole: one if the layout of the probes was given
+ * @param points points whose shift is told from the pose, m
+ * @param predictions the series beside the simulated one; none if no design was given
+ */
+public record ReadingsReport(
+    SeriesAnalysis analysis,
+    List<OffsetTable> offsets,
+    String laterFile,
+    Map<String, ControlChart> later,
+    List<PoseScatter> poses,
+    List<Vec3> points,
+    List<PredictionStudy> predictions) {
+
+  /** Copies lists and map. */
+  public ReadingsReport {
+    offsets = List.copyOf(offsets);
+    later = Map.copyOf(later);
+    poses = List.copyOf(poses);
+    points = List.copyOf(points);
+    predictions = List.copyOf(predictions);
+  }
+
+  /**
+   * Tells whether everything that was asked for is shown.
+   *
+   * @return true if every target given is proven and no later check signals a change
+   */
+  public boolean holds() {
+    boolean proven =
+        analysis.columns().stream()
+            .filter(ColumnAnalysis::hasTarget)
+            .allMatch(
+                c ->
+                    c.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.PROVEN).isPresent());
+    return proven
+        && later.values().stream()
+            .allMatch(c -> c.signals().stream().noneMatch(s -> s.index() >= c.baseline()));
+  }
+}

@@ -1,0 +1,257 @@
+package reseat.report.readings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import reseat.readings.AnalysisOptions;
+import reseat.readings.ColumnAnalysis;
+import reseat.readings.Drift;
+import reseat.readings.GaugeNoise;
+import reseat.readings.ProofOfTarget;
+import reseat.readings.Repeatability;
+import reseat.readings.ScatterBounds;
+import reseat.readings.SeriesAnalysis;
+import reseat.readings.Settling;
+import reseat.report.form.Paragraph;
+import reseat.report.form.TextTable;
+import reseat.units.QuantityFormat;
+
+/** A remount series on one screen: a table with a column for each probe, then what stands out. */
+public final class ReadingsText {
+
+  private static final String NONE = "-";
+
+  private final ReadingsReport report;
+  private final SeriesAnalysis analysis;
+  private final AnalysisOptions options;
+  private final List<ColumnAnalysis> columns;
+
+  private ReadingsText(ReadingsReport report) {
+    this.report = report;
+    this.analysis = report.analysis();
+    this.options = analysis.options();
+    this.columns = analysis.columns();
+  }
+
+  /**
+   * Writes the report.
+   *
+   * @param report what is reported
+   * @return text of whole lines
+   */
+  public static String of(ReadingsReport report) {
+    return new ReadingsText(report).text();
+  }
+
+  private String text() {
+    StringBuilder out = new StringBuilder();
+    out.append(Paragraph.of("", headline()));
+    out.append(Paragraph.of("", settled())).append('\n');
+    out.append(table().text()).append('\n');
+    for (String remark : ReadingsRemarks.of(report)) {
+      out.append(Paragraph.of("", remark));
+    }
+    report
+        .predictions()
+        .forEach(p -> out.append('\n').append(PredictionText.of(p, analysis.series())));
+    report.poses().forEach(p -> out.append('\n').append(PoseText.of(p, report.points())));
+    if (!report.offsets().isEmpty()) {
+      out.append('\n').append(OffsetTableText.of(report.offsets().get(0)));
+    }
+    return out.toString();
+  }
+
+  private String headline() {
+    int mounts = analysis.series().mounts();
+    int unmade = analysis.series().notMade();
+    long holders = analysis.series().holders().stream().distinct().count();
+    return analysis.series().source()
+        + ": "
+        + counted(mounts, "mount")
+        + ", "
+        + counted(columns.size(), "probe")
+        + (holders > 1 ? ", " + holders + " holders" : "")
+        + (unmade > 0 ? "; " + counted(unmade, "row") + " without readings passed over" : "");
+  }
+
+  private String settled() {
+    int n = analysis.series().mounts() - analysis.wearIn();
+    if (!analysis.hasSettled()) {
+      return "Not settled within the test: the readings were still running at the end. All mounts"
+          + " are counted below, so the scatter holds that run; make more mounts.";
+    }
+    if (options.wearIn() >= 0) {
+      return options.wearIn() == 0
+          ? "No mounts are left out."
+          : "The first " + options.wearIn() + " mounts are left out as told; " + n + " count.";
+    }
+    if (analysis.series().mounts() < Settling.LEAST_MOUNTS) {
+      return "Too few mounts to look for wear-in: at least "
+          + Settling.LEAST_MOUNTS
+          + " are needed.";
+    }
+    String alarm = " (chance of a false alarm " + ReadingsRemarks.percent(options.falseAlarm());
+    return analysis.wearIn() == 0
+        ? "Settled from the first mount: no wear-in is seen" + alarm + ")."
+        : "Settled after mount "
+            + analysis.series().cycle(analysis.wearIn() - 1)
+            + alarm
+            + "); "
+            + n
+            + " mounts count as settled.";
+  }
+
+  public static String counted(int n, String word) {
+    return n + " " + word + (n == 1 ? "" : "s");
+  }
+
+  /**
+   * Makes the table of figures.
+   *
+   * @param report what is reported
+   * @return a column for each probe
+   */
+  public static TextTable table(ReadingsReport report) {
+    return new ReadingsText(report).table();
+  }
+
+  /**
+   * Says which mounts are counted.
+   *
+   * @param report what is reported
+   * @return two sentences
+   */
+  public static List<String> head(ReadingsReport report) {
+    ReadingsText text = new ReadingsText(report);
+    return List.of(text.headline() + ".", text.settled());
+  }
+
+  private TextTable table() {
+    List<String> head = new ArrayList<>(List.of(""));
+    columns.forEach(c -> head.add(c.column().name() + ", " + c.column().unit().symbol()));
+    TextTable table = new TextTable("l" + "r".repeat(columns.size()), head.toArray(String[]::new));
+    row(table, "all: mean", c -> c.all().map(r -> ReadingFigures.mean(c, r)));
+    row(table, "all: s", c -> c.all().map(r -> ReadingFigures.scatterNumber(c, r.s())));
+    row(table, "all: range", c -> c.all().map(r -> ReadingFigures.readingNumber(c, r.range())));
+    String confidence = ReadingsRemarks.percent(options.confidence());
+    boolean several = columns.get(0).holders().isPresent();
+    String part = several ? "one holder: " : "settled: ";
+    if (!several) {
+      row(table, part + "mean", c -> c.settled().map(r -> ReadingFigures.mean(c, r)));
+    }
+    row(table, part + "s", c -> scatter(c).map(s -> ReadingFigures.scatterNumber(c, s)));
+    row(
+        table,
+        part + "4 s (ISO 230-2 form)",
+        c ->
+            scatter(c)
+                .map(s -> ReadingFigures.scatterNumber(c, Repeatability.ISO_230_MULTIPLIER * s)));
+    if (!several) {
+      row(
+          table,
+          part + "range",
+          c -> c.settled().map(r -> ReadingFigures.readingNumber(c, r.range())));
+    }
+    row(
+        table,
+        "true s below, " + confidence,
+        c ->
+            c.bounds()
+                .map(ScatterBounds::upperOneSided)
+                .map(s -> ReadingFigures.scatterNumber(c, s)));
+    if (!several) {
+      row(
+          table,
+          ReadingsRemarks.percent(options.share()) + " of mounts within mean ±",
+          c -> c.toleranceFactor().map(k -> ReadingFigures.scatterNumber(c, k * c.scatter().s())));
+    }
+    row(
+        table,
+        "gauge noise, s",
+        c ->
+            c.gauge()
+                .map(GaugeNoise::gauge)
+                .filter(s -> s > 0)
+                .map(s -> ReadingFigures.scatterNumber(c, s)));
+    row(table, "mount alone, s", this::alone);
+    if (several) {
+      row(
+          table,
+          "between holders, s",
+          c -> c.holders().map(h -> ReadingFigures.scatterNumber(c, h.interchangeability())));
+    }
+    row(
+        table,
+        "reversal, two directions",
+        c -> c.directions().map(d -> ReadingFigures.scatterNumber(c, d.meanReversal())));
+    row(
+        table,
+        "both directions (ISO 230-2 form)",
+        c -> c.directions().map(d -> ReadingFigures.scatterNumber(c, d.repeatability())));
+    row(table, "drift", c -> c.drift().map(ReadingsText::drift));
+    row(table, "flagged", ReadingsText::flagged);
+    row(table, "without flagged: s", this::withoutFlagged);
+    row(
+        table,
+        "target",
+        c ->
+            c.hasTarget()
+                ? c.proof().map(p -> verdict(c, p)).or(() -> Optional.of("not proven"))
+                : Optional.empty());
+    return table;
+  }
+
+  private void row(TextTable table, String name, Function<ColumnAnalysis, Optional<String>> cell) {
+    List<String> cells = new ArrayList<>(List.of(name));
+    columns.forEach(c -> cells.add(cell.apply(c).orElse(NONE)));
+    if (cells.subList(1, cells.size()).stream().anyMatch(s -> !s.equals(NONE))) {
+      table.row(cells.toArray(String[]::new));
+    }
+  }
+
+  private static Optional<Double> scatter(ColumnAnalysis c) {
+    return c.scatter().freedom() < 1 ? Optional.empty() : Optional.of(c.scatter().s());
+  }
+
+  private Optional<String> alone(ColumnAnalysis c) {
+    return c.gauge()
+        .filter(g -> g.gauge() > 0 || g.s() == 0)
+        .map(
+            g ->
+                g.mount().isPresent()
+                    ? ReadingFigures.scatterNumber(c, g.mount().getAsDouble())
+                    : "not resolvable");
+  }
+
+  private static String drift(Drift d) {
+    return switch (d.verdict()) {
+      case STEADY -> "none seen";
+      case RISING -> "rising";
+      case FALLING -> "falling";
+      case WANDERING -> "wandering";
+      case ALTERNATING -> "alternating";
+    };
+  }
+
+  private static Optional<String> flagged(ColumnAnalysis c) {
+    return c.drift().isEmpty()
+        ? Optional.empty()
+        : Optional.of(c.flagged().isEmpty() ? "none" : String.valueOf(c.flagged().size()));
+  }
+
+  private Optional<String> withoutFlagged(ColumnAnalysis c) {
+    return c.flagged().isEmpty()
+        ? Optional.empty()
+        : Optional.of(ReadingFigures.scatterNumber(c, c.scatterWithoutFlagged().s()));
+  }
+
+  private static String verdict(ColumnAnalysis c, ProofOfTarget p) {
+    String target = "s " + QuantityFormat.significantNumber(p.target(), c.column().unit(), 3);
+    return switch (p.verdict()) {
+      case PROVEN -> target + " proven";
+      case REFUTED -> target + " MISSED";
+      case OPEN -> target + " not proven";
+    };
+  }
+}

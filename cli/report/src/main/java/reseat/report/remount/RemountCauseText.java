@@ -1,0 +1,120 @@
+package reseat.report.remount;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
+import reseat.numerics.Spread;
+import reseat.remount.Cause;
+import reseat.remount.CauseShares;
+import reseat.report.form.Paragraph;
+import reseat.report.form.Shown;
+import reseat.report.form.TextTable;
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+
+/** What causes the scatter of tool changes, and what was assumed of each cause. */
+public final class RemountCauseText {
+
+  private RemountCauseText() {}
+
+  public static String of(CouplingDesign design, CauseShares shares) {
+    if (shares.mounts() - shares.dropped() < 2) {
+      return "\nWhat causes it cannot be told: every mount failed with one luck or another.\n";
+    }
+    List<String> head = new ArrayList<>(List.of("cause"));
+    for (int k = 0; k < 3; k++) {
+      head.add(design.axes().axis(k).name() + " µm");
+      head.add("%");
+    }
+    head.add("assumed from mount to mount");
+    TextTable table = new TextTable("lrrrrrrl", head.toArray(String[]::new));
+    int figures = RemountText.figures(shares.mounts());
+    for (CauseShares.Share s : shares.causes()) {
+      List<String> row = new ArrayList<>(List.of(s.cause().words()));
+      for (int k = 0; k < 3; k++) {
+        row.add(Shown.micrometres(s.alone().component(k), figures));
+        row.add(percent(s.first().component(k)) + "/" + percent(s.total().component(k)));
+      }
+      row.add(assumed(s.cause(), design));
+      table.row(row.toArray(String[]::new));
+    }
+    List<String> row = new ArrayList<>(List.of("interaction"));
+    for (int k = 0; k < 3; k++) {
+      row.add("");
+      row.add(
+          String.format(
+              Locale.ROOT,
+              "%.0f±%.0f",
+              100 * shares.interaction().component(k),
+              Math.ceil(100 * shares.interactionError().component(k))));
+    }
+    row.add("what the first shares leave, and how well it is known");
+    table.row(row.toArray(String[]::new));
+    return "\nWhat causes it\n"
+        + table.text()
+        + Paragraph.of(
+            "  ",
+            "µm: standard deviation when the cause alone is at work. %: share of the variance that"
+                + " it causes alone / that it has a part in. From "
+                + shares.mounts()
+                + " mounts in each of "
+                + CauseShares.SETS
+                + " sets"
+                + (shares.dropped() == 0 ? "." : "; " + shares.dropped() + " left out as failed."));
+  }
+
+  /** A share is estimated, so it can come out a little below nothing or above all. */
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f", 100 * Math.min(1, Math.max(0, share)));
+  }
+
+  private static String assumed(Cause cause, CouplingDesign d) {
+    return switch (cause) {
+      case FRICTION ->
+          Shown.figures(d.friction().nominal(), 2)
+              + shown(d.remount().friction(), QuantityKind.RATIO)
+              + " at each contact";
+      case PRELOAD_SIZE -> sizes(d);
+      case PRELOAD_LINE -> lines(d);
+      case APPROACH -> "1 to 3 contacts close last, at random";
+      case TEMPERATURE ->
+          "holder" + shown(d.remount().temperature(), QuantityKind.TEMPERATURE_DIFFERENCE);
+      case FILM -> "each contact" + shown(d.remount().film(), QuantityKind.LENGTH);
+    };
+  }
+
+  private static String sizes(CouplingDesign d) {
+    List<String> parts = new ArrayList<>();
+    for (Preload p : d.preloads()) {
+      parts.add(p.name() + shown(p.forceSpread(), QuantityKind.RATIO));
+    }
+    return parts.isEmpty() ? "no preload" : joined(parts);
+  }
+
+  private static String lines(CouplingDesign d) {
+    List<String> parts = new ArrayList<>();
+    for (Preload p : d.preloads()) {
+      parts.add(
+          p.name()
+              + " ± "
+              + QuantityFormat.metric(p.lineSpread().limit(), QuantityKind.LENGTH)
+              + ", ± "
+              + QuantityFormat.metric(p.tiltSpread().limit(), QuantityKind.ANGLE));
+    }
+    return parts.isEmpty() ? "no preload" : joined(parts);
+  }
+
+  /** All parts if they are few, else the first with the number of the others. */
+  private static String joined(List<String> parts) {
+    return parts.size() == 1 ? parts.get(0) : parts.get(0) + " and " + (parts.size() - 1) + " more";
+  }
+
+  private static String shown(Spread spread, QuantityKind kind) {
+    return " ± "
+        + QuantityFormat.metric(spread.limit(), kind)
+        + " "
+        + spread.shape().name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,256 @@
+package reseat.report.remount;
+
+import java.util.Locale;
+import reseat.design.CouplingDesign;
+import reseat.numerics.VectorScatter;
+import reseat.remount.RemountPlan;
+import reseat.remount.RemountScatter;
+import reseat.report.form.Paragraph;
+import reseat.report.form.Shown;
+import reseat.report.form.TextTable;
+import reseat.space.Vec3;
+import reseat.study.RemountStudy;
+
+/** Simulated tool changes on one screen: the verdict, the scatter, its causes, will it seat. */
+public final class RemountText {
+
+  /** Mounts from which a standard deviation is known well enough for a second figure. */
+  private static final long TWO_FIGURES_FROM = 201;
+
+  private final RemountStudy study;
+  private final CouplingDesign design;
+  private final RemountScatter scatter;
+  private final int figures;
+
+  private RemountText(RemountStudy study) {
+    this.study = study;
+    design = study.design();
+    scatter = study.scatter();
+    figures = figures(scatter.seated());
+  }
+
+  /** The figures that a sample deserves: two if its scatter is known within 5 %, else one. */
+  public static int figures(long mounts) {
+    return mounts < TWO_FIGURES_FROM ? 1 : 2;
+  }
+
+  /**
+   * Writes the result.
+   *
+   * @param study what came of the simulation
+   * @return text of whole lines
+   */
+  public static String of(RemountStudy study) {
+    return new RemountText(study).text();
+  }
+
+  private String text() {
+    StringBuilder out = new StringBuilder(6000);
+    if (!design.title().isEmpty()) {
+      out.append(Paragraph.of("", design.title()));
+    }
+    out.append(Paragraph.of("", verdict()));
+    failures(out);
+    if (scatter.seated() > 1) {
+      repeatability(out);
+      place(out);
+      rotation(out);
+      after(out);
+    }
+    study.causes().ifPresent(c -> out.append(RemountCauseText.of(design, c)));
+    out.append(SeatingText.of(study));
+    if (scatter.seated() > 1) {
+      bounds(out);
+    }
+    out.append('\n')
+        .append(
+            Paragraph.of(
+                "",
+                "Not in the model: partial slip inside a contact patch, wear and wear-in, creep of"
+                    + " bonds, impact, vibration, bending of plate and holder, dirt beyond the film"
+                    + " stated. A remount test shows what these add."));
+    return out.toString();
+  }
+
+  private String verdict() {
+    RemountPlan plan = scatter.plan();
+    StringBuilder missed = new StringBuilder();
+    for (int k = 0; k < 3; k++) {
+      if (scatter.seated() > 1 && !study.holds(k)) {
+        missed.append(missed.length() == 0 ? "" : " and ").append(axis(k));
+      }
+    }
+    String seated =
+        scatter.failed() == 0
+            ? "all seated"
+            : scatter.failed() + " of them fail (" + percent(scatter.failed(), plan.mounts()) + ")";
+    boolean asked = false;
+    for (int k = 0; k < 3; k++) {
+      asked |= !Double.isInfinite(target(k));
+    }
+    String kept =
+        scatter.seated() < 2
+            ? "there is no scatter to speak of."
+            : missed.length() > 0
+                ? "the tool point scatters beyond its target along " + missed + "."
+                : asked
+                    ? "the tool point keeps within its targets."
+                    : "no target is stated for the tool point.";
+    return (study.holds() ? "HOLDS: " : "FAILS: ")
+        + plan.mounts()
+        + " tool changes simulated (seed "
+        + plan.seed()
+        + "), "
+        + seated
+        + "; "
+        + kept;
+  }
+
+  private static String percent(long part, long whole) {
+    return Shown.figures(100.0 * part / whole, 2) + " %";
+  }
+
+  private void failures(StringBuilder out) {
+    if (scatter.failures().isEmpty()) {
+      return;
+    }
+    out.append("\nFailed mounts, not in the figures below\n");
+    for (RemountScatter.Failure f : scatter.failures()) {
+      out.append(Paragraph.of("  ", f.count() + ": the holder " + f.words()));
+    }
+  }
+
+  private void repeatability(StringBuilder out) {
+    VectorScatter tool = scatter.toolPoint();
+    TextTable table =
+        new TextTable("lllllll", "axis", "± 95 %", "", "standard deviation s", "wanted", "", "");
+    for (int k = 0; k < 3; k++) {
+      double band = tool.band().component(k);
+      double deviation = tool.deviation().component(k);
+      boolean none = Double.isInfinite(target(k));
+      table.row(
+          axis(k),
+          "± " + Shown.small(band, figures),
+          deviation > 0 ? String.format(Locale.ROOT, "= %.2f s", band / deviation) : "",
+          Shown.small(deviation, figures),
+          none ? "-" : "± " + Shown.small(target(k)),
+          none ? "" : study.holds(k) ? "holds" : "FAILS",
+          none ? "" : share(band / target(k)));
+    }
+    out.append("\nScatter of the tool point about its mean place\n")
+        .append(table.text())
+        .append(
+            Paragraph.of(
+                "  ",
+                "± 95 %: half-width about the mean that holds 95 % of the mounts. "
+                    + sampleWords()));
+  }
+
+  private String sampleWords() {
+    double part = 1.96 / Math.sqrt(2.0 * (scatter.seated() - 1));
+    return String.format(
+        Locale.ROOT,
+        "With %d mounts s is known within about %s %% (95 %% confidence).",
+        scatter.seated(),
+        Shown.plain(100 * part, 2));
+  }
+
+  private static String share(double ofTarget) {
+    return String.format(Locale.ROOT, "uses %.0f %%", 100 * ofTarget);
+  }
+
+  private void place(StringBuilder out) {
+    VectorScatter tool = scatter.toolPoint();
+    TextTable table = new TextTable("llll", "axis", "mean shift", "range", "least to greatest, µm");
+    for (int k = 0; k < 3; k++) {
+      table.row(
+          axis(k),
+          Shown.small(known(tool, k), figures),
+          Shown.small(tool.range().component(k), figures),
+          Shown.micrometres(tool.least().component(k), 2)
+              + " to "
+              + Shown.micrometres(tool.greatest().component(k), 2));
+    }
+    out.append("\nPlace of the tool point, against rest without friction under nominal preload\n")
+        .append(table.text());
+  }
+
+  /** A mean, or zero where the sample does not tell it from zero (two standard errors). */
+  private static double known(VectorScatter v, int axis) {
+    double mean = v.mean().component(axis);
+    double error = v.deviation().component(axis) / Math.sqrt((double) v.count());
+    return Math.abs(mean) < 2 * error ? 0 : mean;
+  }
+
+  private void rotation(StringBuilder out) {
+    VectorScatter turn = scatter.rotation();
+    TextTable table = new TextTable("lrrrr", "about", "mean", "± 95 %", "s", "range");
+    for (int k = 0; k < 3; k++) {
+      table.row(
+          axis(k),
+          Shown.figures(1e6 * known(turn, k), figures),
+          microradians(turn.band(), k),
+          microradians(turn.deviation(), k),
+          microradians(turn.range(), k));
+    }
+    out.append("\nRotation of the holder, µrad\n").append(table.text());
+  }
+
+  private String microradians(Vec3 v, int axis) {
+    return Shown.figures(1e6 * v.component(axis), figures);
+  }
+
+  private void after(StringBuilder out) {
+    if (scatter.afterCut().count() > 1) {
+      out.append("\nAfter the load '")
+          .append(scatter.plan().cutCase())
+          .append("' has come and gone the tool point stands off by\n")
+          .append(further(scatter.afterCut()));
+    }
+    if (scatter.afterReclamp().count() > 1) {
+      out.append("\nAfter letting the preload go and clamping again it stands off by a further\n")
+          .append(further(scatter.afterReclamp()));
+    }
+  }
+
+  private String further(VectorScatter v) {
+    TextTable table = new TextTable("llll", "axis", "mean", "± 95 % about it", "range");
+    for (int k = 0; k < 3; k++) {
+      table.row(
+          axis(k),
+          Shown.small(known(v, k), figures),
+          "± " + Shown.small(v.band().component(k), figures),
+          Shown.small(v.range().component(k), figures));
+    }
+    return table.text();
+  }
+
+  private void bounds(StringBuilder out) {
+    TextTable table = new TextTable("lll", "axis", "friction could hold it off by", "simulated");
+    for (int k = 0; k < 3; k++) {
+      table.row(
+          axis(k),
+          Shown.small(study.bound().toolPoint().component(k)),
+          "± " + Shown.small(scatter.toolPoint().band().component(k), figures));
+    }
+    out.append("\nClosed upper scales of friction beside the simulation\n")
+        .append(table.text())
+        .append(
+            Paragraph.of(
+                "  ",
+                "Friction force over normal stiffness, µN/kn, is at most "
+                    + Shown.small(study.bound().perContact())
+                    + " at a contact; carried to the tool point, root sum square. Full slip of a"
+                    + " contact, 1.5 µN/kt: "
+                    + Shown.small(study.bound().fullSlip())
+                    + ". The simulation also counts preload, temperature and film."));
+  }
+
+  private String axis(int k) {
+    return design.axes().axis(k).name();
+  }
+
+  private double target(int k) {
+    return design.targets().repeatability().limit(k);
+  }
+}

@@ -1,0 +1,2 @@
+/** Simulated tool changes: text and JSON. */
+package reseat.report.remount;

@@ -1,0 +1,2 @@
+/** Searches and sweeps over designs: text, tables, JSON and pictures. */
+package reseat.report.search;
