@@ -3,81 +3,101 @@ package reseat.report.check;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
+import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 
-/** Findings for the screen: the verdict in a line, what is wrong in full, what is kept by name. */
+/** Findings for the screen: what fails in full, two decisions in full, the rest counted. */
 public final class FindingsText {
 
   private static final String INDENT = "    ";
 
+  /** Most failures told in full on a short screen. */
+  private static final int FAILURES = 4;
+
+  /** Most decisions told in full on a short screen. */
+  private static final int DECISIONS = 2;
+
   private FindingsText() {}
 
-  /** One line that says whether all holds. */
-  public static String verdict(List<Finding> findings) {
-    int failures = count(findings, Severity.FAIL);
-    int warnings = count(findings, Severity.WARNING);
-    int judged = failures + warnings + count(findings, Severity.OK);
-    String warned =
-        warnings == 0 ? "" : warnings == 1 ? ", 1 warning" : ", " + warnings + " warnings";
-    return failures == 0
-        ? "HOLDS: all " + judged + " checks" + warned + "."
-        : "FAILS: " + failures + " of " + judged + " checks" + warned + ".";
-  }
-
-  private static int count(List<Finding> findings, Severity severity) {
-    int n = 0;
-    for (Finding f : findings) {
-      n += f.severity() == severity ? 1 : 0;
-    }
-    return n;
-  }
-
   /**
-   * What does not simply hold, a paragraph each; then the names of the checks that hold.
+   * What does not simply hold, a paragraph each.
    *
    * @param findings worst first
-   * @param most how many are told in full; the rest is counted
-   * @return lines with their ends, an empty line before each part
+   * @param figures how numbers are written
+   * @param all whether everything is told: advice, and the names of the checks that hold
+   * @return lines with their ends; empty if there is nothing to tell
    */
-  public static String paragraphs(List<Finding> findings, int most) {
+  public static String paragraphs(List<Finding> findings, FigureText figures, boolean all) {
     StringBuilder out = new StringBuilder(2000);
-    int told = 0;
-    int left = 0;
-    List<String> broken = new ArrayList<>();
-    List<String> kept = new ArrayList<>();
-    for (Finding f : findings) {
-      if (f.severity() == Severity.FAIL || f.severity() == Severity.WARNING) {
-        broken.add(f.check());
+    tell(findings, Judged.FAILS, all ? Integer.MAX_VALUE : FAILURES, figures, out);
+    tell(findings, Judged.DECIDE, all ? Integer.MAX_VALUE : DECISIONS, figures, out);
+    tell(findings, Judged.ACCEPTED, all ? Integer.MAX_VALUE : DECISIONS, figures, out);
+    if (all) {
+      tell(findings, Judged.ADVICE, Integer.MAX_VALUE, figures, out);
+      String kept = kept(findings);
+      if (!kept.isEmpty()) {
+        out.append(Paragraph.of("", "OK: " + kept + "."));
       }
-      if (f.severity() == Severity.OK) {
-        if (!kept.contains(f.check()) && !broken.contains(f.check())) {
-          kept.add(f.check());
-        }
-      } else if (told < most) {
-        told++;
-        out.append(told == 1 ? "\n" : "");
-        out.append("  ").append(Paragraph.of(INDENT, words(f)).stripLeading());
-      } else {
-        left++;
-      }
-    }
-    if (left > 0) {
-      out.append("  and ").append(left).append(" more; --json tells all of them.\n");
-    }
-    if (!kept.isEmpty()) {
-      out.append('\n')
-          .append(Paragraph.of("", "Checked and kept: " + String.join(", ", kept) + "."));
     }
     return out.toString();
   }
 
-  private static String words(Finding f) {
-    return f.severity().words()
+  private static void tell(
+      List<Finding> findings, Judged judged, int most, FigureText figures, StringBuilder out) {
+    int told = 0;
+    List<String> left = new ArrayList<>();
+    for (Finding f : findings) {
+      if (f.judged() == judged) {
+        if (told < most) {
+          told++;
+          out.append("  ").append(Paragraph.of(INDENT, words(f, figures)).stripLeading());
+        } else if (!left.contains(f.check().words())) {
+          left.add(f.check().words());
+        }
+      }
+    }
+    if (!left.isEmpty()) {
+      out.append(
+          Paragraph.of(
+              INDENT, "More: " + String.join(", ", left) + " (told with --all).")
+              .replaceFirst("^ {4}", "  "));
+    }
+  }
+
+  /**
+   * One finding in words.
+   *
+   * @param f the finding
+   * @param figures how numbers are written
+   * @return its judgement, its check, what was found and what to do
+   */
+  public static String words(Finding f, FigureText figures) {
+    String said = FindingWords.of(f.said(), figures);
+    String advice = f.judged() == Judged.ACCEPTED ? "" : FindingWords.of(f.advice(), figures);
+    return VerdictWords.word(f.judged())
         + " "
-        + f.check()
+        + f.check().words()
         + ": "
-        + f.message()
-        + (f.advice().isEmpty() ? "" : " " + f.advice());
+        + said
+        + (f.judged() == Judged.DECIDE ? " Soft limit: " + LimitWords.source(f.basis()) + "." : "")
+        + f.reason().map(r -> " Accepted: " + r + (r.endsWith(".") ? "" : ".")).orElse("")
+        + (advice.isEmpty() ? "" : " " + advice);
+  }
+
+  private static String kept(List<Finding> findings) {
+    List<String> broken = new ArrayList<>();
+    List<String> kept = new ArrayList<>();
+    for (Finding f : findings) {
+      String name = f.check().words();
+      if (f.judged() == Judged.HOLDS) {
+        if (!kept.contains(name) && !broken.contains(name)) {
+          kept.add(name);
+        }
+      } else if (f.judged() != Judged.ADVICE) {
+        broken.add(name);
+      }
+    }
+    return String.join(", ", kept);
   }
 }

@@ -1,0 +1,142 @@
+package reseat.report.check;
+
+import java.util.Locale;
+import reseat.contact.ContactLimits;
+import reseat.seat.SeatClearance.Feature;
+
+/** What is said of contacts: pressure, hard layers, the theory, rings, edges and floors. */
+final class ContactWords {
+
+  private ContactWords() {}
+
+  static String of(Spoken s) {
+    return switch (s.statement().key()) {
+      case PRESSURE -> pressure(s);
+      case PRESSURE_BEYOND_STATIC ->
+          "Beyond the static limit of ISO 76, " + s.amount(0) + ", it leaves a dent to be felt.";
+      case STRENGTH_UNKNOWN -> "no strength is known for " + s.name(0) + ", so it was not judged.";
+      case TAKE_HARD_INSERTS ->
+          "Set hard inserts (58 HRC or harder, or carbide) into the soft part"
+              + orPreload(s, 0)
+              + ".";
+      case LOWER_PRESSURE ->
+          "Take larger balls, a closer fit (gothic groove) or a stronger material"
+              + orPreload(s, 0)
+              + ".";
+      case STATE_STRENGTH -> "Give its yield or crushing strength in the design file.";
+      case CASE_DEPTH ->
+          "the hard layer of "
+              + s.name(0)
+              + " is "
+              + s.amount(1)
+              + " deep; the greatest shear lies at "
+              + s.amount(2)
+              + ", and three times that, "
+              + s.amount(3)
+              + ", is required.";
+      case HARDEN_DEEPER ->
+          "Harden deeper, to at least " + s.amount(0) + ", or take a through-hardened insert.";
+      case PATCH_OVER_RADIUS ->
+          s.name(0)
+              + ": the patch is "
+              + s.amount(1)
+              + " of the smallest radius. Contact theory is good to "
+              + s.amount(2)
+              + "; take the figures as a guide.";
+      case CLOSE_CONFORMITY ->
+          s.name(0)
+              + ": the ball's radius is "
+              + s.amount(1)
+              + " of the hollow's. Contact theory is good to "
+              + s.amount(2)
+              + "; take the figures as a guide.";
+      case LOWER_FORCE -> "Lower the force or take a larger ball.";
+      case OPEN_GROOVE_RADIUS -> "Open the groove's radius.";
+      case RING ->
+          s.name(0)
+              + " holds its ball by a ring, which carries all round only if ball and cone are round"
+              + " to well under "
+              + s.amount(1)
+              + ". Then the pressure is "
+              + s.amount(2)
+              + "; resting on three places of the ring, "
+              + s.amount(3)
+              + ".";
+      case LAP_RING ->
+          "Lap ball and cone together, or take a trihedral seat, which has three places of its own.";
+      case NEAR_EDGE -> edge(s);
+      case WIDEN_MOUTH ->
+          "Widen the mouth by " + s.amount(0) + " or more, or take a smaller ball.";
+      case NARROW_RELIEF ->
+          "Narrow the relief by " + s.amount(0) + " or more, or take a larger ball.";
+      case MOVE_END ->
+          "Move the end " + s.amount(0) + " or more away, or the ball toward the middle.";
+      case BOTTOMS ->
+          s.name(0)
+              + " bottoms: the ball reaches "
+              + s.amount(1)
+              + " into the floor before it sits on its flanks.";
+      case FLOOR_ROOM ->
+          "the ball of "
+              + s.name(0)
+              + " clears the floor by "
+              + s.amount(1)
+              + "; "
+              + s.amount(2)
+              + " is required, as room for dirt.";
+      case DEEPEN -> "Deepen the seat by " + s.amount(0) + " or more, or take a larger ball.";
+      case FLANKS_NOT_STATED ->
+          "how far the flanks of "
+              + s.name(0)
+              + " reach is not stated, so their edges were not checked.";
+      default -> "State mouth width and length to have them checked.";
+    };
+  }
+
+  private static String pressure(Spoken s) {
+    return s.name(0)
+        + (s.absent(1) ? " at rest" : " under " + s.name(1))
+        + ": peak pressure "
+        + s.amount(2)
+        + ", "
+        + s.amount(3)
+        + " of "
+        + s.amount(4)
+        + ". From there on, "
+        + s.amount(7)
+        + " on this contact, "
+        + s.name(5)
+        + " "
+        + harm((ContactLimits.Kind) s.term(6))
+        + (s.si(8) == 1 ? "." : "; " + s.amount(8) + " of it may be used.");
+  }
+
+  private static String harm(ContactLimits.Kind kind) {
+    return switch (kind) {
+      case FIRST_YIELD -> "starts to flow under the surface and keeps a dent";
+      case STATIC_BRINELLING -> "keeps a dent of 1e-4 of the ball diameter (ISO 76)";
+      case EDGE_CRACK -> "may crack at the edge of the patch (on the safe side)";
+      case CRUSHING -> "is at half its crushing strength (judgement)";
+    };
+  }
+
+  private static String edge(Spoken s) {
+    String edge = ((Feature) s.term(1)).words().toLowerCase(Locale.ROOT);
+    double room = s.si(2);
+    double reach = s.si(3);
+    return s.name(0)
+        + (room < 0
+            ? " would touch " + s.figures().length(-room) + " beyond the "
+            : " touches " + s.amount(2) + " from the ")
+        + edge
+        + "; the patch extends "
+        + s.amount(3)
+        + ", and twice that to the edge, "
+        + s.figures().length(2 * reach)
+        + ", is required.";
+  }
+
+  private static String orPreload(Spoken s, int place) {
+    return s.absent(place) ? "" : ", or keep the preload under " + s.amount(place);
+  }
+}

@@ -1,0 +1,144 @@
+package reseat.report.check;
+
+import reseat.check.Statement;
+import reseat.report.form.FigureText;
+
+/** Statements of findings in plain words: the thing first, then what to do. */
+public final class FindingWords {
+
+  private FindingWords() {}
+
+  /**
+   * Puts a statement into words.
+   *
+   * @param statement what is to be said
+   * @param figures how numbers are written
+   * @return one sentence or more; empty for nothing
+   */
+  public static String of(Statement statement, FigureText figures) {
+    Spoken s = new Spoken(statement, figures);
+    return switch (statement.key()) {
+      case NOTHING -> "";
+      case PRESSURE,
+          PRESSURE_BEYOND_STATIC,
+          STRENGTH_UNKNOWN,
+          TAKE_HARD_INSERTS,
+          LOWER_PRESSURE,
+          STATE_STRENGTH,
+          CASE_DEPTH,
+          HARDEN_DEEPER,
+          PATCH_OVER_RADIUS,
+          CLOSE_CONFORMITY,
+          LOWER_FORCE,
+          OPEN_GROOVE_RADIUS,
+          RING,
+          LAP_RING,
+          NEAR_EDGE,
+          WIDEN_MOUTH,
+          NARROW_RELIEF,
+          MOVE_END,
+          BOTTOMS,
+          FLOOR_ROOM,
+          DEEPEN,
+          FLANKS_NOT_STATED,
+          STATE_FLANKS ->
+          ContactWords.of(s);
+      case OVER_CONSTRAINED,
+          TAKE_CONTACTS_AWAY,
+          MOTION_FREE,
+          ADD_CONTACTS,
+          BARELY_HELD,
+          ALL_HELD,
+          MOTION,
+          CHANGE_SUPPORTS,
+          TURN_A_GROOVE,
+          ERROR_MOTION,
+          RAISE_PRELOAD_BY,
+          BRING_TOOL_NEARER,
+          GROOVES_ON_BISECTORS,
+          GROOVE_OFF_BISECTOR,
+          TURN_TO_BISECTORS,
+          NOT_PRESSED,
+          MOVE_LINE_TOWARD,
+          LIFTS_OFF,
+          LIFT_OFF_FACTOR,
+          LITTLE_FORCE_LEFT,
+          RAISE_PRELOAD,
+          MOVE_LINE,
+          TURN_SUPPORTS,
+          OR,
+          LOAD_INSIDE,
+          LOAD_OUTSIDE,
+          WIDEN_TRIANGLE,
+          MOUNTINGS_GIVE,
+          SHORTEN_STUDS,
+          SOFTEST_AXIS ->
+          LayoutWords.of(s);
+      case PRELOAD_LINE,
+          GUIDE_LINE,
+          PRELOAD_SCATTER,
+          HOLD_PRELOAD,
+          STATE_TARGETS,
+          DEVICE_SETTING,
+          SETTING,
+          BAND_AIM,
+          BAND_TOO_NARROW,
+          BAND_OUT_OF_REACH,
+          ALL_IT_GIVES,
+          MEASURE_FORCE,
+          DEVICE_CAUTION,
+          SEATS_BELOW,
+          SEATS_ALWAYS,
+          HELP_SEATING ->
+          PreloadWords.of(s);
+      case STUD_STRESS,
+          STUD_STRESS_UNJUDGED,
+          STATE_YIELD,
+          THICKEN_NECK,
+          THREAD_UNJUDGED,
+          STATE_TENSILE,
+          THREAD_SLIPS,
+          LOCK_THREAD,
+          THREAD_BEARS,
+          TIGHTEN_LESS,
+          ENGAGE_MORE,
+          NUT_TOO_LOOSE,
+          TIGHTEN_NUT,
+          NUT_SHIFT,
+          SET_LOCK_READ,
+          HAND_STEP,
+          FINER_PITCH,
+          BOND_USE,
+          BOND_MORE,
+          BOND_CAUTION,
+          PIVOT_PRESSURE,
+          PIVOT_UNJUDGED,
+          STATE_PIVOT_YIELD,
+          EASE_PIVOT,
+          PIVOT_OVER_DETERMINED,
+          TAKE_TRIHEDRAL,
+          PIVOT_BY_FRICTION,
+          GUIDE_SIDEWAYS,
+          PAD_TILT,
+          PAD_CURES,
+          PAD_EDGE,
+          DO_NOT_RUN,
+          PAD_STIFFNESS ->
+          BallMountWords.of(s);
+      case GAP,
+          GAP_NOT_STATED,
+          WIDEN_GAP,
+          REPEATABILITY,
+          AT_THE_TARGET,
+          HANG_UP,
+          SURELY_SEATS,
+          SEATING_NOT_LOOKED_AT,
+          MOSTLY_FROM,
+          UNUSUAL_VALUE,
+          MEND_OR_ACCEPT,
+          ACCEPTANCE_UNUSED,
+          ACCEPTANCE_LAPSED ->
+          UseWords.of(s);
+    };
+  }
+}

@@ -1,0 +1,92 @@
+package reseat.report.check;
+
+import reseat.remount.Cause;
+
+/** What is said of use: gaps, repeatability, seating in use, and doubts about the input. */
+final class UseWords {
+
+  private UseWords() {}
+
+  static String of(Spoken s) {
+    return switch (s.statement().key()) {
+      case GAP ->
+          "the gap at "
+              + s.name(0)
+              + " is "
+              + s.amount(1)
+              + " at its smallest; "
+              + s.amount(2)
+              + " is required, so that nothing but the balls touches.";
+      case GAP_NOT_STATED ->
+          "the gap at " + s.name(0) + " is not stated, so it was not checked.";
+      case WIDEN_GAP -> "Widen the gap by " + s.amount(0) + " or more.";
+      case REPEATABILITY ->
+          "the tool point comes back along "
+              + s.name(0)
+              + " within ± "
+              + s.amount(1)
+              + " ("
+              + s.name(3)
+              + "); the target is ± "
+              + s.amount(2)
+              + ". "
+              + road(s);
+      case AT_THE_TARGET ->
+          "the tool point comes back along "
+              + s.name(0)
+              + " within about ± "
+              + s.amount(1)
+              + " ("
+              + s.name(3)
+              + "), at the target of ± "
+              + s.amount(2)
+              + ": decide. "
+              + road(s);
+      case HANG_UP ->
+          s.amount(2)
+              + " of "
+              + s.amount(1)
+              + " simulated tool changes hang up on friction ("
+              + s.amount(0)
+              + "); at most 0.1 % is allowed.";
+      case SURELY_SEATS -> "every tool change seats: friction stays well below the seating limit.";
+      case SEATING_NOT_LOOKED_AT ->
+          "friction comes near to the seating limit, and tool changes were not simulated.";
+      case MOSTLY_FROM ->
+          "Most of the scatter along "
+              + s.name(0)
+              + " comes from "
+              + ((Cause) s.term(1)).words()
+              + " ("
+              + s.amount(2)
+              + ").";
+      case UNUSUAL_VALUE ->
+          s.name(0)
+              + " = "
+              + s.name(1)
+              + " is unusual; usual is "
+              + s.name(2)
+              + "."
+              + (s.absent(3) ? "" : " Was " + s.name(3) + " meant?");
+      case MEND_OR_ACCEPT ->
+          "Mend the value, or accept it in the design file with an [[accepted]] table.";
+      case ACCEPTANCE_UNUSED ->
+          "the acceptance of "
+              + s.name(0)
+              + (s.absent(1) ? "" : " at " + s.name(1))
+              + " applies to nothing any more. Take it out of the file.";
+      default ->
+          "accepted was up to "
+              + s.amount(1)
+              + ", and it is now "
+              + s.amount(0)
+              + ": decide again.";
+    };
+  }
+
+  private static String road(Spoken s) {
+    return s.si(5) > 0
+        ? "From " + s.amount(5) + " simulated tool changes."
+        : "From the closed form.";
+  }
+}

@@ -1,0 +1,211 @@
+package reseat.report.form;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import reseat.check.Argument.Amount;
+import reseat.check.Measure;
+import reseat.units.MetricAndInch;
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+import reseat.units.Unit;
+import reseat.units.UnitCatalog;
+
+/**
+ * Values as people read them, in one unit system: three figures for what was computed, two below a
+ * micrometre, and a unit behind every number.
+ *
+ * @param system the unit system
+ */
+public record FigureText(UnitSystem system) {
+
+  /** Below this a length is written in µm or µin, m. */
+  private static final double SMALL = 0.1e-3;
+
+  /** From this on a length has hundredths of a millimetre, m. */
+  private static final double LARGE = 1e-2;
+
+  private static final double LARGEST_FACTOR = 1000;
+
+  /**
+   * Writes an amount.
+   *
+   * @param amount the amount
+   * @return number and unit
+   */
+  public String of(Amount amount) {
+    return of(amount.measure(), amount.si(), amount.computed());
+  }
+
+  /**
+   * Writes a value.
+   *
+   * @param measure what it measures
+   * @param si the value, SI; may be infinite
+   * @return number and unit
+   */
+  public String of(Measure measure, double si) {
+    return of(measure, si, false);
+  }
+
+  /**
+   * Writes a value.
+   *
+   * @param measure what it measures
+   * @param si the value, SI; may be infinite
+   * @param computed whether it was computed, so that a factor keeps the nought it ends with
+   * @return number and unit
+   */
+  public String of(Measure measure, double si, boolean computed) {
+    return switch (measure) {
+      case FACTOR -> factor(si, computed);
+      case SHARE -> percent(si);
+      case COUNT -> Long.toString(Math.round(si));
+      case LENGTH -> length(si);
+      case FORCE -> quantity(si, QuantityKind.FORCE);
+      case PRESSURE -> quantity(si, QuantityKind.PRESSURE);
+      case STIFFNESS -> quantity(si, QuantityKind.STIFFNESS);
+      case ANGLE ->
+          Math.abs(si) < UnitCatalog.ARC_MINUTE.toSi(1)
+              ? QuantityFormat.significant(si, UnitCatalog.URAD, 3)
+              : QuantityFormat.significant(si, UnitCatalog.DEGREE, 3);
+    };
+  }
+
+  /**
+   * Writes a quantity of any kind by three figures.
+   *
+   * @param si the value, SI
+   * @param kind what it is
+   * @return number and unit
+   */
+  public String quantity(double si, QuantityKind kind) {
+    if (kind == QuantityKind.LENGTH) {
+      return length(si);
+    }
+    String metric = QuantityFormat.metric(si, kind);
+    String inch = QuantityFormat.inch(si, kind);
+    return joined(metric, inch);
+  }
+
+  /**
+   * Writes a length.
+   *
+   * @param si m
+   * @return in µm or µin below a tenth of a millimetre, else in mm or in
+   */
+  public String length(double si) {
+    return joined(
+        QuantityFormat.significantNumber(nothing(si), metric(si), metricFigures(si))
+            + " "
+            + metric(si).symbol(),
+        inchLength(si));
+  }
+
+  /**
+   * Writes two lengths in one unit, that of the larger.
+   *
+   * @param least m
+   * @param most m
+   * @return for instance {@code 13.2 to 117 µm}
+   */
+  public String range(double least, double most) {
+    double larger = Math.max(Math.abs(least), Math.abs(most));
+    Unit metric = larger < 1e-3 ? UnitCatalog.UM : UnitCatalog.MM;
+    Unit inch = larger < 1e-3 ? UnitCatalog.UIN : UnitCatalog.INCH;
+    return joined(ends(least, most, metric), ends(least, most, inch));
+  }
+
+  /**
+   * Writes two forces in one unit.
+   *
+   * @param least N
+   * @param most N
+   * @return for instance {@code 156 to 1150 N}
+   */
+  public String forces(double least, double most) {
+    return joined(
+        ends(least, most, MetricAndInch.metric(QuantityKind.FORCE)),
+        ends(least, most, MetricAndInch.inch(QuantityKind.FORCE)));
+  }
+
+  private static String ends(double least, double most, Unit unit) {
+    String low = number(least, unit);
+    String high = number(most, unit);
+    return (low.equals(high) ? high : low + " to " + high) + " " + unit.symbol();
+  }
+
+  /** Three figures; above a thousand no digits after the third but noughts. */
+  private static String number(double si, Unit unit) {
+    return QuantityFormat.significantNumber(nothing(si), unit, 3);
+  }
+
+  /** A length as it stands on a drawing or as a file states it: inches to four decimals. */
+  public String dimension(double si) {
+    return joined(
+        QuantityFormat.fixed(si, UnitCatalog.MM, 3), QuantityFormat.fixed(si, UnitCatalog.INCH, 4));
+  }
+
+  private static Unit metric(double si) {
+    return Math.abs(si) < SMALL ? UnitCatalog.UM : UnitCatalog.MM;
+  }
+
+  private static int metricFigures(double si) {
+    double size = Math.abs(si);
+    return size < 1e-6 ? 2 : size < LARGE || Double.isInfinite(si) ? 3 : size < 0.1 ? 4 : 5;
+  }
+
+  private static String inchLength(double si) {
+    double size = Math.abs(si);
+    return size < SMALL
+        ? QuantityFormat.significant(nothing(si), UnitCatalog.UIN, size < 1e-6 ? 2 : 3)
+        : QuantityFormat.fixed(si, UnitCatalog.INCH, size < LARGE ? 4 : 3);
+  }
+
+  /** Below a thousandth of a nanometre there is nothing to tell. */
+  private static double nothing(double si) {
+    return Math.abs(si) < 1e-12 ? 0 : si;
+  }
+
+  private String joined(String metric, String inch) {
+    return switch (system) {
+      case METRIC -> metric;
+      case INCH -> inch;
+      case BOTH -> metric.equals(inch) ? metric : metric + " (" + inch + ")";
+    };
+  }
+
+  private static String factor(double si, boolean computed) {
+    if (si >= LARGEST_FACTOR) {
+      return "over 1000";
+    }
+    return computed && si >= 0.01 && si < 99.5
+        ? QuantityFormat.significantNumber(si, Unit.ONE, 2)
+        : plain(si, 2);
+  }
+
+  /**
+   * Writes a share in percent.
+   *
+   * @param share part of one
+   * @return by one figure below ten, by two below a hundred, by three above
+   */
+  public static String percent(double share) {
+    double size = Math.abs(share);
+    if (Double.isInfinite(share) || size > LARGEST_FACTOR) {
+      return "over 100000 %";
+    }
+    return plain(100 * share, size < 0.095 ? 1 : size < 0.995 ? 2 : 3) + " %";
+  }
+
+  private static String plain(double value, int figures) {
+    if (Math.abs(value) < 1e-6) {
+      return "0";
+    }
+    BigDecimal rounded =
+        new BigDecimal(value)
+            .round(new MathContext(figures, RoundingMode.HALF_UP))
+            .stripTrailingZeros();
+    return rounded.setScale(Math.max(0, rounded.scale()), RoundingMode.UNNECESSARY).toPlainString();
+  }
+}
