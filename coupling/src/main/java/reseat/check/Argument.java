@@ -4,6 +4,28 @@ package reseat.check;
 public sealed interface Argument {
 
   /**
+   * An amount that is stated, or whose last noughts say nothing.
+   *
+   * @param measure what it measures
+   * @param si its value in SI; may be infinite
+   * @return the argument
+   */
+  static Amount amount(Measure measure, double si) {
+    return new Amount(measure, si, false);
+  }
+
+  /**
+   * An amount that was computed.
+   *
+   * @param measure what it measures
+   * @param si its value in SI; may be infinite
+   * @return the argument
+   */
+  static Amount computed(Measure measure, double si) {
+    return new Amount(measure, si, true);
+  }
+
+  /**
    * An amount, SI.
    *
    * @param measure what it measures

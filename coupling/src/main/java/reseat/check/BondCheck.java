@@ -1,8 +1,11 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.mount.BondCaution;
 import reseat.mount.BondJoint;
 
@@ -13,9 +16,6 @@ import reseat.mount.BondJoint;
  * load that comes and goes (common practice), less near the softening temperature.
  */
 public final class BondCheck {
-
-  private static final String CHECK = "bond";
-  private static final double FAIR_PART = 0.5;
 
   private BondCheck() {}
 
@@ -38,9 +38,8 @@ public final class BondCheck {
   }
 
   private static Finding strength(String where, BondJoint bond, StudLoads loads) {
-    double sustained = bond.use(loads.sustained(), true);
-    double use = sustained;
-    String under = "the load that stays, creep counted";
+    double use = bond.use(loads.sustained(), true);
+    String under = "";
     for (StudLoads.Peak p : loads.peaks()) {
       double peak = bond.use(p.load(), false);
       if (peak > use) {
@@ -48,61 +47,69 @@ public final class BondCheck {
         under = p.name();
       }
     }
-    Severity severity = use > 1 ? Severity.FAIL : use > FAIR_PART ? Severity.WARNING : Severity.OK;
+    Judged judged = Judged.by(use, 1, Sense.AT_MOST, LimitBasis.DERATED_STRENGTH);
     return new Finding(
-        CHECK,
-        severity,
-        where,
+        CheckKind.BOND,
+        judged,
+        Subject.support(where),
         use,
         1,
         Sense.AT_MOST,
+        LimitBasis.DERATED_STRENGTH,
         Measure.SHARE,
-        Sentence.of(
-            "the bond of ",
+        Statement.of(
+            Said.BOND_USE,
             where,
-            " uses ",
-            Measure.SHARE.amount(use),
-            " of its design strength under ",
+            amount(Measure.SHARE, use),
             under,
-            " (",
             bond.adhesive().name(),
-            ", a fresh test piece of this area would break at ",
-            Measure.FORCE.amount(bond.testStrength()),
-            ")."),
-        severity == Severity.OK
-            ? Sentence.NONE
-            : Sentence.of(
-                "Bond a larger area, let the ball bottom on metal, or make ball and stud one"
-                    + " piece."));
+            amount(Measure.FORCE, bond.testStrength())),
+        judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(Said.BOND_MORE));
   }
 
   private static Finding caution(String where, BondJoint bond, BondCaution caution) {
-    double value =
-        switch (caution) {
-          case GAP_STARVED, GAP_THICK -> bond.gap();
-          case WARM -> bond.derating().temperatureShare(bond.adhesive(), bond.temperature());
-          case HANGS_ON_ADHESIVE, CREEPS, BREAKS -> 0;
-        };
-    double limit =
-        switch (caution) {
-          case GAP_STARVED -> BondJoint.STARVED_GAP;
-          case GAP_THICK -> BondJoint.THICK_GAP;
-          case WARM, HANGS_ON_ADHESIVE, CREEPS, BREAKS -> 1;
-        };
-    boolean gap = caution == BondCaution.GAP_STARVED || caution == BondCaution.GAP_THICK;
-    return new Finding(
-        CHECK,
-        Severity.WARNING,
-        where,
-        value,
-        limit,
-        caution == BondCaution.GAP_THICK ? Sense.AT_MOST : Sense.AT_LEAST,
-        gap ? Measure.LENGTH : Measure.SHARE,
-        where + ": " + uncapitalised(caution.text()),
-        "");
+    return switch (caution) {
+      case GAP_STARVED -> gap(where, bond, caution, BondJoint.STARVED_GAP, Sense.AT_LEAST);
+      case GAP_THICK -> gap(where, bond, caution, BondJoint.THICK_GAP, Sense.AT_MOST);
+      case WARM ->
+          advice(
+              where,
+              caution,
+              bond.derating().temperatureShare(bond.adhesive(), bond.temperature()),
+              1);
+      case HANGS_ON_ADHESIVE, CREEPS, BREAKS -> advice(where, caution, 0, 0);
+    };
   }
 
-  private static String uncapitalised(String sentence) {
-    return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
+  private static Finding gap(
+      String where, BondJoint bond, BondCaution caution, double limit, Sense sense) {
+    return new Finding(
+        CheckKind.BOND,
+        Judged.by(bond.gap(), limit, sense, LimitBasis.COMMON_PRACTICE),
+        Subject.support(where),
+        bond.gap(),
+        limit,
+        sense,
+        LimitBasis.COMMON_PRACTICE,
+        Measure.LENGTH,
+        said(where, caution, Measure.LENGTH, bond.gap(), limit),
+        Statement.NOTHING);
+  }
+
+  private static Finding advice(String where, BondCaution caution, double value, double limit) {
+    return Finding.advice(
+        CheckKind.BOND,
+        Subject.support(where),
+        value,
+        limit,
+        Measure.SHARE,
+        said(where, caution, Measure.SHARE, value, limit),
+        Statement.NOTHING);
+  }
+
+  private static Statement said(
+      String where, BondCaution caution, Measure measure, double value, double limit) {
+    return Statement.of(
+        Said.BOND_CAUTION, where, caution, amount(measure, value), amount(measure, limit));
   }
 }

@@ -1,9 +1,12 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.contact.ContactLimits;
+import reseat.design.CheckKind;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
@@ -50,34 +53,28 @@ public final class CaseDepthCheck {
   }
 
   private static Finding finding(Support s, double deepest) {
-    double needed = FACTOR * deepest;
-    Severity severity =
-        s.caseDepth() < deepest
-            ? Severity.FAIL
-            : s.caseDepth() < needed ? Severity.WARNING : Severity.OK;
+    double wanted = FACTOR * deepest;
+    boolean shallow = s.caseDepth() < deepest;
+    double limit = shallow ? deepest : wanted;
+    LimitBasis basis = shallow ? LimitBasis.STRENGTH : LimitBasis.COMMON_PRACTICE;
+    Judged judged = Judged.by(s.caseDepth(), limit, Sense.AT_LEAST, basis);
     return new Finding(
-        "case depth",
-        severity,
-        s.name(),
+        CheckKind.CASE_DEPTH,
+        judged,
+        Subject.support(s.name()),
         s.caseDepth(),
-        needed,
+        limit,
         Sense.AT_LEAST,
+        basis,
         Measure.LENGTH,
-        Sentence.of(
-            "the hard layer of ",
+        Statement.of(
+            Said.CASE_DEPTH,
             s.name(),
-            " is ",
-            Measure.LENGTH.amount(s.caseDepth()),
-            " deep; the greatest shear lies at ",
-            Measure.LENGTH.amount(deepest),
-            ", and three times that is wanted: ",
-            Measure.LENGTH.amount(needed),
-            "."),
-        severity == Severity.OK
-            ? Sentence.NONE
-            : Sentence.of(
-                "Harden deeper, to at least ",
-                Measure.LENGTH.amount(needed),
-                ", or take a through-hardened insert."));
+            amount(Measure.LENGTH, s.caseDepth()),
+            amount(Measure.LENGTH, deepest),
+            amount(Measure.LENGTH, wanted)),
+        judged == Judged.HOLDS
+            ? Statement.NOTHING
+            : Statement.of(Said.HARDEN_DEEPER, amount(Measure.LENGTH, wanted)));
   }
 }

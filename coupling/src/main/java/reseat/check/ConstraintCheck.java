@@ -1,13 +1,15 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.equilibrium.ConstraintQuality;
 
 /** Whether six contacts hold six motions, and whether they hold them evenly. */
 public final class ConstraintCheck {
 
-  private static final String CHECK = "constraint";
   private static final int MOTIONS = 6;
 
   private ConstraintCheck() {}
@@ -26,86 +28,78 @@ public final class ConstraintCheck {
     if (quality.contacts() > MOTIONS) {
       return List.of(
           new Finding(
-              CHECK,
-              Severity.FAIL,
-              "",
+              CheckKind.CONSTRAINT,
+              Judged.FAILS,
+              Subject.COUPLING,
               quality.contacts(),
               MOTIONS,
               Sense.AT_MOST,
+              LimitBasis.MECHANICS,
               Measure.COUNT,
-              "over-constrained: "
-                  + quality.contacts()
-                  + " contacts for 6 motions, so the holder rests now on these, now on those.",
-              "Take contacts away until six are left; a cone counts as a ring, a trihedral seat as"
-                  + " three."));
+              Statement.of(Said.OVER_CONSTRAINED, amount(Measure.COUNT, quality.contacts())),
+              Statement.of(Said.TAKE_CONTACTS_AWAY)));
     }
     return List.of(evenness(quality));
   }
 
   private static Finding freeMotion(ConstraintQuality quality, int free) {
-    String motions =
-        free == 1
-            ? "one motion is free: " + quality.weakest().words()
-            : free + " motions are free, one of them " + quality.weakest().words();
     return new Finding(
-        CHECK,
-        Severity.FAIL,
-        String.join(", ", quality.guilty()),
+        CheckKind.CONSTRAINT,
+        Judged.FAILS,
+        guilty(quality),
         quality.rank(),
         MOTIONS,
         Sense.AT_LEAST,
+        LimitBasis.MECHANICS,
         Measure.COUNT,
-        quality.contacts()
-            + " contacts hold only "
-            + quality.rank()
-            + " of 6 motions; "
-            + motions
-            + ".",
-        quality.contacts() < MOTIONS
-            ? "Add contacts: three grooves give six, and so do trihedral seat, groove and flat."
-            : turn(quality, "would hold it"));
+        Statement.of(
+            Said.MOTION_FREE,
+            amount(Measure.COUNT, quality.contacts()),
+            amount(Measure.COUNT, quality.rank()),
+            amount(Measure.COUNT, free),
+            weakest(quality)),
+        quality.contacts() < MOTIONS ? Statement.of(Said.ADD_CONTACTS) : turn(quality, free));
   }
 
   private static Finding evenness(ConstraintQuality quality) {
-    boolean poor = quality.condition() > ConstraintQuality.POOR;
-    String number = Measure.FACTOR.show(quality.condition());
-    String limit = Measure.FACTOR.show(ConstraintQuality.POOR);
+    Judged judged =
+        Judged.by(
+            quality.condition(), ConstraintQuality.POOR, Sense.AT_MOST, LimitBasis.COMMON_PRACTICE);
+    boolean holds = judged == Judged.HOLDS;
+    Argument found = amount(Measure.FACTOR, quality.condition());
+    Argument limit = amount(Measure.FACTOR, ConstraintQuality.POOR);
     return new Finding(
-        CHECK,
-        poor ? Severity.WARNING : Severity.OK,
-        String.join(", ", quality.guilty()),
+        CheckKind.CONSTRAINT,
+        judged,
+        guilty(quality),
         quality.condition(),
         ConstraintQuality.POOR,
         Sense.AT_MOST,
+        LimitBasis.COMMON_PRACTICE,
         Measure.FACTOR,
-        poor
-            ? "all 6 motions are held, but one barely: "
-                + quality.weakest().words()
-                + " (condition number "
-                + number
-                + ", poor above "
-                + limit
-                + ")."
-            : "6 contacts hold all 6 motions, condition number "
-                + number
-                + " (poor above "
-                + limit
-                + ").",
-        poor ? turn(quality, "would hold it far better") : "");
+        holds
+            ? Statement.of(Said.ALL_HELD, found, limit)
+            : Statement.of(Said.BARELY_HELD, weakest(quality), found, limit),
+        holds ? Statement.NOTHING : turn(quality, 0));
   }
 
-  private static String turn(ConstraintQuality quality, String effect) {
-    if (quality.guilty().isEmpty()) {
-      return "Change where the supports stand or which way they face.";
-    }
-    String turn =
-        "turned by "
-            + Measure.COUNT.show(ConstraintQuality.TRIAL_TURN_DEG)
-            + " deg "
-            + effect
-            + ".";
-    return quality.guilty().size() == 1
-        ? "The groove of " + quality.guilty().get(0) + " " + turn
-        : "The groove of any one of " + String.join(", ", quality.guilty()) + " " + turn;
+  private static Subject guilty(ConstraintQuality quality) {
+    return quality.guilty().isEmpty()
+        ? Subject.COUPLING
+        : Subject.support(String.join(", ", quality.guilty()));
+  }
+
+  private static Statement weakest(ConstraintQuality quality) {
+    return Statement.of(Said.MOTION, quality.weakest().words());
+  }
+
+  private static Statement turn(ConstraintQuality quality, int free) {
+    return quality.guilty().isEmpty()
+        ? Statement.of(Said.CHANGE_SUPPORTS)
+        : Statement.of(
+            Said.TURN_A_GROOVE,
+            String.join(", ", quality.guilty()),
+            amount(Measure.COUNT, ConstraintQuality.TRIAL_TURN_DEG),
+            amount(Measure.COUNT, free));
   }
 }

@@ -1,8 +1,11 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Targets;
@@ -13,11 +16,9 @@ import reseat.space.Vec3;
  * Whether the tool keeps its place under the loads that demand it.
  *
  * <p>Judged between two bounds: a target that is missed even if no contact slides fails; one that
- * is missed only if all contacts slide freely warns.
+ * is missed only if all contacts slide freely is up for decision.
  */
 public final class ErrorMotionCheck {
-
-  private static final String CHECK = "error motion";
 
   private ErrorMotionCheck() {}
 
@@ -47,42 +48,34 @@ public final class ErrorMotionCheck {
     double limit = design.targets().repeatability().limit(axis);
     double soft = Math.abs(design.axes().of(r.motion().shift()).component(axis));
     double stiff = Math.abs(design.axes().of(r.stickingMotion().shift()).component(axis));
-    Severity severity =
-        soft <= limit ? Severity.OK : stiff <= limit ? Severity.WARNING : Severity.FAIL;
-    String name = design.axes().axis(axis).name();
+    boolean missed = stiff > limit;
+    LimitBasis basis = missed ? LimitBasis.STATED : LimitBasis.STATED_PESSIMISTIC;
+    double value = missed ? stiff : soft;
+    Judged judged = Judged.by(value, limit, Sense.AT_MOST, basis);
     return new Finding(
-        CHECK,
-        severity,
-        r.loadCase().name(),
-        soft,
+        CheckKind.ERROR_MOTION,
+        judged,
+        Subject.loadCase(r.loadCase().name()),
+        value,
         limit,
         Sense.AT_MOST,
+        basis,
         Measure.LENGTH,
-        Sentence.of(
+        Statement.of(
+            Said.ERROR_MOTION,
             r.loadCase().name(),
-            " moves the tool point along ",
-            name,
-            " by ",
-            Measure.LENGTH.amount(stiff),
-            " if the contacts stick, ",
-            Measure.LENGTH.amount(soft),
-            " if they slide freely; the target is ",
-            Measure.LENGTH.amount(limit),
-            "."),
-        severity == Severity.OK ? Sentence.NONE : advice(soft, limit));
+            design.axes().axis(axis).name(),
+            amount(Measure.LENGTH, stiff),
+            amount(Measure.LENGTH, soft),
+            amount(Measure.LENGTH, limit)),
+        judged == Judged.HOLDS ? Statement.NOTHING : advice(soft, limit));
   }
 
-  private static Sentence advice(double soft, double limit) {
+  private static Statement advice(double soft, double limit) {
     // contact stiffness grows with the cube root of the force
     double preload = Math.pow(soft / limit, 3);
     return preload < 10
-        ? Sentence.of(
-            "Raise the preload ",
-            Measure.FACTOR.amount(preload),
-            " times (stiffness goes with its cube root), or bring the tool point nearer to the"
-                + " balls.")
-        : Sentence.of(
-            "Bring the tool point nearer to the balls, widen their circle or take larger balls; more"
-                + " preload alone would not do.");
+        ? Statement.of(Said.RAISE_PRELOAD_BY, amount(Measure.FACTOR, preload))
+        : Statement.of(Said.BRING_TOOL_NEARER);
   }
 }

@@ -1,8 +1,12 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.equilibrium.ConstraintQuality;
@@ -18,12 +22,10 @@ import reseat.space.Vec3;
  */
 public final class GrooveDirectionCheck {
 
-  private static final String CHECK = "groove direction";
-
   /** Angle off the bisector that nobody need mind, rad. */
   private static final double NEGLIGIBLE = Math.toRadians(1);
 
-  /** Loss of stiffness from which it is worth a warning; common practice, no source. */
+  /** Loss of stiffness from which it is worth turning them; common practice, no source. */
   private static final double LOSS = 0.2;
 
   private GrooveDirectionCheck() {}
@@ -41,8 +43,10 @@ public final class GrooveDirectionCheck {
       return List.of();
     }
     List<Support> turned = new ArrayList<>();
+    List<String> astray = new ArrayList<>();
     double worst = 0;
-    int worstAt = 0;
+    double bisectorOfWorst = 0;
+    String where = "";
     for (int i = 0; i < 3; i++) {
       Support s = supports.get(i);
       if (!s.seat().isGroove()) {
@@ -54,36 +58,47 @@ public final class GrooveDirectionCheck {
       }
       double cosine = Math.abs(s.seat().frame().axis().dot(bisector.unit()));
       double off = Math.acos(Math.min(1, cosine));
+      double angle = angle(bisector);
+      if (off > NEGLIGIBLE) {
+        astray.add(s.name() + String.format(Locale.ROOT, " %.2f deg", Math.toDegrees(angle)));
+      }
       if (off > worst) {
         worst = off;
-        worstAt = i;
+        bisectorOfWorst = angle;
+        where = s.name();
       }
       turned.add(s.withGrooveAlong(bisector));
     }
-    String where = supports.get(worstAt).name();
-    if (worst <= NEGLIGIBLE) {
-      return List.of(
-          finding(
-              Severity.OK, "", 0, "the grooves run along the bisectors of the ball triangle.", ""));
+    if (astray.isEmpty()) {
+      return List.of(onBisectors());
     }
     double best = ConstraintQuality.of(design.toBuilder().supports(turned).build()).smallest();
     double loss = Math.max(0, 1 - Math.pow(quality.smallest() / best, 2));
     return List.of(
-        finding(
-            loss > LOSS ? Severity.WARNING : Severity.NOTE,
-            where,
+        Finding.advice(
+            CheckKind.GROOVE_DIRECTION,
+            Subject.support(where),
             loss,
-            "the groove of "
-                + where
-                + " runs "
-                + Measure.ANGLE.show(worst)
-                + " off the bisector of the ball triangle; "
-                + (loss < 0.005
-                    ? "no stiffness is lost by it."
-                    : "the softest motion is "
-                        + Measure.SHARE.show(loss)
-                        + " softer than with all grooves along the bisectors."),
-            loss > LOSS ? "Turn the grooves toward the bisectors." : ""));
+            LOSS,
+            Measure.SHARE,
+            Statement.of(
+                Said.GROOVE_OFF_BISECTOR,
+                where,
+                amount(Measure.ANGLE, worst),
+                amount(Measure.ANGLE, bisectorOfWorst),
+                amount(Measure.SHARE, loss)),
+            loss > LOSS
+                ? Statement.of(Said.TURN_TO_BISECTORS, String.join(", ", astray))
+                : Statement.NOTHING));
+  }
+
+  /** Angle of a groove's line from x toward y, 0 to below pi: the line has no sense. */
+  private static double angle(Vec3 along) {
+    double angle = Math.atan2(along.y(), along.x());
+    if (angle < -1e-9) {
+      angle += Math.PI;
+    }
+    return angle >= Math.PI - 1e-9 ? 0 : Math.max(0, angle);
   }
 
   private static Vec3 bisector(List<Support> supports, int corner) {
@@ -96,9 +111,17 @@ public final class GrooveDirectionCheck {
     return next.unit().plus(last.unit());
   }
 
-  private static Finding finding(
-      Severity severity, String where, double loss, String message, String advice) {
+  private static Finding onBisectors() {
     return new Finding(
-        CHECK, severity, where, loss, LOSS, Sense.AT_MOST, Measure.SHARE, message, advice);
+        CheckKind.GROOVE_DIRECTION,
+        Judged.HOLDS,
+        Subject.COUPLING,
+        0,
+        LOSS,
+        Sense.AT_MOST,
+        LimitBasis.COMMON_PRACTICE,
+        Measure.SHARE,
+        Statement.of(Said.GROOVES_ON_BISECTORS),
+        Statement.NOTHING);
   }
 }

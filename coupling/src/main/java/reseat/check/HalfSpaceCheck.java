@@ -1,16 +1,17 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.contact.HalfSpaceWarning;
+import reseat.design.CheckKind;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 
 /** Whether the contacts are small enough for the theory that their numbers come from. */
 public final class HalfSpaceCheck {
-
-  private static final String CHECK = "contact theory";
 
   private HalfSpaceCheck() {}
 
@@ -46,20 +47,19 @@ public final class HalfSpaceCheck {
   private static Finding finding(HalfSpaceWarning w, String where) {
     boolean patch = w.kind() == HalfSpaceWarning.Kind.PATCH_OVER_RADIUS;
     return new Finding(
-        CHECK,
-        Severity.WARNING,
-        where,
+        CheckKind.CONTACT_THEORY,
+        Judged.by(w.value(), w.limit(), Sense.AT_MOST, LimitBasis.THEORY),
+        Subject.contact(where),
         w.value(),
         w.limit(),
         Sense.AT_MOST,
+        LimitBasis.THEORY,
         Measure.SHARE,
-        where
-            + (patch ? ": the patch is " : ": the ball's radius is ")
-            + Measure.SHARE.show(w.value())
-            + (patch ? " of the smallest radius" : " of the hollow's")
-            + ", over the "
-            + Measure.SHARE.show(w.limit())
-            + " to which contact theory is good; take the figures as a guide.",
-        patch ? "Lower the force or take a larger ball." : "Open the groove's radius.");
+        Statement.of(
+            patch ? Said.PATCH_OVER_RADIUS : Said.CLOSE_CONFORMITY,
+            where,
+            amount(Measure.SHARE, w.value()),
+            amount(Measure.SHARE, w.limit())),
+        Statement.of(patch ? Said.LOWER_FORCE : Said.OPEN_GROOVE_RADIUS));
   }
 }

@@ -1,25 +1,32 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+import static reseat.check.Argument.computed;
+
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
+import reseat.design.LoadCase;
+import reseat.design.Targets;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PreloadRange;
+import reseat.space.Vec3;
+import reseat.space.Wrench;
 
 /**
  * Whether every contact stays pressed, at rest and under each load case, with the margin wanted.
  *
- * <p>A contact that keeps less than {@value #LEAST_SHARE} of its force at rest is worth a warning
+ * <p>A contact that keeps less than {@value #LEAST_SHARE} of its force at rest is worth knowing
  * even where the margin is kept (common practice, no source).
  */
 public final class LiftOffCheck {
 
   /** Part of its force at rest that every contact should keep. */
   public static final double LEAST_SHARE = 0.3;
-
-  private static final String CHECK = "lift-off";
 
   private LiftOffCheck() {}
 
@@ -31,63 +38,157 @@ public final class LiftOffCheck {
    */
   public static List<Finding> atRest(Equilibrium standing) {
     List<Finding> found = new ArrayList<>();
-    for (Equilibrium.Contact c : standing.contacts()) {
+    for (int i = 0; i < standing.contacts().size(); i++) {
+      Equilibrium.Contact c = standing.contacts().get(i);
       if (c.opens()) {
         found.add(
             new Finding(
-                CHECK,
-                Severity.FAIL,
-                c.line().name(),
+                CheckKind.LIFT_OFF,
+                Judged.FAILS,
+                Subject.contact(c.line().name()),
                 c.leastForce(),
                 0,
                 Sense.AT_LEAST,
+                LimitBasis.MECHANICS,
                 Measure.FORCE,
-                c.line().name()
-                    + " is not pressed at rest: preload and weight would have it "
-                    + (c.leastForce() < 0
-                        ? "pull with " + Measure.FORCE.show(-c.leastForce())
-                        : "carry nothing")
-                    + ".",
-                "Raise the preload, or move its line of action toward this support."));
+                Statement.of(
+                    Said.NOT_PRESSED,
+                    c.line().name(),
+                    amount(Measure.FORCE, Math.max(0, -c.leastForce()))),
+                cureAtRest(standing, i)));
       }
     }
     return found;
   }
 
+  /** More preload helps only where it presses the contact that the weight opens. */
+  private static Statement cureAtRest(Equilibrium standing, int contact) {
+    PreloadRange range = PreloadRange.of(standing);
+    double needed =
+        range.leastPreload(new Wrench(Vec3.ZERO, Vec3.ZERO, Vec3.ZERO), 1) * range.preload();
+    if (range.presses(contact) && Double.isFinite(needed) && needed > range.preload()) {
+      return Statement.of(
+          Said.RAISE_PRELOAD,
+          amount(Measure.FORCE, range.preload()),
+          amount(Measure.FORCE, needed));
+    }
+    int support = standing.contacts().get(contact).line().ballIndex();
+    return Statement.of(
+        Said.MOVE_LINE_TOWARD, standing.model().design().supports().get(support).name());
+  }
+
   /**
-   * Judges every load case.
+   * Judges every load case by the factor at which it lifts a contact off.
    *
    * @param standing the coupling at rest, all contacts pressed
-   * @param cases its responses to the load cases
+   * @param advised whether advice is wanted; it takes time
    * @return one finding per case that could lift a contact
    */
-  public static List<Finding> of(Equilibrium standing, List<CaseResponse> cases) {
+  public static List<Finding> of(Equilibrium standing, boolean advised) {
     CouplingDesign design = standing.model().design();
+    LiftOff lift = new LiftOff(standing.lines(), standing.load());
     List<Finding> found = new ArrayList<>();
     TriangleTurn turn = null;
-    for (CaseResponse r : cases) {
-      double wanted = r.wantedFactor(design.targets().liftOffFactor());
-      double factor = r.liftOff().factor();
-      if (Double.isInfinite(factor)) {
+    for (LoadCase c : design.cases()) {
+      LiftOff.First first = lift.factor(c.load());
+      if (Double.isInfinite(first.factor())) {
         continue;
       }
-      double left = shareLeft(standing, r);
-      Severity severity =
-          factor < wanted ? Severity.FAIL : left < LEAST_SHARE ? Severity.WARNING : Severity.OK;
-      if (severity != Severity.OK && turn == null) {
-        turn = TriangleTurn.best(standing, cases);
+      double wanted = c.wantedFactor(design.targets().liftOffFactor());
+      LimitBasis basis = basis(design.targets(), wanted);
+      Judged judged = Judged.by(first.factor(), wanted, Sense.AT_LEAST, basis);
+      Statement advice = Statement.NOTHING;
+      if (judged != Judged.HOLDS && advised) {
+        turn = turn == null ? TriangleTurn.best(standing) : turn;
+        advice = advice(standing, c, wanted, turn);
       }
       found.add(
           new Finding(
-              CHECK,
-              severity,
-              r.loadCase().name(),
-              factor,
+              CheckKind.LIFT_OFF,
+              judged,
+              Subject.loadCase(c.name()),
+              first.factor(),
               wanted,
               Sense.AT_LEAST,
+              basis,
               Measure.FACTOR,
-              message(r, factor, wanted, left),
-              severity == Severity.OK ? "" : advice(standing, r, wanted, turn)));
+              said(c, first, wanted),
+              advice));
+    }
+    return found;
+  }
+
+  private static LimitBasis basis(Targets targets, double wanted) {
+    boolean stated = targets.liftOffStated() && wanted == targets.liftOffFactor();
+    return stated ? LimitBasis.STATED : LimitBasis.DEFAULT_TARGET;
+  }
+
+  private static Statement said(LoadCase c, LiftOff.First first, double wanted) {
+    return first.factor() < 1
+        ? Statement.of(
+            Said.LIFTS_OFF,
+            c.name(),
+            first.contact(),
+            amount(Measure.SHARE, first.factor()),
+            amount(Measure.FACTOR, wanted))
+        : Statement.of(
+            Said.LIFT_OFF_FACTOR,
+            c.name(),
+            first.contact(),
+            computed(Measure.FACTOR, first.factor()),
+            amount(Measure.FACTOR, wanted));
+  }
+
+  private static Statement advice(
+      Equilibrium standing, LoadCase c, double wanted, TriangleTurn turn) {
+    PreloadRange range = PreloadRange.of(standing);
+    double needed = range.leastPreload(c.load(), wanted) * range.preload();
+    Statement preload =
+        needed > range.preload() && Double.isFinite(needed)
+            ? Statement.of(
+                Said.RAISE_PRELOAD,
+                amount(Measure.FORCE, range.preload()),
+                amount(Measure.FORCE, needed))
+            : Statement.of(Said.MOVE_LINE);
+    return turn.helps()
+        ? Statement.of(
+            Said.OR,
+            preload,
+            Statement.of(
+                Said.TURN_SUPPORTS,
+                amount(Measure.COUNT, Math.toDegrees(turn.angle())),
+                computed(Measure.FACTOR, turn.factor(c))))
+        : preload;
+  }
+
+  /**
+   * Tells of cases that keep their factor and yet take most of a contact's force.
+   *
+   * @param standing the coupling at rest, all contacts pressed
+   * @param cases its responses to the load cases
+   * @return advice for each case that leaves a contact less than {@value #LEAST_SHARE} of its force
+   */
+  public static List<Finding> forceLeft(Equilibrium standing, List<CaseResponse> cases) {
+    double factor = standing.model().design().targets().liftOffFactor();
+    List<Finding> found = new ArrayList<>();
+    for (CaseResponse r : cases) {
+      double left = shareLeft(standing, r);
+      boolean kept = r.liftOff().factor() >= r.wantedFactor(factor);
+      if (kept && left < LEAST_SHARE && !Double.isInfinite(r.liftOff().factor())) {
+        found.add(
+            Finding.advice(
+                CheckKind.LIFT_OFF,
+                Subject.loadCase(r.loadCase().name()),
+                left,
+                LEAST_SHARE,
+                Measure.SHARE,
+                Statement.of(
+                    Said.LITTLE_FORCE_LEFT,
+                    r.loadCase().name(),
+                    amount(Measure.SHARE, Math.max(0, left)),
+                    amount(Measure.SHARE, LEAST_SHARE)),
+                Statement.NOTHING));
+      }
     }
     return found;
   }
@@ -101,55 +202,5 @@ public final class LiftOffCheck {
               least, r.state().contacts().get(i).leastForce() / standing.contacts().get(i).force());
     }
     return least;
-  }
-
-  private static String message(CaseResponse r, double factor, double wanted, double left) {
-    String name = r.loadCase().name();
-    if (factor < 1) {
-      return name
-          + " lifts "
-          + r.liftOff().contact()
-          + " off its seat: it opens at "
-          + Measure.SHARE.show(factor)
-          + " of this load; wanted is "
-          + Measure.FACTOR.show(wanted)
-          + " times it.";
-    }
-    return name
-        + " may grow "
-        + Measure.FACTOR.showComputed(factor)
-        + " times before "
-        + r.liftOff().contact()
-        + " opens (wanted "
-        + Measure.FACTOR.show(wanted)
-        + ")"
-        + (left < LEAST_SHARE
-            ? "; a contact keeps only "
-                + Measure.SHARE.show(Math.max(0, left))
-                + " of its force (wanted "
-                + Measure.SHARE.show(LEAST_SHARE)
-                + ")."
-            : ".");
-  }
-
-  private static String advice(
-      Equilibrium standing, CaseResponse r, double wanted, TriangleTurn turn) {
-    PreloadRange range = PreloadRange.of(standing);
-    double needed = range.leastPreload(r.loadCase().load(), wanted) * range.preload();
-    String preload =
-        needed > range.preload() && Double.isFinite(needed)
-            ? "Raise the preload from "
-                + Measure.FORCE.show(range.preload())
-                + " to "
-                + Measure.FORCE.show(needed)
-            : "Move the preload's line of action, the supports or the load";
-    return turn.helps()
-        ? preload
-            + ", or turn the supports by "
-            + Measure.COUNT.show(Math.toDegrees(turn.angle()))
-            + " deg about z, which makes it "
-            + Measure.FACTOR.showComputed(turn.factor(r))
-            + " times."
-        : preload + ".";
   }
 }

@@ -1,9 +1,12 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
@@ -18,8 +21,6 @@ import reseat.space.Wrench;
  * sideways can still keep it seated. This gives the reason behind many a lift-off.
  */
 public final class LoadInsideTriangleCheck {
-
-  private static final String CHECK = "load inside triangle";
 
   private LoadInsideTriangleCheck() {}
 
@@ -39,18 +40,12 @@ public final class LoadInsideTriangleCheck {
     List<Finding> found = new ArrayList<>();
     Optional<Place> rest = place(design.supports(), standing.load());
     if (rest.isPresent()) {
-      Severity severity = rest.get().inside() < 0 ? Severity.FAIL : Severity.OK;
-      found.add(finding(rest.get(), "preload with weight", "", severity));
+      found.add(atRest(rest.get()));
     }
     for (CaseResponse r : cases) {
       Optional<Place> loaded = place(design.supports(), r.state().load());
       if (loaded.isPresent() && loaded.get().inside() < 0) {
-        found.add(
-            finding(
-                loaded.get(),
-                Sentence.of(r.loadCase().name(), " with preload and weight"),
-                r.loadCase().name(),
-                r.liftsOff() ? Severity.FAIL : Severity.WARNING));
+        found.add(outside(loaded.get(), r));
       }
     }
     return found;
@@ -96,29 +91,51 @@ public final class LoadInsideTriangleCheck {
     return Optional.of(new Place(least, edge));
   }
 
-  private static Finding finding(Place p, Object what, String where, Severity severity) {
-    boolean outside = p.inside() < 0;
+  private static Finding atRest(Place p) {
+    Judged judged = Judged.by(p.inside(), 0, Sense.AT_LEAST, LimitBasis.MECHANICS);
     return new Finding(
-        CHECK,
-        severity,
-        where,
+        CheckKind.LOAD_INSIDE_TRIANGLE,
+        judged,
+        Subject.COUPLING,
         p.inside(),
         0,
         Sense.AT_LEAST,
+        LimitBasis.MECHANICS,
         Measure.LENGTH,
-        Sentence.of(
-            "the resultant of ",
-            what,
-            " passes ",
-            Measure.LENGTH.amount(Math.abs(p.inside())),
-            outside ? " outside" : " inside",
-            " the edge ",
-            p.edge(),
-            " of the ball triangle."),
-        outside
-            ? Sentence.of(
-                "Widen the triangle past the load, move the preload toward it, or raise the"
-                    + " preload.")
-            : Sentence.NONE);
+        said(p, ""),
+        judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(Said.WIDEN_TRIANGLE));
+  }
+
+  private static Finding outside(Place p, CaseResponse r) {
+    String name = r.loadCase().name();
+    Statement advice = Statement.of(Said.WIDEN_TRIANGLE);
+    return r.liftsOff()
+        ? new Finding(
+            CheckKind.LOAD_INSIDE_TRIANGLE,
+            Judged.FAILS,
+            Subject.loadCase(name),
+            p.inside(),
+            0,
+            Sense.AT_LEAST,
+            LimitBasis.MECHANICS,
+            Measure.LENGTH,
+            said(p, name),
+            advice)
+        : Finding.advice(
+            CheckKind.LOAD_INSIDE_TRIANGLE,
+            Subject.loadCase(name),
+            p.inside(),
+            0,
+            Measure.LENGTH,
+            said(p, name),
+            advice);
+  }
+
+  private static Statement said(Place p, String loadCase) {
+    return Statement.of(
+        p.inside() < 0 ? Said.LOAD_OUTSIDE : Said.LOAD_INSIDE,
+        loadCase,
+        amount(Measure.LENGTH, Math.abs(p.inside())),
+        p.edge());
   }
 }

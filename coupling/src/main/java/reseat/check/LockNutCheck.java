@@ -1,8 +1,11 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.StudThread;
 import reseat.mount.LockNut;
 import reseat.mount.ThreadDuty;
@@ -10,11 +13,9 @@ import reseat.mount.ThreadDuty;
 /**
  * What setting and locking an adjusting screw does to the height of its ball.
  *
- * <p>A note as long as no tolerance of height is stated.
+ * <p>Advice only as long as no tolerance of height is stated.
  */
 public final class LockNutCheck {
-
-  private static final String CHECK = "height setting";
 
   private LockNutCheck() {}
 
@@ -41,69 +42,66 @@ public final class LockNutCheck {
   private static Finding nut(String where, LockNut nut, double tolerance) {
     if (!nut.takesUpPlay()) {
       return new Finding(
-          CHECK,
-          Severity.WARNING,
-          where,
+          CheckKind.HEIGHT_SETTING,
+          Judged.FAILS,
+          Subject.support(where),
           nut.clampForce(),
           nut.pushForce(),
           Sense.AT_LEAST,
+          LimitBasis.MECHANICS,
           Measure.FORCE,
-          Sentence.of(
-              "the lock nut of ",
+          Statement.of(
+              Said.NUT_TOO_LOOSE,
               where,
-              " pulls with ",
-              Measure.FORCE.amount(nut.clampForce()),
-              ", less than the ",
-              Measure.FORCE.amount(nut.pushForce()),
-              " that press the stud in: the play of the thread stays and the height is not fixed."),
-          Sentence.of("Tighten the nut more."));
+              amount(Measure.FORCE, nut.clampForce()),
+              amount(Measure.FORCE, nut.pushForce())),
+          Statement.of(Said.TIGHTEN_NUT));
     }
-    boolean judged = Double.isFinite(tolerance);
-    boolean blind = judged && nut.shiftUncertainty() > tolerance;
-    return new Finding(
-        CHECK,
-        !judged ? Severity.NOTE : blind ? Severity.WARNING : Severity.OK,
+    double left = nut.shiftUncertainty();
+    if (Double.isInfinite(tolerance)) {
+      return Finding.advice(
+          CheckKind.HEIGHT_SETTING,
+          Subject.support(where),
+          left,
+          0,
+          Measure.LENGTH,
+          shift(where, nut, 0),
+          Statement.of(Said.SET_LOCK_READ));
+    }
+    return judged(where, left, tolerance, shift(where, nut, tolerance), Said.SET_LOCK_READ);
+  }
+
+  private static Statement shift(String where, LockNut nut, double tolerance) {
+    return Statement.of(
+        Said.NUT_SHIFT,
         where,
-        nut.shiftUncertainty(),
-        judged ? tolerance : 0,
-        Sense.AT_MOST,
-        Measure.LENGTH,
-        Sentence.of(
-            "tightening the lock nut of ",
-            where,
-            " moves the ball out by ",
-            new SmallRange(nut.shiftMin(), nut.shiftMax()),
-            judged
-                ? Sentence.of(
-                    ", so the first locking leaves ±",
-                    Measure.LENGTH.amount(nut.shiftUncertainty()),
-                    " against ±",
-                    Measure.LENGTH.amount(tolerance),
-                    " wanted.")
-                : "."),
-        blind || !judged
-            ? Sentence.of("Set, lock, read, correct by the error read, and lock again.")
-            : Sentence.NONE);
+        amount(Measure.LENGTH, nut.shiftMin()),
+        amount(Measure.LENGTH, nut.shiftMax()),
+        amount(Measure.LENGTH, nut.shiftUncertainty()),
+        amount(Measure.LENGTH, tolerance));
   }
 
   private static Finding hand(String where, StudThread thread, double tolerance) {
     double step = thread.limits().thread().travelPerRadian() * ThreadDuty.HAND_RESOLUTION;
-    boolean coarse = step > tolerance;
+    Statement said =
+        Statement.of(
+            Said.HAND_STEP, where, amount(Measure.LENGTH, step), amount(Measure.LENGTH, tolerance));
+    return judged(where, step, tolerance, said, Said.FINER_PITCH);
+  }
+
+  private static Finding judged(
+      String where, double value, double tolerance, Statement said, Said cure) {
+    Judged judged = Judged.by(value, tolerance, Sense.AT_MOST, LimitBasis.COMMON_PRACTICE);
     return new Finding(
-        CHECK,
-        coarse ? Severity.WARNING : Severity.OK,
-        where,
-        step,
+        CheckKind.HEIGHT_SETTING,
+        judged,
+        Subject.support(where),
+        value,
         tolerance,
         Sense.AT_MOST,
+        LimitBasis.COMMON_PRACTICE,
         Measure.LENGTH,
-        "a turn of 2 deg, the finest a hand sets reliably, moves the ball of "
-            + where
-            + " by "
-            + Measure.LENGTH.show(step)
-            + "; ±"
-            + Measure.LENGTH.show(tolerance)
-            + " is wanted.",
-        coarse ? "Take a finer pitch, a differential screw or a long wrench with a scale." : "");
+        said,
+        judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(cure));
   }
 }

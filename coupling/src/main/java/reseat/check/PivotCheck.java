@@ -1,13 +1,15 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import reseat.check.Finding.Sense;
 import reseat.contact.ContactLimits;
 import reseat.contact.RingContact;
+import reseat.design.CheckKind;
 import reseat.design.PivotDuty;
 import reseat.material.Material;
 import reseat.material.MaterialValue;
@@ -24,8 +26,7 @@ import reseat.mount.PivotSeat;
  */
 public final class PivotCheck {
 
-  private static final String CHECK = "pivot seat";
-  private static final String PAD = "film pad";
+  /** Part of the film that a tilt may take at the edge; common practice, no source. */
   private static final double FAIR_PART = 0.5;
 
   private PivotCheck() {}
@@ -39,84 +40,77 @@ public final class PivotCheck {
    * @return findings on pressure, on how it locates, and none on a pad
    */
   public static List<Finding> of(PivotDuty duty, Material ball, double force) {
+    Subject subject = seat(duty);
     List<Finding> found = new ArrayList<>();
     found.add(pressure(duty, ball, force));
     if (duty.seat().overDetermined()) {
       found.add(
-          new Finding(
-              CHECK,
-              Severity.WARNING,
-              duty.seat().words(),
+          Finding.advice(
+              CheckKind.PIVOT_SEAT,
+              subject,
               1,
               0,
-              Sense.AT_MOST,
               Measure.COUNT,
-              duty.seat().words()
-                  + " touches the ball along more than three points: unless both are round to less"
-                  + " than they press together, the ball rests on two or three places that nobody"
-                  + " chose.",
-              "Where the place must repeat take a trihedral seat, which has three points."));
+              Statement.of(Said.PIVOT_OVER_DETERMINED, duty.seat().words()),
+              Statement.of(Said.TAKE_TRIHEDRAL)));
     }
     if (!duty.seat().locates()) {
       found.add(
-          new Finding(
-              CHECK,
-              Severity.WARNING,
-              duty.seat().words(),
+          Finding.advice(
+              CheckKind.PIVOT_SEAT,
+              subject,
               0,
               1,
-              Sense.AT_LEAST,
               Measure.COUNT,
-              duty.seat().words() + " holds the ball by friction only; it may creep sideways.",
-              "Guide the part sideways by a flexure or a second ball."));
+              Statement.of(Said.PIVOT_BY_FRICTION, duty.seat().words()),
+              Statement.of(Said.GUIDE_SIDEWAYS)));
     }
     return found;
+  }
+
+  private static Subject seat(PivotDuty duty) {
+    return new Subject(Subject.Kind.PIVOT, duty.seat().words());
   }
 
   private static Finding pressure(PivotDuty duty, Material ball, double force) {
     PivotSeat seat = duty.seat();
     double pressure = seat.peakPressure(force);
     OptionalDouble limit = limit(duty, ball);
-    String what =
-        "peak pressure in "
-            + seat.words()
-            + " under "
-            + Measure.FORCE.show(force)
-            + " is "
-            + Measure.PRESSURE.show(pressure);
     if (limit.isEmpty()) {
-      return new Finding(
-          CHECK,
-          Severity.NOTE,
-          seat.words(),
+      return Finding.advice(
+          CheckKind.PIVOT_SEAT,
+          seat(duty),
           pressure,
           0,
-          Sense.AT_MOST,
           Measure.PRESSURE,
-          what
-              + "; no strength is known for "
-              + ball.name()
-              + " or "
-              + duty.material().name()
-              + ".",
-          "State a yield strength to have it judged.");
+          Statement.of(
+              Said.PIVOT_UNJUDGED,
+              seat.words(),
+              amount(Measure.FORCE, force),
+              amount(Measure.PRESSURE, pressure),
+              ball.name(),
+              duty.material().name()),
+          Statement.of(Said.STATE_PIVOT_YIELD));
     }
     double bears = limit.getAsDouble();
+    Judged judged = Judged.by(pressure, bears, Sense.AT_MOST, LimitBasis.STRENGTH);
     return new Finding(
-        CHECK,
-        pressure > bears ? Severity.FAIL : Severity.OK,
-        seat.words(),
+        CheckKind.PIVOT_SEAT,
+        judged,
+        seat(duty),
         pressure,
         bears,
         Sense.AT_MOST,
+        LimitBasis.STRENGTH,
         Measure.PRESSURE,
-        what
-            + ", "
-            + Measure.SHARE.show(pressure / bears)
-            + " of "
-            + Measure.PRESSURE.show(bears)
-            + ", where the weaker of ball and seat is first harmed.",
-        pressure > bears ? "Take a larger ball, a harder seat or less force." : "");
+        Statement.of(
+            Said.PIVOT_PRESSURE,
+            seat.words(),
+            amount(Measure.FORCE, force),
+            amount(Measure.PRESSURE, pressure),
+            amount(Measure.SHARE, pressure / bears),
+            amount(Measure.PRESSURE, bears)),
+        judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(Said.EASE_PIVOT));
   }
 
   private static OptionalDouble limit(PivotDuty duty, Material ball) {
@@ -149,80 +143,91 @@ public final class PivotCheck {
    */
   public static List<Finding> pad(FluidFilmPad pad, double tilt) {
     List<Finding> found = new ArrayList<>();
-    boolean judged = Double.isFinite(tilt);
-    boolean aligns = judged && pad.alignsWithin(tilt);
-    String held =
-        "friction of the pivot can hold the pad "
-            + Measure.ANGLE.show(pad.heldTilt())
-            + " out of line (centre of pressure "
-            + Measure.LENGTH.show(pad.pressureOffset())
-            + " off)";
-    found.add(
-        new Finding(
-            PAD,
-            !judged ? Severity.NOTE : aligns ? Severity.OK : Severity.FAIL,
-            "tilt",
-            pad.heldTilt(),
-            judged ? tilt : 0,
-            Sense.AT_MOST,
-            Measure.ANGLE,
-            held
-                + (judged
-                    ? "; "
-                        + Measure.ANGLE.show(tilt)
-                        + " is allowed, "
-                        + Measure.FACTOR.show(pad.excessOver(tilt))
-                        + " times that is held."
-                    : "; no tilt is allowed or forbidden in the file."),
-            judged && !aligns ? remedies(pad, tilt) : ""));
-    double edge = pad.edgeLoss();
-    if (edge > FAIR_PART) {
-      found.add(
-          new Finding(
-              PAD,
-              edge >= 1 ? Severity.FAIL : Severity.WARNING,
-              "film",
-              edge,
-              1,
-              Sense.AT_MOST,
-              Measure.SHARE,
-              "that tilt takes "
-                  + Measure.SHARE.show(edge)
-                  + " of the film at the edge of the pad"
-                  + (edge >= 1 ? ": it touches." : "."),
-              edge >= 1 ? "Do not run the pad before this is cured." : ""));
+    found.add(tilt(pad, tilt));
+    if (pad.edgeLoss() > FAIR_PART) {
+      found.add(edge(pad.edgeLoss()));
     }
-    boolean stiff = pad.pivotIsStiff();
-    double ratio = pad.pivotStiffness() / pad.filmStiffness();
-    found.add(
-        new Finding(
-            PAD,
-            stiff ? Severity.OK : Severity.WARNING,
-            "stiffness",
-            ratio,
-            FluidFilmPad.STIFF_PIVOT,
-            Sense.AT_LEAST,
-            Measure.FACTOR,
-            "seat and stud are "
-                + Measure.FACTOR.show(ratio)
-                + " times as stiff as the film ("
-                + Measure.STIFFNESS.show(pad.pivotStiffness())
-                + " on "
-                + Measure.STIFFNESS.show(pad.filmStiffness())
-                + "); together "
-                + Measure.STIFFNESS.show(pad.seriesStiffness())
-                + ", of whose give the pivot has "
-                + Measure.SHARE.show(pad.pivotShare())
-                + ".",
-            stiff ? "" : FluidFilmPad.Remedy.STIFFEN_PIVOT.text()));
+    found.add(stiffness(pad));
     return found;
   }
 
+  private static Finding tilt(FluidFilmPad pad, double allowed) {
+    Subject subject = new Subject(Subject.Kind.PIVOT, "tilt");
+    if (Double.isInfinite(allowed)) {
+      return Finding.advice(
+          CheckKind.FILM_PAD,
+          subject,
+          pad.heldTilt(),
+          0,
+          Measure.ANGLE,
+          held(pad, 0, 0),
+          Statement.NOTHING);
+    }
+    Judged judged = Judged.by(pad.heldTilt(), allowed, Sense.AT_MOST, LimitBasis.STATED);
+    return new Finding(
+        CheckKind.FILM_PAD,
+        judged,
+        subject,
+        pad.heldTilt(),
+        allowed,
+        Sense.AT_MOST,
+        LimitBasis.STATED,
+        Measure.ANGLE,
+        held(pad, allowed, pad.excessOver(allowed)),
+        judged == Judged.HOLDS ? Statement.NOTHING : cures(pad, allowed));
+  }
+
+  private static Statement held(FluidFilmPad pad, double allowed, double excess) {
+    return Statement.of(
+        Said.PAD_TILT,
+        amount(Measure.ANGLE, pad.heldTilt()),
+        amount(Measure.LENGTH, pad.pressureOffset()),
+        amount(Measure.ANGLE, allowed),
+        amount(Measure.FACTOR, excess));
+  }
+
+  private static Finding edge(double edge) {
+    boolean touches = edge >= 1;
+    return new Finding(
+        CheckKind.FILM_PAD,
+        touches ? Judged.FAILS : Judged.DECIDE,
+        new Subject(Subject.Kind.PIVOT, "film"),
+        edge,
+        touches ? 1 : FAIR_PART,
+        Sense.AT_MOST,
+        touches ? LimitBasis.MECHANICS : LimitBasis.COMMON_PRACTICE,
+        Measure.SHARE,
+        Statement.of(Said.PAD_EDGE, amount(Measure.SHARE, edge)),
+        touches ? Statement.of(Said.DO_NOT_RUN) : Statement.NOTHING);
+  }
+
+  private static Finding stiffness(FluidFilmPad pad) {
+    Subject subject = new Subject(Subject.Kind.PIVOT, "stiffness");
+    double ratio = pad.pivotStiffness() / pad.filmStiffness();
+    Statement said =
+        Statement.of(
+            Said.PAD_STIFFNESS,
+            amount(Measure.FACTOR, ratio),
+            amount(Measure.STIFFNESS, pad.pivotStiffness()),
+            amount(Measure.STIFFNESS, pad.filmStiffness()),
+            amount(Measure.STIFFNESS, pad.seriesStiffness()),
+            amount(Measure.SHARE, pad.pivotShare()));
+    return Finding.advice(
+        CheckKind.FILM_PAD,
+        subject,
+        ratio,
+        FluidFilmPad.STIFF_PIVOT,
+        Measure.FACTOR,
+        said,
+        pad.pivotIsStiff()
+            ? Statement.NOTHING
+            : Statement.of(Said.PAD_CURES, FluidFilmPad.Remedy.STIFFEN_PIVOT));
+  }
+
   /** What makes the pad align itself; its stiffness has a finding of its own. */
-  private static String remedies(FluidFilmPad pad, double tilt) {
-    return pad.remedies(tilt).stream()
-        .filter(r -> r != FluidFilmPad.Remedy.STIFFEN_PIVOT)
-        .map(FluidFilmPad.Remedy::text)
-        .collect(Collectors.joining(" Or: "));
+  private static Statement cures(FluidFilmPad pad, double tilt) {
+    return Statement.of(
+        Said.PAD_CURES,
+        pad.remedies(tilt).stream().filter(r -> r != FluidFilmPad.Remedy.STIFFEN_PIVOT).toArray());
   }
 }

@@ -1,23 +1,23 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.equilibrium.PreloadBand;
 import reseat.preload.BenchBand;
 import reseat.preload.BenchSetting;
+import reseat.preload.CautionFigure;
 import reseat.preload.DeviceCaution;
 import reseat.preload.PreloadDevice;
-import reseat.units.QuantityFormat;
-import reseat.units.QuantityKind;
 
 /** What to set on each preload device, how far it may be trusted, and what to beware of. */
 public final class PreloadDeviceCheck {
-
-  private static final String CHECK = "preload device";
 
   private PreloadDeviceCheck() {}
 
@@ -26,7 +26,7 @@ public final class PreloadDeviceCheck {
    *
    * @param design the coupling
    * @param band how far all preloads together may be scaled
-   * @return a note for each device with its setting, and a finding for each of its cautions;
+   * @return a finding for each device with its setting, and a finding for each of its cautions;
    *     devices that are equal are told once
    */
   public static List<Finding> of(CouplingDesign design, PreloadBand band) {
@@ -47,40 +47,57 @@ public final class PreloadDeviceCheck {
 
   private static Finding setting(Preload p, PreloadDevice device, PreloadBand allowed) {
     Optional<BenchBand> band = band(p, device, allowed);
-    String set = told(device.settingFor(device.nominalForce()), "");
-    String words =
-        p.name()
-            + ": for "
-            + Measure.FORCE.show(device.nominalForce())
-            + (set.isEmpty() ? "" : " set " + set)
-            + (band.isPresent() ? aim(band.get()) : "")
-            + "; from mount to mount ±"
-            + Measure.SHARE.show(device.scatter().halfRange())
-            + " ("
-            + device.scatter().basis()
-            + "), from device to device ±"
-            + Measure.SHARE.show(device.accuracy().halfRange())
-            + ", "
-            + QuantityFormat.metric(device.relativeChangePerKelvin(), QuantityKind.RATIO)
-            + " for each kelvin"
-            + ".";
-    if (band.isEmpty() || band.get().feasible()) {
-      return note(p, device.nominalForce(), words);
+    Statement said =
+        Statement.of(
+            Said.DEVICE_SETTING,
+            p.name(),
+            amount(Measure.FORCE, device.nominalForce()),
+            told(device.settingFor(device.nominalForce()), Said.NOTHING),
+            band.isEmpty() ? Statement.NOTHING : aim(device, band.get()),
+            amount(Measure.SHARE, device.scatter().halfRange()),
+            device.scatter().basis(),
+            amount(Measure.SHARE, device.accuracy().halfRange()),
+            amount(Measure.FACTOR, device.relativeChangePerKelvin()));
+    if (band.isPresent() && !band.get().feasible()) {
+      return tooNarrow(p, device, band.get().scatterAllowed(), said);
     }
-    double scatter = device.scatter().halfRange() + device.accuracy().halfRange();
+    return band.isPresent() && outOfReach(device, band.get())
+        ? outOfReach(p, device, band.get(), said)
+        : advice(p, device.nominalForce(), said);
+  }
+
+  private static Finding tooNarrow(
+      Preload p, PreloadDevice device, double allowed, Statement said) {
     return new Finding(
-        CHECK,
-        Severity.WARNING,
-        p.name(),
-        scatter,
-        band.get().scatterAllowed(),
+        CheckKind.PRELOAD_DEVICE,
+        Judged.DECIDE,
+        Subject.preload(p.name()),
+        device.scatter().halfRange() + device.accuracy().halfRange(),
+        allowed,
         Sense.AT_MOST,
+        LimitBasis.COMMON_PRACTICE,
         Measure.SHARE,
-        words,
-        "Whatever is set, the force may leave what the coupling allows: measure the force, or take a"
-            + " device that keeps it within ±"
-            + Measure.SHARE.show(band.get().scatterAllowed())
-            + ".");
+        said,
+        Statement.of(Said.MEASURE_FORCE, amount(Measure.SHARE, allowed)));
+  }
+
+  private static boolean outOfReach(PreloadDevice device, BenchBand band) {
+    return device.nominalForce() < band.aimLow() && band.settingAtLow().isEmpty();
+  }
+
+  private static Finding outOfReach(
+      Preload p, PreloadDevice device, BenchBand band, Statement said) {
+    return new Finding(
+        CheckKind.PRELOAD_DEVICE,
+        Judged.FAILS,
+        Subject.preload(p.name()),
+        device.mostForce().orElse(device.nominalForce()),
+        band.aimLow(),
+        Sense.AT_LEAST,
+        LimitBasis.MECHANICS,
+        Measure.FORCE,
+        said,
+        Statement.NOTHING);
   }
 
   /**
@@ -98,56 +115,77 @@ public final class PreloadDeviceCheck {
         : Optional.empty();
   }
 
-  private static String aim(BenchBand b) {
-    String allowed =
-        " (allowed "
-            + Measure.FORCE.show(b.allowedLow())
-            + " to "
-            + Measure.FORCE.show(b.allowedHigh());
+  private static Statement aim(PreloadDevice device, BenchBand b) {
+    Argument low = amount(Measure.FORCE, b.allowedLow());
+    Argument high = amount(Measure.FORCE, b.allowedHigh());
     if (!b.feasible()) {
-      return allowed + ", too narrow for its scatter)";
+      return Statement.of(Said.BAND_TOO_NARROW, low, high);
     }
-    String low = told(b.settingAtLow(), "");
-    String high = told(b.settingAtHigh(), "as much as it gives");
-    return low.isEmpty()
-        ? allowed + ", beyond what this device can be set to)"
-        : allowed + "; aim from " + low + " to " + high + ")";
+    return outOfReach(device, b)
+        ? Statement.of(Said.BAND_OUT_OF_REACH, low, high)
+        : Statement.of(
+            Said.BAND_AIM,
+            low,
+            high,
+            told(b.settingAtLow(), Said.NOTHING),
+            told(b.settingAtHigh(), Said.ALL_IT_GIVES));
   }
 
-  private static String told(Optional<BenchSetting> setting, String otherwise) {
-    return setting.isPresent() ? setting.get().told() : otherwise;
+  private static Statement told(Optional<BenchSetting> setting, Said otherwise) {
+    return setting.isEmpty()
+        ? Statement.of(otherwise)
+        : Statement.of(
+            Said.SETTING,
+            setting.get().kind(),
+            amount(measure(setting.get().kind()), setting.get().value()));
+  }
+
+  private static Measure measure(BenchSetting.Kind kind) {
+    return switch (kind) {
+      case FORCE -> Measure.FORCE;
+      case TORQUE -> Measure.TORQUE;
+      case DEFLECTION, GAP -> Measure.LENGTH;
+      case MASS -> Measure.MASS;
+      case PRESSURE -> Measure.PRESSURE;
+    };
   }
 
   private static Finding caution(Preload p, PreloadDevice device, DeviceCaution c) {
-    boolean design =
-        switch (c) {
-          case SNAPS_THROUGH, NEARLY_FLAT, HARDLY_COMPRESSED, OVERSTRESSED -> true;
-          case STORED_SPRING_ENERGY,
-              MAGNET_PINCH,
-              MAGNET_NEVER_TOUCHES,
-              SCREW_LOCATES,
-              TORQUE_IS_LOOSE,
-              FALLING_WEIGHT,
-              PRESSURE_LOSS ->
-              false;
-        };
-    String energy =
-        hurts(c) && device.storedEnergy() > 0
-            ? " Stored: " + Measure.number(device.storedEnergy(), 2) + " J."
-            : "";
-    String words = p.name() + ": " + c.text() + energy;
-    return design
-        ? new Finding(
-            CHECK,
-            Severity.WARNING,
-            p.name(),
-            device.nominalForce(),
-            device.nominalForce(),
-            Sense.AT_MOST,
-            Measure.FORCE,
-            words,
-            "")
-        : note(p, device.nominalForce(), words);
+    double energy = hurts(c) ? device.storedEnergy() : 0;
+    Statement said = Statement.of(Said.DEVICE_CAUTION, p.name(), c, amount(Measure.FACTOR, energy));
+    Optional<CautionFigure> figure = device.figureOf(c);
+    if (figure.isEmpty()) {
+      return advice(p, device.nominalForce(), said);
+    }
+    CautionFigure f = figure.get();
+    return new Finding(
+        CheckKind.PRELOAD_DEVICE,
+        Judged.DECIDE,
+        Subject.preload(p.name()),
+        f.value(),
+        f.limit(),
+        f.atMost() ? Sense.AT_MOST : Sense.AT_LEAST,
+        LimitBasis.COMMON_PRACTICE,
+        measure(c),
+        said,
+        Statement.NOTHING);
+  }
+
+  private static Measure measure(DeviceCaution c) {
+    return switch (c) {
+      case OVERSTRESSED -> Measure.PRESSURE;
+      case SNAPS_THROUGH -> Measure.FACTOR;
+      case NEARLY_FLAT,
+          HARDLY_COMPRESSED,
+          STORED_SPRING_ENERGY,
+          MAGNET_PINCH,
+          MAGNET_NEVER_TOUCHES,
+          SCREW_LOCATES,
+          TORQUE_IS_LOOSE,
+          FALLING_WEIGHT,
+          PRESSURE_LOSS ->
+          Measure.SHARE;
+    };
   }
 
   private static boolean hurts(DeviceCaution c) {
@@ -157,8 +195,14 @@ public final class PreloadDeviceCheck {
         || c == DeviceCaution.PRESSURE_LOSS;
   }
 
-  private static Finding note(Preload p, double force, String words) {
-    return new Finding(
-        CHECK, Severity.NOTE, p.name(), force, 0, Sense.AT_LEAST, Measure.FORCE, words, "");
+  private static Finding advice(Preload p, double force, Statement said) {
+    return Finding.advice(
+        CheckKind.PRELOAD_DEVICE,
+        Subject.preload(p.name()),
+        force,
+        0,
+        Measure.FORCE,
+        said,
+        Statement.NOTHING);
   }
 }

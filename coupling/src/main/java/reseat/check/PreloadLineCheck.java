@@ -1,8 +1,11 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.equilibrium.Equilibrium;
@@ -12,8 +15,6 @@ import reseat.space.Wrench;
 
 /** Whether the preload's line of action may wander as far as it does before a contact opens. */
 public final class PreloadLineCheck {
-
-  private static final String CHECK = "preload line";
 
   /**
    * Half the side of the square in which a preload's line is followed, over the coupling radius.
@@ -75,24 +76,20 @@ public final class PreloadLineCheck {
     double wander = preload.lineSpread().limit();
     boolean holds = margin > wander;
     return new Finding(
-        CHECK,
-        holds ? Severity.OK : Severity.FAIL,
-        preload.name(),
+        CheckKind.PRELOAD_LINE,
+        holds ? Judged.HOLDS : Judged.FAILS,
+        Subject.preload(preload.name()),
         margin,
         wander,
         Sense.AT_LEAST,
+        LimitBasis.MECHANICS,
         Measure.LENGTH,
-        Sentence.of(
-            "the line of action of ",
+        Statement.of(
+            Said.PRELOAD_LINE,
             preload.name(),
-            " may move sideways ",
-            Measure.LENGTH.amount(Math.max(0, margin)),
-            " before ",
+            amount(Measure.LENGTH, Math.max(0, margin)),
             nearest,
-            " opens",
-            wander > 0 ? Sentence.of("; it wanders by ", Measure.LENGTH.amount(wander), ".") : "."),
-        holds
-            ? Sentence.NONE
-            : Sentence.of("Guide the line of action, or move it away from that contact's edge."));
+            amount(Measure.LENGTH, wander)),
+        holds ? Statement.NOTHING : Statement.of(Said.GUIDE_LINE));
   }
 }

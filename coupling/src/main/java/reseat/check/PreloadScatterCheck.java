@@ -1,7 +1,10 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.equilibrium.PreloadScatter;
@@ -11,12 +14,9 @@ import reseat.space.Vec3;
  * Whether the scatter of the preload alone moves the tool beyond its targets.
  *
  * <p>Preload scatter is often what first spoils a sub-micrometre height. It is one of several
- * causes, so taking more than half of a target warns (common practice, no source).
+ * causes, which are judged together elsewhere.
  */
 public final class PreloadScatterCheck {
-
-  private static final String CHECK = "preload scatter";
-  private static final double FAIR_PART = 0.5;
 
   private PreloadScatterCheck() {}
 
@@ -40,57 +40,48 @@ public final class PreloadScatterCheck {
     for (PreloadScatter p : scatter) {
       part = Math.max(part, p.preload().forceSpread().limit());
     }
-    Sentence what =
-        Sentence.of(
-            "preload scatter of ±",
-            Measure.SHARE.amount(part),
-            " moves the tool point by up to ",
-            Measure.LENGTH.amount(value),
-            " along ",
-            name);
     if (Double.isInfinite(limit)) {
       return List.of(
-          new Finding(
-              CHECK,
-              Severity.NOTE,
-              name,
+          Finding.advice(
+              CheckKind.PRELOAD_SCATTER,
+              Subject.axis(name),
               value,
               0,
-              Sense.AT_MOST,
               Measure.LENGTH,
-              Sentence.of(what, "; no target is set along any axis."),
-              Sentence.of("State repeatability targets to have it judged.")));
+              said(part, value, name, 0),
+              Statement.of(Said.STATE_TARGETS)));
     }
-    Severity severity =
-        value > limit ? Severity.FAIL : value > FAIR_PART * limit ? Severity.WARNING : Severity.OK;
+    Judged judged = Judged.by(value, limit, Sense.AT_MOST, LimitBasis.STATED);
     return List.of(
         new Finding(
-            CHECK,
-            severity,
-            name,
+            CheckKind.PRELOAD_SCATTER,
+            judged,
+            Subject.axis(name),
             value,
             limit,
             Sense.AT_MOST,
+            LimitBasis.STATED,
             Measure.LENGTH,
-            Sentence.of(
-                what,
-                "; the target for all causes together is ",
-                Measure.LENGTH.amount(limit),
-                "."),
-            severity == Severity.OK ? Sentence.NONE : advice(part, value, limit, scatter)));
+            said(part, value, name, limit),
+            judged == Judged.HOLDS
+                ? Statement.NOTHING
+                : advice(part, part * limit / value, scatter.get(0).preload())));
   }
 
-  private static Sentence advice(
-      double part, double value, double limit, List<PreloadScatter> scatter) {
-    double passing = part * FAIR_PART * limit / value;
-    Preload p = scatter.get(0).preload();
-    return Sentence.of(
-        "Hold the preload within ±",
-        Measure.SHARE.amount(passing),
-        " (half the target), as a spring stack, a magnet at a stop or a weight does; ",
-        p.device().isEmpty() ? p.name() : p.device(),
-        " now has ±",
-        Measure.SHARE.amount(part),
-        ".");
+  private static Statement said(double part, double moved, String axis, double target) {
+    return Statement.of(
+        Said.PRELOAD_SCATTER,
+        amount(Measure.SHARE, part),
+        amount(Measure.LENGTH, moved),
+        axis,
+        amount(Measure.LENGTH, target));
+  }
+
+  private static Statement advice(double part, double wanted, Preload preload) {
+    return Statement.of(
+        Said.HOLD_PRELOAD,
+        amount(Measure.SHARE, wanted),
+        preload.device().isEmpty() ? preload.name() : preload.device(),
+        amount(Measure.SHARE, part));
   }
 }

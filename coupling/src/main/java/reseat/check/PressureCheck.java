@@ -1,5 +1,7 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,6 +9,7 @@ import reseat.check.Finding.Sense;
 import reseat.contact.ContactLimits;
 import reseat.contact.ContactLimits.Kind;
 import reseat.contact.ContactLimits.Limit;
+import reseat.design.CheckKind;
 import reseat.design.LoadCase;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
@@ -18,25 +21,17 @@ import reseat.material.Material;
  *
  * <p>The pressure at rest and under each load is set against the lowest limit of either body: first
  * yield, brinelling of hardened steel, cracking or crushing of brittle bodies. A broken yield limit
- * fails; so does a load that need only be survived once it passes the static limit of hardened
- * steel, before that it warns. The limits of brittle bodies are on the safe side, so breaking one
- * warns; at twice the limit it fails.
+ * fails; under a load that need only be survived, hard bodies fail only beyond the static limit of
+ * hardened steel, and before that a person decides. The limits of brittle bodies are on the safe
+ * side: breaking one is up for decision, and at twice the limit it fails.
  */
 public final class PressureCheck {
-
-  private static final String CHECK = "contact pressure";
 
   /** Yield pressure under which a body is called soft, Pa: hardened steel has about three times. */
   private static final double SOFT = 1.2e9;
 
   /** Part of the preload below which a smaller one is no advice. */
   private static final double LEAST_ADVISED = 0.1;
-
-  private static final Sentence DENT =
-      Sentence.of(
-          " Beyond the static limit of ISO 76, ",
-          Measure.PRESSURE.amount(ContactLimits.STATIC_BRINELLING_PRESSURE),
-          ", it leaves a dent to be felt.");
 
   private PressureCheck() {}
 
@@ -47,15 +42,20 @@ public final class PressureCheck {
    * @param cases its responses to the load cases
    * @param limits limits of each contact, ball first, seat second
    * @param share part of a limit that the design may use
-   * @return the worst contact at rest, the worst contact under the load cases, and a note on
+   * @param advised whether advice is wanted; it takes time
+   * @return the worst contact at rest, the worst contact under the load cases, and advice on
    *     materials without known strength
    */
   public static List<Finding> of(
-      Equilibrium standing, List<CaseResponse> cases, List<ContactLimits> limits, double share) {
+      Equilibrium standing,
+      List<CaseResponse> cases,
+      List<ContactLimits> limits,
+      double share,
+      boolean advised) {
     List<Finding> found = new ArrayList<>();
     Pressed rest = worst(standing, null, limits, share);
     if (rest != null) {
-      found.add(finding(standing, rest, share));
+      found.add(finding(standing, rest, share, advised));
     }
     Pressed loaded = null;
     for (CaseResponse r : cases) {
@@ -65,13 +65,45 @@ public final class PressureCheck {
       }
     }
     if (loaded != null) {
-      found.add(finding(standing, loaded, share));
+      found.add(finding(standing, loaded, share, advised));
     }
     List<String> unrated = unrated(limits);
     if (!unrated.isEmpty()) {
-      found.add(unratedNote(unrated));
+      found.add(unrated(String.join(", ", unrated), unrated.size()));
     }
     return found;
+  }
+
+  /**
+   * How far a contact may be pressed, and who says so.
+   *
+   * @param allowed pressure that nobody need decide about, Pa
+   * @param most pressure beyond which it fails, Pa
+   * @param basis basis of the first where the two differ
+   */
+  private record Bounds(double allowed, double most, LimitBasis basis) {
+
+    Judged judged(double pressure) {
+      return pressure <= allowed ? Judged.HOLDS : pressure > most ? Judged.FAILS : Judged.DECIDE;
+    }
+  }
+
+  private static Bounds bounds(Limit limit, double share, CaseResponse loaded) {
+    double allowed = share * limit.peakPressure();
+    return switch (limit.kind()) {
+      case EDGE_CRACK, CRUSHING -> new Bounds(allowed, 2 * allowed, LimitBasis.BRITTLE_BOUND);
+      case FIRST_YIELD -> ductile(limit, allowed, loaded, LimitBasis.FIRST_YIELD);
+      case STATIC_BRINELLING -> ductile(limit, allowed, loaded, LimitBasis.ISO_76);
+    };
+  }
+
+  private static Bounds ductile(
+      Limit limit, double allowed, CaseResponse loaded, LimitBasis judgement) {
+    boolean survival = loaded != null && loaded.loadCase().demand() == LoadCase.Demand.SURVIVE;
+    double most = Math.max(allowed, ContactLimits.STATIC_BRINELLING_PRESSURE);
+    return survival && limit.peakPressure() > SOFT
+        ? new Bounds(allowed, most, judgement)
+        : new Bounds(allowed, allowed, LimitBasis.STRENGTH);
   }
 
   /**
@@ -81,20 +113,30 @@ public final class PressureCheck {
    * @param contact index of the contact
    * @param pressure its peak pressure, Pa
    * @param limit the limit that governs it
-   * @param severity how that is judged
+   * @param bounds how far it may be pressed
    */
   private record Pressed(
-      CaseResponse loaded, int contact, double pressure, Limit limit, Severity severity) {
+      CaseResponse loaded, int contact, double pressure, Limit limit, Bounds bounds) {
 
-    boolean worseThan(Pressed other) {
-      int bySeverity = severity.compareTo(other.severity);
-      return bySeverity != 0
-          ? bySeverity < 0
-          : pressure / limit.peakPressure() > other.pressure / other.limit.peakPressure();
+    Judged judged() {
+      return bounds.judged(pressure);
     }
 
-    Object when() {
-      return loaded == null ? " at rest" : Sentence.of(" under ", loaded.loadCase().name());
+    boolean worseThan(Pressed other) {
+      int byJudgement = judged().compareTo(other.judged());
+      return byJudgement != 0
+          ? byJudgement < 0
+          // of contacts alike by symmetry the first stays
+          : pressure / limit.peakPressure()
+              > other.pressure / other.limit.peakPressure() * (1 + 1e-9);
+    }
+
+    double broken() {
+      return judged() == Judged.FAILS ? bounds.most() : bounds.allowed();
+    }
+
+    LimitBasis basis() {
+      return judged() == Judged.FAILS ? LimitBasis.STRENGTH : bounds.basis();
     }
   }
 
@@ -103,116 +145,73 @@ public final class PressureCheck {
       Equilibrium standing, CaseResponse loaded, List<ContactLimits> limits, double share) {
     Equilibrium state = loaded == null ? standing : loaded.state();
     Pressed worst = null;
-    double worstRatio = 0;
     for (int i = 0; i < limits.size(); i++) {
       Optional<Limit> governing = limits.get(i).governing();
       Equilibrium.Contact c = state.contacts().get(i);
       if (governing.isPresent() && !c.lifted()) {
         Limit limit = governing.get();
-        double pressure = c.peakPressure();
-        double ratio = pressure / limit.peakPressure();
-        if (ratio > worstRatio * (1 + 1e-9)) {
-          worstRatio = ratio;
-          Severity severity = severity(pressure, share * limit.peakPressure(), limit, loaded);
-          worst = new Pressed(loaded, i, pressure, limit, severity);
+        Pressed here =
+            new Pressed(loaded, i, c.peakPressure(), limit, bounds(limit, share, loaded));
+        if (worst == null || here.worseThan(worst)) {
+          worst = here;
         }
       }
     }
     return worst;
   }
 
-  private static Finding finding(Equilibrium standing, Pressed p, double share) {
-    Equilibrium.Contact c = standing.contacts().get(p.contact());
-    Limit limit = p.limit();
-    double allowed = share * limit.peakPressure();
-    String name = c.line().name();
-    boolean dents =
-        p.pressure() > ContactLimits.STATIC_BRINELLING_PRESSURE
-            && limit.kind() != Kind.STATIC_BRINELLING;
-    Sentence message =
-        Sentence.of(
-            name,
-            p.when(),
-            ": peak pressure ",
-            Measure.PRESSURE.amount(p.pressure()),
-            " is ",
-            Measure.SHARE.amount(p.pressure() / limit.peakPressure()),
-            " of ",
-            Measure.PRESSURE.amount(limit.peakPressure()),
-            ", where the ",
-            limit.body() == ContactLimits.Body.FIRST ? "ball" : "seat",
-            " (",
-            limit.material().name(),
-            ") ",
-            harm(limit.kind()),
-            ", from ",
-            Measure.FORCE.amount(c.hertz().forceAtPeakPressure(limit.peakPressure())),
-            " on this contact",
-            share == 1 ? "" : Sentence.of("; wanted is ", Measure.SHARE.amount(share), " of it"),
-            ".",
-            dents ? DENT : "");
+  private static Finding finding(Equilibrium standing, Pressed p, double share, boolean advised) {
+    String name = standing.contacts().get(p.contact()).line().name();
     return new Finding(
-        CHECK,
-        p.severity(),
-        p.loaded() == null ? name : p.loaded().loadCase().name(),
+        CheckKind.CONTACT_PRESSURE,
+        p.judged(),
+        p.loaded() == null ? Subject.contact(name) : Subject.loadCase(p.loaded().loadCase().name()),
         p.pressure(),
-        allowed,
+        p.broken(),
         Sense.AT_MOST,
+        p.basis(),
         Measure.PRESSURE,
-        message,
-        p.severity() == Severity.OK
-            ? Sentence.NONE
-            : Sentence.of(new Advice(standing, p, allowed)));
+        said(standing.contacts().get(p.contact()), p, share),
+        p.judged() == Judged.HOLDS || !advised ? Statement.NOTHING : advice(standing, p));
   }
 
-  private static Severity severity(
-      double pressure, double allowed, Limit limit, CaseResponse loaded) {
-    if (pressure <= allowed) {
-      return Severity.OK;
+  private static Statement said(Equilibrium.Contact c, Pressed p, double share) {
+    Limit limit = p.limit();
+    Statement pressure =
+        Statement.of(
+            Said.PRESSURE,
+            c.line().name(),
+            p.loaded() == null ? "" : p.loaded().loadCase().name(),
+            amount(Measure.PRESSURE, p.pressure()),
+            amount(Measure.SHARE, p.pressure() / limit.peakPressure()),
+            amount(Measure.PRESSURE, limit.peakPressure()),
+            limit.material().name(),
+            limit.kind(),
+            amount(Measure.FORCE, c.hertz().forceAtPeakPressure(limit.peakPressure())),
+            amount(Measure.SHARE, share),
+            limit.body());
+    double dents = ContactLimits.STATIC_BRINELLING_PRESSURE;
+    if (p.pressure() <= dents || limit.kind() == Kind.STATIC_BRINELLING) {
+      return pressure;
     }
-    boolean brittle = limit.kind() == Kind.EDGE_CRACK || limit.kind() == Kind.CRUSHING;
-    if (brittle) {
-      return pressure > 2 * allowed ? Severity.FAIL : Severity.WARNING;
-    }
-    boolean survival = loaded != null && loaded.loadCase().demand() == LoadCase.Demand.SURVIVE;
-    boolean hard = limit.peakPressure() > SOFT;
-    return survival && hard && pressure <= ContactLimits.STATIC_BRINELLING_PRESSURE
-        ? Severity.WARNING
-        : Severity.FAIL;
+    List<Argument> arguments = new ArrayList<>(pressure.arguments());
+    arguments.add(amount(Measure.PRESSURE, dents));
+    return new Statement(Said.PRESSURE_BEYOND_STATIC, arguments);
   }
 
-  private static String harm(Kind kind) {
-    return switch (kind) {
-      case FIRST_YIELD -> "begins to yield below the surface";
-      case STATIC_BRINELLING -> "takes a lasting dent of 1e-4 of the ball diameter (ISO 76)";
-      case EDGE_CRACK -> "may crack at the edge of the patch (on the safe side)";
-      case CRUSHING -> "is at half its crushing strength (judgement)";
-    };
-  }
-
-  /** What to change, found when it is read: the preload that would do takes a solution. */
-  private record Advice(Equilibrium standing, Pressed p, double allowed) {
-
-    @Override
-    public String toString() {
-      PreloadRange range = PreloadRange.of(standing);
-      Limit limit = p.limit();
-      double force = standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(allowed);
-      double most =
-          p.loaded() == null
-              ? range.mostPreload(p.contact(), force)
-              : range.mostPreload(p.contact(), force, p.loaded().loadCase().load());
-      String preload =
-          most > LEAST_ADVISED
-              ? " or keep the preload under " + Measure.FORCE.show(most * range.preload())
-              : "";
-      if (limit.kind() == Kind.FIRST_YIELD && limit.peakPressure() < SOFT) {
-        return "Set hard inserts (58 HRC or harder, or carbide) into the soft part" + preload + ".";
-      }
-      return "Take larger balls or a closer fit (gothic groove), a stronger material"
-          + preload
-          + ".";
-    }
+  private static Statement advice(Equilibrium standing, Pressed p) {
+    PreloadRange range = PreloadRange.of(standing);
+    double allowed = p.bounds().allowed();
+    double force = standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(allowed);
+    double most =
+        p.loaded() == null
+            ? range.mostPreload(p.contact(), force)
+            : range.mostPreload(p.contact(), force, p.loaded().loadCase().load());
+    boolean helps = most > LEAST_ADVISED && Double.isFinite(most);
+    boolean soft = p.limit().kind() == Kind.FIRST_YIELD && p.limit().peakPressure() < SOFT;
+    return Statement.of(
+        soft ? Said.TAKE_HARD_INSERTS : Said.LOWER_PRESSURE,
+        amount(Measure.FORCE, helps ? most * range.preload() : 0));
   }
 
   private static List<String> unrated(List<ContactLimits> limits) {
@@ -227,17 +226,14 @@ public final class PressureCheck {
     return names;
   }
 
-  private static Finding unratedNote(List<String> names) {
-    String list = String.join(", ", names);
-    return new Finding(
-        CHECK,
-        Severity.NOTE,
-        list,
-        names.size(),
+  private static Finding unrated(String names, int count) {
+    return Finding.advice(
+        CheckKind.CONTACT_PRESSURE,
+        new Subject(Subject.Kind.MATERIAL, names),
+        count,
         0,
-        Sense.AT_MOST,
         Measure.COUNT,
-        "no strength is known for " + list + ", so it was not judged.",
-        "Give its yield or crushing strength in the design file.");
+        Statement.of(Said.STRENGTH_UNKNOWN, names),
+        Statement.of(Said.STATE_STRENGTH));
   }
 }

@@ -1,11 +1,13 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
-import reseat.check.Finding.Sense;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
 import reseat.contact.RingThird;
+import reseat.design.CheckKind;
 import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
 
@@ -18,15 +20,13 @@ import reseat.equilibrium.Equilibrium;
  */
 public final class RingContactCheck {
 
-  private static final String CHECK = "ring of contact";
-
   private RingContactCheck() {}
 
   /**
    * Tells it for every cone.
    *
    * @param standing the coupling at rest
-   * @return one warning per cone
+   * @return one piece of advice per cone
    */
   public static List<Finding> of(Equilibrium standing) {
     List<Finding> found = new ArrayList<>();
@@ -54,23 +54,18 @@ public final class RingContactCheck {
     EllipticContact point =
         EllipticContact.of(
             RelativeCurvature.ballOnPlane(s.ball().radius()), thirds.get(0).hertz().elasticity());
-    return new Finding(
-        CHECK,
-        Severity.WARNING,
-        s.name(),
+    return Finding.advice(
+        CheckKind.RING_OF_CONTACT,
+        Subject.support(s.name()),
         sink,
         0,
-        Sense.AT_LEAST,
         Measure.LENGTH,
-        s.name()
-            + " holds its ball by a ring, more than the three places that would do. It carries all"
-            + " round only if ball and cone are round to well under "
-            + Measure.LENGTH.show(sink)
-            + ", the least that they sink together; then the pressure is "
-            + Measure.PRESSURE.show(ring.peakPressure(greatest))
-            + ". Resting on three places of it, it would be "
-            + Measure.PRESSURE.show(point.peakPressure(Math.max(0, mean)))
-            + " there.",
-        "Lap ball and cone together, or take a trihedral seat, which has three places of its own.");
+        Statement.of(
+            Said.RING,
+            s.name(),
+            amount(Measure.LENGTH, sink),
+            amount(Measure.PRESSURE, ring.peakPressure(greatest)),
+            amount(Measure.PRESSURE, point.peakPressure(Math.max(0, mean)))),
+        Statement.of(Said.LAP_RING));
   }
 }

@@ -12,10 +12,13 @@ public enum Said {
   /**
    * Peak pressure against its limit: n contact, n load case (empty at rest), pressure found, share
    * of the limit, pressure limit, n material, t kind of limit, force at that limit, share that may
-   * be used.
+   * be used, t body (first: ball, second: seat).
    */
   PRESSURE,
-  /** A pressure as {@link #PRESSURE}, beyond the static limit of ISO 76: that limit, pressure. */
+  /**
+   * A pressure beyond the static limit of ISO 76 too: the arguments of {@link #PRESSURE}, then that
+   * limit, pressure.
+   */
   PRESSURE_BEYOND_STATIC,
   /** No strength known: n materials. */
   STRENGTH_UNKNOWN,
@@ -49,7 +52,10 @@ public enum Said {
   MOTION,
   /** Change places or directions of supports. */
   CHANGE_SUPPORTS,
-  /** A groove turned would hold it: n grooves, count degrees, t whether free or weak. */
+  /**
+   * A groove turned would hold it: n grooves (any one of them), count degrees, count of free
+   * motions (0: all are held, one barely).
+   */
   TURN_A_GROOVE,
 
   // --- error motion ---
@@ -126,9 +132,12 @@ public enum Said {
    * share from device to device, ratio per kelvin (factor).
    */
   DEVICE_SETTING,
-  /** A setting of a device: quantities as the device states them (n words). */
+  /** A setting of a device: t quantity that is set, its amount in the SI unit. */
   SETTING,
-  /** Allowed and aimed for: force least, force most, s setting at least, s setting at most. */
+  /**
+   * Allowed and aimed for: force least, force most, s setting at least ({@link #NOTHING}: cannot be
+   * set so low), s setting at most.
+   */
   BAND_AIM,
   /** Allowed, too narrow for the scatter: force least, force most. */
   BAND_TOO_NARROW,
@@ -169,8 +178,8 @@ public enum Said {
 
   // --- self-seating ---
   /**
-   * Friction up to which the holder seats: factor moving, factor at rest, n contact that closes
-   * last, factor expected low, factor expected high.
+   * Friction up to which the holder seats: factor moving, factor at rest (infinite: not looked at),
+   * n contact that closes last, factor expected low, factor expected high.
    */
   SEATS_BELOW,
   /** As {@link #SEATS_BELOW}, without any limit within what was looked at. */
@@ -183,13 +192,16 @@ public enum Said {
   MOUNTINGS_GIVE,
   /** Shorten studs. */
   SHORTEN_STUDS,
-  /** Softest axis: n axis, stiffness, n spring that gives most, t whether mounting, share. */
+  /**
+   * Softest axis: n axis, stiffness, n spring that gives most, t kind of that spring (support: its
+   * ball mounting; contact), share.
+   */
   SOFTEST_AXIS,
 
   // --- ball stud ---
   /**
-   * Stress of a stud: n support, stiffness sideways, stiffness along, pressure found, n load,
-   * share of yield, pressure yield, n material.
+   * Stress of a stud: n support, stiffness sideways, stiffness along, pressure found, n load
+   * (empty: the load that stays), share of yield, pressure yield, n material.
    */
   STUD_STRESS,
   /** As {@link #STUD_STRESS}, yield not known: the first five, and n material. */
@@ -230,7 +242,9 @@ public enum Said {
   FINER_PITCH,
 
   // --- bond ---
-  /** Use of a bond: n support, share used, n load (empty: the load that stays), n adhesive, force. */
+  /**
+   * Use of a bond: n support, share used, n load (empty: the load that stays), n adhesive, force.
+   */
   BOND_USE,
   /** Larger area or metal to metal. */
   BOND_MORE,
@@ -254,7 +268,10 @@ public enum Said {
   PIVOT_BY_FRICTION,
   /** Guide sideways. */
   GUIDE_SIDEWAYS,
-  /** Tilt held: angle held, length off, angle allowed (0: none stated), factor held over allowed. */
+  /**
+   * Tilt held: angle held, length off, angle allowed (0: none stated), factor held over allowed (0
+   * then).
+   */
   PAD_TILT,
   /** Cures of a pad: t remedy, one or more. */
   PAD_CURES,
@@ -298,5 +315,15 @@ public enum Said {
   /** An acceptance applies to nothing: n check, n place. */
   ACCEPTANCE_UNUSED,
   /** An acceptance lapsed: amounts found and accepted. */
-  ACCEPTANCE_LAPSED
+  ACCEPTANCE_LAPSED,
+
+  // --- designs tried in numbers ---
+  /** Refused by the reader of files or by the solver: n message. */
+  REFUSED,
+  /** Circle about the balls larger than wanted: length found, length wanted. */
+  TOO_LARGE,
+  /** Tool point softer than wanted along its softest axis: stiffness found, stiffness wanted. */
+  TOO_SOFT,
+  /** The seats of the file do not make this layout. */
+  LAYOUT_NOT_MADE
 }

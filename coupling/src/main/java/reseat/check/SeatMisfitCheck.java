@@ -1,9 +1,12 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.contact.BallContact;
+import reseat.design.CheckKind;
 import reseat.design.Half;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
@@ -29,8 +32,6 @@ public final class SeatMisfitCheck {
   /** Room wanted under a ball, m. */
   public static final double FLOOR_ROOM = 0.1e-3;
 
-  private static final String CHECK = "seat fit";
-
   private SeatMisfitCheck() {}
 
   /**
@@ -38,7 +39,7 @@ public final class SeatMisfitCheck {
    *
    * @param standing the coupling at rest
    * @param cases its responses to the load cases
-   * @return the tightest place of every support that has one, and a note on what was not stated
+   * @return the tightest place of every support that has one, and advice on what was not stated
    */
   public static List<Finding> of(Equilibrium standing, List<CaseResponse> cases) {
     List<Finding> found = new ArrayList<>();
@@ -87,14 +88,32 @@ public final class SeatMisfitCheck {
       return clearance.distance();
     }
 
-    Severity severity() {
-      return room() < least ? Severity.FAIL : room() < wanted ? Severity.WARNING : Severity.OK;
+    Judged judged() {
+      boolean bottoms = clearance.feature() == Feature.FLOOR && room() == 0;
+      return bottoms || room() < least
+          ? Judged.FAILS
+          : Judged.by(room(), wanted, Sense.AT_LEAST, LimitBasis.COMMON_PRACTICE);
+    }
+
+    Finding finding(Subject subject, Statement said, Statement advice) {
+      boolean fails = judged() == Judged.FAILS;
+      return new Finding(
+          CheckKind.SEAT_FIT,
+          judged(),
+          subject,
+          room(),
+          fails ? least : wanted,
+          Sense.AT_LEAST,
+          fails ? LimitBasis.MECHANICS : LimitBasis.COMMON_PRACTICE,
+          Measure.LENGTH,
+          said,
+          judged() == Judged.HOLDS ? Statement.NOTHING : advice);
     }
 
     boolean tighterThan(Place other) {
-      int bySeverity = severity().compareTo(other.severity());
-      return bySeverity != 0
-          ? bySeverity < 0
+      int byJudgement = judged().compareTo(other.judged());
+      return byJudgement != 0
+          ? byJudgement < 0
           : room() / wanted < other.room() / other.wanted - 1e-9;
     }
   }
@@ -102,7 +121,7 @@ public final class SeatMisfitCheck {
   private static Place place(
       Support s, SeatClearance c, Equilibrium standing, List<CaseResponse> cases, int first) {
     if (c.feature() == Feature.FLOOR) {
-      return new Place(s, c, first, Double.MIN_NORMAL, FLOOR_ROOM);
+      return new Place(s, c, first, 0, FLOOR_ROOM);
     }
     int contact = contact(standing, first, s, c.flank());
     double reach = reach(c.feature(), standing, cases, contact);
@@ -141,37 +160,17 @@ public final class SeatMisfitCheck {
   }
 
   private static Finding edge(Place p, Equilibrium standing) {
-    SeatClearance c = p.clearance();
-    double reach = p.least();
     ContactLines.Line line = standing.contacts().get(p.contact()).line();
-    String name = line.name();
-    double room = p.room();
-    Severity severity = p.severity();
-    Sentence state =
-        room < 0
-            ? Sentence.of(name, " would touch ", Measure.LENGTH.amount(-room), " beyond the ")
-            : Sentence.of(name, " touches ", Measure.LENGTH.amount(room), " from the ");
-    Sentence rule =
-        Sentence.of(
-            c.feature().words(),
-            "; its patch reaches ",
-            Measure.LENGTH.amount(reach),
-            " and wants as much again: ",
-            Measure.LENGTH.amount(2 * reach),
-            ".");
     double cosine = line.normal().dot(opening(standing, p.support()));
-    return new Finding(
-        CHECK,
-        severity,
-        name,
-        room,
-        2 * reach,
-        Sense.AT_LEAST,
-        Measure.LENGTH,
-        Sentence.of(state, rule),
-        severity == Severity.OK
-            ? Sentence.NONE
-            : edgeAdvice(c.feature(), 2 * reach - room, cosine));
+    return p.finding(
+        Subject.contact(line.name()),
+        Statement.of(
+            Said.NEAR_EDGE,
+            line.name(),
+            p.clearance().feature(),
+            amount(Measure.LENGTH, p.room()),
+            amount(Measure.LENGTH, p.least())),
+        edgeAdvice(p.clearance().feature(), p.wanted() - p.room(), cosine));
   }
 
   private static Vec3 opening(Equilibrium standing, Support s) {
@@ -181,73 +180,40 @@ public final class SeatMisfitCheck {
         : standing.holderInBase().rotate(up);
   }
 
-  private static Sentence edgeAdvice(Feature feature, double missing, double cosine) {
+  private static Statement edgeAdvice(Feature feature, double missing, double cosine) {
     return switch (feature) {
       case MOUTH_EDGE ->
-          Sentence.of(
-              "Widen the mouth by ",
-              Measure.LENGTH.amount(2 * missing * cosine),
-              " or more, or take a smaller ball.");
+          Statement.of(Said.WIDEN_MOUTH, amount(Measure.LENGTH, 2 * missing * cosine));
       case ROOT_EDGE ->
-          Sentence.of(
-              "Narrow the relief by ",
-              Measure.LENGTH.amount(2 * missing * cosine),
-              " or more, or take a larger ball.");
-      case END, FLOOR ->
-          Sentence.of(
-              "Move the end ",
-              Measure.LENGTH.amount(missing),
-              " or more away, or the ball toward the middle.");
+          Statement.of(Said.NARROW_RELIEF, amount(Measure.LENGTH, 2 * missing * cosine));
+      case END, FLOOR -> Statement.of(Said.MOVE_END, amount(Measure.LENGTH, missing));
     };
   }
 
   private static Finding floor(Place p) {
-    Support s = p.support();
+    String name = p.support().name();
     double room = p.room();
-    Severity severity = p.severity();
-    boolean bottoms = severity == Severity.FAIL;
-    return new Finding(
-        CHECK,
-        severity,
-        s.name(),
-        room,
-        FLOOR_ROOM,
-        Sense.AT_LEAST,
-        Measure.LENGTH,
-        bottoms
-            ? Sentence.of(
-                s.name(),
-                " bottoms: the ball reaches ",
-                Measure.LENGTH.amount(-room),
-                " into the floor before it sits on its flanks.")
-            : Sentence.of(
-                "the ball of ",
-                s.name(),
-                " clears the floor by ",
-                Measure.LENGTH.amount(room),
-                " (dirt wants ",
-                Measure.LENGTH.amount(FLOOR_ROOM),
-                ")."),
-        severity == Severity.OK
-            ? Sentence.NONE
-            : Sentence.of(
-                "Deepen the seat by ",
-                Measure.LENGTH.amount(FLOOR_ROOM - room),
-                " or more, or take a larger ball."));
+    return p.finding(
+        Subject.support(name),
+        p.judged() == Judged.FAILS
+            ? Statement.of(Said.BOTTOMS, name, amount(Measure.LENGTH, -room))
+            : Statement.of(
+                Said.FLOOR_ROOM,
+                name,
+                amount(Measure.LENGTH, room),
+                amount(Measure.LENGTH, FLOOR_ROOM)),
+        Statement.of(Said.DEEPEN, amount(Measure.LENGTH, FLOOR_ROOM - room)));
   }
 
   private static Finding notStated(List<String> names) {
-    return new Finding(
-        CHECK,
-        Severity.NOTE,
-        String.join(", ", names),
+    String list = String.join(", ", names);
+    return Finding.advice(
+        CheckKind.SEAT_FIT,
+        Subject.support(list),
         names.size(),
         0,
-        Sense.AT_MOST,
         Measure.COUNT,
-        "how far the flanks of "
-            + String.join(", ", names)
-            + " reach is not stated, so their edges were not checked.",
-        "State mouth width and length to have them checked.");
+        Statement.of(Said.FLANKS_NOT_STATED, list),
+        Statement.of(Said.STATE_FLANKS));
   }
 }

@@ -1,19 +1,24 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+import static reseat.check.Argument.computed;
+
 import java.util.List;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.Friction;
 import reseat.remount.SelfSeating;
 
 /**
  * Whether the holder slides home by itself against friction.
  *
- * <p>A slide that stalls at less than the nominal friction fails; one that stalls within the range
- * of friction warns.
+ * <p>A holder that hangs up at less than the nominal friction fails; one that hangs up within the
+ * range of friction is up for decision.
  */
 public final class SelfSeatingCheck {
 
-  private static final String CHECK = "self-seating";
+  /** Stands for the limit of a holder at rest as long as nothing looks for it. */
+  private static final double NOT_LOOKED_AT = Double.POSITIVE_INFINITY;
 
   private SelfSeatingCheck() {}
 
@@ -26,36 +31,33 @@ public final class SelfSeatingCheck {
    */
   public static List<Finding> of(Friction friction, List<SelfSeating.Path> paths) {
     SelfSeating.Path worst = paths.get(0);
-    double limit = worst.limitFriction();
-    Severity severity =
-        limit < friction.nominal()
-            ? Severity.FAIL
-            : limit < friction.high() ? Severity.WARNING : Severity.OK;
-    String open = String.join(" and ", worst.open());
+    double moving = worst.limitFriction();
+    double atRest = NOT_LOOKED_AT;
+    double limit = Math.min(moving, atRest);
+    boolean hangs = limit < friction.nominal();
+    double allowed = hangs ? friction.nominal() : friction.high();
+    LimitBasis basis = hangs ? LimitBasis.MECHANICS : LimitBasis.FRICTION_RANGE;
+    Judged judged = Judged.by(limit, allowed, Sense.AT_LEAST, basis);
+    String open = String.join(", ", worst.open());
     return List.of(
         new Finding(
-            CHECK,
-            severity,
-            open,
+            CheckKind.SELF_SEATING,
+            judged,
+            Subject.contact(open),
             limit,
-            severity == Severity.FAIL ? friction.nominal() : friction.high(),
+            allowed,
             Sense.AT_LEAST,
+            basis,
             Measure.FACTOR,
-            "preload and weight pull the holder home up to a friction coefficient of "
-                + Measure.FACTOR.showComputed(limit)
-                + (limit >= SelfSeating.GREATEST ? " and beyond" : "")
-                + ", worst where "
-                + open
-                + " closes last; expected is "
-                + Measure.FACTOR.show(friction.low())
-                + " to "
-                + Measure.FACTOR.show(friction.high())
-                + ".",
-            severity == Severity.OK
-                ? ""
-                : "Oil the seats or take carbide or ceramic, stand the flanks nearer to 60 deg, or"
-                    + " move the preload toward "
-                    + worst.lastSeat()
-                    + "; or tap it home."));
+            Statement.of(
+                limit >= SelfSeating.GREATEST ? Said.SEATS_ALWAYS : Said.SEATS_BELOW,
+                computed(Measure.FACTOR, moving),
+                computed(Measure.FACTOR, atRest),
+                open,
+                amount(Measure.FACTOR, friction.low()),
+                amount(Measure.FACTOR, friction.high())),
+            judged == Judged.HOLDS
+                ? Statement.NOTHING
+                : Statement.of(Said.HELP_SEATING, worst.lastSeat())));
   }
 }

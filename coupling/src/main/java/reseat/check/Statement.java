@@ -1,6 +1,5 @@
 package reseat.check;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -29,11 +28,11 @@ public record Statement(Said key, List<Argument> arguments) {
    * @throws IllegalArgumentException if something is none of these
    */
   public static Statement of(Said key, Object... about) {
-    List<Argument> arguments = new ArrayList<>();
-    for (Object one : about) {
-      arguments.add(argument(one));
+    Argument[] arguments = new Argument[about.length];
+    for (int i = 0; i < arguments.length; i++) {
+      arguments[i] = argument(about[i]);
     }
-    return new Statement(key, arguments);
+    return new Statement(key, List.of(arguments));
   }
 
   private static Argument argument(Object one) {

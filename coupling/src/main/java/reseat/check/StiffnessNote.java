@@ -1,8 +1,10 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.ArrayList;
 import java.util.List;
-import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.space.Vec3;
@@ -10,16 +12,14 @@ import reseat.space.Vec3;
 /**
  * What makes the tool point soft.
  *
- * <p>A note on the softest machine axis and the springs that give most; a warning where ball
- * mountings give more than {@value #MOUNTINGS} of it, for then the studs and not the contacts
- * decide the stiffness (common practice, no source).
+ * <p>Advice on the softest machine axis and the springs that give most, and where ball mountings
+ * give more than {@value #MOUNTINGS} of it, for then the studs and not the contacts decide the
+ * stiffness (common practice, no source).
  */
 public final class StiffnessNote {
 
   /** Part of the give that ball mountings may have. */
   public static final double MOUNTINGS = 0.5;
-
-  private static final String CHECK = "stiffness";
 
   private StiffnessNote() {}
 
@@ -57,40 +57,34 @@ public final class StiffnessNote {
     List<Finding> found = new ArrayList<>();
     if (mountings > MOUNTINGS) {
       found.add(
-          new Finding(
-              CHECK,
-              Severity.WARNING,
-              axis,
+          Finding.advice(
+              CheckKind.STIFFNESS,
+              Subject.axis(axis),
               mountings,
               MOUNTINGS,
-              Sense.AT_MOST,
               Measure.SHARE,
-              "ball mountings give "
-                  + Measure.SHARE.show(mountings)
-                  + " of the motion along "
-                  + axis
-                  + ", the contacts only the rest.",
-              "Shorten or thicken the ball studs, or seat the balls in the holder itself."));
+              Statement.of(
+                  Said.MOUNTINGS_GIVE,
+                  amount(Measure.SHARE, mountings),
+                  amount(Measure.SHARE, MOUNTINGS),
+                  axis),
+              Statement.of(Said.SHORTEN_STUDS)));
     }
     found.add(
-        new Finding(
-            CHECK,
-            Severity.NOTE,
-            axis,
+        Finding.advice(
+            CheckKind.STIFFNESS,
+            Subject.axis(axis),
             least,
             0,
-            Sense.AT_LEAST,
             Measure.STIFFNESS,
-            "the tool point is softest along "
-                + axis
-                + ", "
-                + Measure.STIFFNESS.show(least)
-                + " at least; "
-                + most.name()
-                + " gives "
-                + Measure.SHARE.show(most.share())
-                + " of it.",
-            ""));
+            Statement.of(
+                Said.SOFTEST_AXIS,
+                axis,
+                amount(Measure.STIFFNESS, least),
+                most.name(),
+                most.mounting() ? Subject.Kind.SUPPORT : Subject.Kind.CONTACT,
+                amount(Measure.SHARE, most.share())),
+            Statement.NOTHING));
     return found;
   }
 }

@@ -69,11 +69,11 @@ public record StudLoads(BondJoint.Load sustained, List<Peak> peaks) {
   /**
    * Returns all loads, the one that stays first.
    *
-   * @return named loads
+   * @return loads; the one that stays has no name
    */
   public List<Peak> all() {
     List<Peak> all = new ArrayList<>();
-    all.add(new Peak("the load that stays", sustained));
+    all.add(new Peak("", sustained));
     all.addAll(peaks);
     return all;
   }

@@ -1,22 +1,24 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.StudMount;
 import reseat.material.MaterialValue;
+import reseat.mount.BondJoint;
 import reseat.mount.StudCompliance;
 
 /**
  * Whether the neck of a ball stud bears its loads.
  *
  * <p>The stress is the plain sum of axial stress and bending at the foot of the neck; a sharp
- * corner there can double it, so more than half of the yield strength warns (common practice, no
- * source).
+ * corner there can double it.
  */
 public final class StudStressCheck {
-
-  private static final String CHECK = "ball stud";
-  private static final double FAIR_PART = 0.5;
 
   private StudStressCheck() {}
 
@@ -29,70 +31,50 @@ public final class StudStressCheck {
    * @return the finding for the worst load
    */
   public static Finding of(String where, StudMount mount, StudLoads loads) {
-    StudLoads.Peak worst = null;
-    double stress = -1;
-    for (StudLoads.Peak p : loads.all()) {
+    String under = "";
+    BondJoint.Load stays = loads.sustained();
+    double stress = mount.stud().neckStress(stays.pull(), stays.lateral());
+    for (StudLoads.Peak p : loads.peaks()) {
       double s = mount.stud().neckStress(p.load().pull(), p.load().lateral());
       if (s > stress) {
         stress = s;
-        worst = p;
+        under = p.name();
       }
     }
+    StudCompliance give = mount.stud().compliance();
+    List<Object> what = new ArrayList<>();
+    what.add(where);
+    what.add(amount(Measure.STIFFNESS, give.lateralStiffness()));
+    what.add(amount(Measure.STIFFNESS, give.axialStiffness()));
+    what.add(amount(Measure.PRESSURE, stress));
+    what.add(under);
     Optional<MaterialValue> yield = mount.material().flowStrength();
-    Sentence what =
-        Sentence.of(
-            "the stud of ",
-            where,
-            " (",
-            stiffness(mount.stud().compliance()),
-            ") is stressed to ",
-            Measure.PRESSURE.amount(stress),
-            " at the foot of its neck under ",
-            worst == null ? "its load" : worst.name());
     if (yield.isEmpty()) {
-      return new Finding(
-          CHECK,
-          Severity.NOTE,
-          where,
+      what.add(mount.material().name());
+      return Finding.advice(
+          CheckKind.BALL_STUD,
+          Subject.support(where),
           stress,
           0,
-          Sense.AT_MOST,
           Measure.PRESSURE,
-          Sentence.of(what, "; the yield strength of ", mount.material().name(), " is not known."),
-          Sentence.of("State its yield strength to have it judged."));
+          Statement.of(Said.STUD_STRESS_UNJUDGED, what.toArray()),
+          Statement.of(Said.STATE_YIELD));
     }
     double limit = yield.get().nominal();
-    Severity severity =
-        stress > limit
-            ? Severity.FAIL
-            : stress > FAIR_PART * limit ? Severity.WARNING : Severity.OK;
+    Judged judged = Judged.by(stress, limit, Sense.AT_MOST, LimitBasis.STRENGTH);
+    what.add(amount(Measure.SHARE, stress / limit));
+    what.add(amount(Measure.PRESSURE, limit));
+    what.add(mount.material().name());
     return new Finding(
-        CHECK,
-        severity,
-        where,
+        CheckKind.BALL_STUD,
+        judged,
+        Subject.support(where),
         stress,
         limit,
         Sense.AT_MOST,
+        LimitBasis.STRENGTH,
         Measure.PRESSURE,
-        Sentence.of(
-            what,
-            ", ",
-            Measure.SHARE.amount(stress / limit),
-            " of the yield strength of ",
-            mount.material().name(),
-            "."),
-        severity == Severity.OK
-            ? Sentence.NONE
-            : Sentence.of(
-                "Thicken or shorten the neck: bending stress falls with the cube of its"
-                    + " diameter."));
-  }
-
-  private static Sentence stiffness(StudCompliance c) {
-    return Sentence.of(
-        Measure.STIFFNESS.amount(c.lateralStiffness()),
-        " sideways, ",
-        Measure.STIFFNESS.amount(c.axialStiffness()),
-        " along");
+        Statement.of(Said.STUD_STRESS, what.toArray()),
+        judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(Said.THICKEN_NECK));
   }
 }

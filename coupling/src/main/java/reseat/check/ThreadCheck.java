@@ -1,7 +1,10 @@
 package reseat.check;
 
+import static reseat.check.Argument.amount;
+
 import java.util.Optional;
 import reseat.check.Finding.Sense;
+import reseat.design.CheckKind;
 import reseat.design.StudThread;
 import reseat.mount.LockNut;
 import reseat.mount.ThreadStrength;
@@ -18,8 +21,6 @@ public final class ThreadCheck {
 
   /** Capacity wanted over the force. */
   public static final double FACTOR = 2;
-
-  private static final String CHECK = "stud thread";
 
   private ThreadCheck() {}
 
@@ -49,87 +50,68 @@ public final class ThreadCheck {
    */
   public static Finding of(String where, StudThread thread, StudLoads loads) {
     double force = axialForce(thread, loads);
-    Sentence name = Sentence.of("thread ", thread.limits().thread(), " of ", where);
+    String name = thread.limits().thread().toString();
     Optional<ThreadStrength> strength = thread.strength();
     if (strength.isEmpty()) {
-      return new Finding(
-          CHECK,
-          Severity.NOTE,
-          where,
+      return Finding.advice(
+          CheckKind.STUD_THREAD,
+          Subject.support(where),
           force,
           0,
-          Sense.AT_MOST,
           Measure.FORCE,
-          Sentence.of(
-              name,
-              ": stripping was not checked, for the tensile strength of ",
-              thread.screw().name(),
-              " or ",
-              thread.body().name(),
-              " is not known."),
-          Sentence.of("State both tensile strengths to have it judged."));
+          Statement.of(
+              Said.THREAD_UNJUDGED, name, where, thread.screw().name(), thread.body().name()),
+          Statement.of(Said.STATE_TENSILE));
     }
     if (thread.lockNut().isEmpty() && !thread.limits().thread().selfLocking(thread.friction())) {
       return new Finding(
-          CHECK,
-          Severity.FAIL,
-          where,
+          CheckKind.STUD_THREAD,
+          Judged.FAILS,
+          Subject.support(where),
           thread.friction(),
           thread.limits().thread().selfLockingFriction(),
           Sense.AT_LEAST,
+          LimitBasis.MECHANICS,
           Measure.FACTOR,
-          Sentence.of(name, " does not hold itself at this friction and has no lock nut."),
-          Sentence.of("Lock it, or take a finer pitch."));
+          Statement.of(Said.THREAD_SLIPS, name, where),
+          Statement.of(Said.LOCK_THREAD));
     }
-    ThreadStrength s = strength.get();
+    return bears(name, where, force, strength.get());
+  }
+
+  private static Finding bears(String name, String where, double force, ThreadStrength s) {
     double capacity = s.capacity();
-    Severity severity =
-        force > capacity
-            ? Severity.FAIL
-            : force * FACTOR > capacity ? Severity.WARNING : Severity.OK;
+    boolean breaks = force > capacity;
+    double limit = breaks ? force : FACTOR * force;
+    LimitBasis basis = breaks ? LimitBasis.STRENGTH : LimitBasis.COMMON_PRACTICE;
+    Judged judged = Judged.by(capacity, limit, Sense.AT_LEAST, basis);
     return new Finding(
-        CHECK,
-        severity,
-        where,
+        CheckKind.STUD_THREAD,
+        judged,
+        Subject.support(where),
         capacity,
-        FACTOR * force,
+        limit,
         Sense.AT_LEAST,
+        basis,
         Measure.FORCE,
-        Sentence.of(
+        Statement.of(
+            Said.THREAD_BEARS,
             name,
-            " bears ",
-            Measure.FORCE.amount(capacity),
-            ", where ",
-            words(s.weakest()),
-            "; load and lock nut pull with ",
-            Measure.FORCE.amount(force),
-            ", and ",
-            Measure.FACTOR.amount(FACTOR),
-            " times that is wanted."),
-        severity == Severity.OK ? Sentence.NONE : advice(s));
+            where,
+            amount(Measure.FORCE, capacity),
+            s.weakest(),
+            amount(Measure.FORCE, force),
+            amount(Measure.FACTOR, FACTOR)),
+        judged == Judged.HOLDS ? Statement.NOTHING : advice(s, FACTOR * force));
   }
 
-  /**
-   * Says what gives way.
-   *
-   * @param weakest what does
-   * @return a clause without subject before it, for instance {@code the screw breaks}
-   */
-  public static String words(ThreadStrength.Weakest weakest) {
-    return switch (weakest) {
-      case SCREW_BREAKS -> "the screw breaks";
-      case SCREW_STRIPS -> "the threads of the screw strip";
-      case NUT_STRIPS -> "the threads of the tapped part strip";
-    };
-  }
-
-  private static Sentence advice(ThreadStrength s) {
-    return s.weakest() == ThreadStrength.Weakest.SCREW_BREAKS
-        ? Sentence.of("Tighten the lock nut less, or take a larger or stronger screw.")
-        : Sentence.of(
-            "Engage ",
-            Measure.LENGTH.amount(s.engagementSoScrewBreaks()),
-            " of thread, so that the screw breaks before a thread strips, or tighten the lock nut"
-                + " less.");
+  /** No engagement helps a screw that would break first. */
+  private static Statement advice(ThreadStrength s, double wanted) {
+    return s.tensileLoad() < wanted
+        ? Statement.of(Said.TIGHTEN_LESS)
+        : Statement.of(
+            Said.ENGAGE_MORE,
+            amount(Measure.LENGTH, s.engagementToBear(wanted)),
+            amount(Measure.LENGTH, s.engagementSoScrewBreaks()));
   }
 }

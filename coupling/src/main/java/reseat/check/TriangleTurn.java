@@ -2,8 +2,8 @@ package reseat.check;
 
 import java.util.List;
 import reseat.design.CouplingDesign;
+import reseat.design.LoadCase;
 import reseat.design.Support;
-import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;
@@ -40,11 +40,10 @@ final class TriangleTurn {
   /**
    * Finds the best turn.
    *
-   * @param standing the coupling at rest
-   * @param cases its responses to the load cases, at least one
+   * @param standing the coupling at rest, with at least one load case
    * @return the turn
    */
-  static TriangleTurn best(Equilibrium standing, List<CaseResponse> cases) {
+  static TriangleTurn best(Equilibrium standing) {
     Vec3 middle = Vec3.ZERO;
     List<Support> supports = standing.model().design().supports();
     for (Support s : supports) {
@@ -57,9 +56,9 @@ final class TriangleTurn {
       // 0, +30, -30, +60, ...: of equal turns the smallest is kept
       double angle = (step + 1) / 2 * (step % 2 == 0 ? -1 : 1) * 2 * Math.PI / STEPS;
       double worst = Double.POSITIVE_INFINITY;
-      for (CaseResponse r : cases) {
-        double wanted = r.wantedFactor(standing.model().design().targets().liftOffFactor());
-        worst = Math.min(worst, factor(standing, middle, angle, r) / wanted);
+      for (LoadCase c : standing.model().design().cases()) {
+        double wanted = c.wantedFactor(standing.model().design().targets().liftOffFactor());
+        worst = Math.min(worst, factor(standing, middle, angle, c) / wanted);
       }
       if (step == 0) {
         now = worst;
@@ -73,12 +72,12 @@ final class TriangleTurn {
   }
 
   /** Turning the supports one way is turning the loads the other way. */
-  private static double factor(Equilibrium standing, Vec3 middle, double angle, CaseResponse r) {
+  private static double factor(Equilibrium standing, Vec3 middle, double angle, LoadCase c) {
     CouplingDesign design = standing.model().design();
     ContactLines lines = standing.lines();
     Pose back = Pose.of(new Vec3(0, 0, -angle), Vec3.ZERO);
     return new LiftOff(lines, turned(design.standingLoad(), middle, back))
-        .factor(turned(r.loadCase().load(), middle, back))
+        .factor(turned(c.load(), middle, back))
         .factor();
   }
 
@@ -108,10 +107,10 @@ final class TriangleTurn {
   /**
    * Returns what a case's factor would be after the turn.
    *
-   * @param r the case
+   * @param c the case
    * @return lift-off factor
    */
-  double factor(CaseResponse r) {
-    return factor(standing, middle, angle, r);
+  double factor(LoadCase c) {
+    return factor(standing, middle, angle, c);
   }
 }

@@ -7,11 +7,13 @@ package reseat.design;
  *     half-width; infinite where nothing is asked
  * @param liftOffFactor wanted ratio of the load that lifts the first contact to the load of a case
  * @param pressureShare largest share of the first-yield pressure that is wanted, at most 1
+ * @param liftOffStated whether the lift-off factor is the user's own, not the default
  */
-public record Targets(AxisLimits repeatability, double liftOffFactor, double pressureShare) {
+public record Targets(
+    AxisLimits repeatability, double liftOffFactor, double pressureShare, boolean liftOffStated) {
 
   /** Usual wishes where the file says nothing: factor 2 (common practice), full first yield. */
-  public static final Targets DEFAULT = new Targets(AxisLimits.NONE, 2, 1);
+  public static final Targets DEFAULT = new Targets(AxisLimits.NONE, 2, 1, false);
 
   /** Refuses factors that no design can meet. */
   public Targets {
@@ -23,6 +25,17 @@ public record Targets(AxisLimits repeatability, double liftOffFactor, double pre
       throw new IllegalArgumentException(
           "the share of the first-yield pressure must lie between 0 and 2, found " + pressureShare);
     }
+  }
+
+  /**
+   * Targets whose lift-off factor is stated.
+   *
+   * @param repeatability wanted repeatability of the tool point along each machine axis, m
+   * @param liftOffFactor wanted ratio of the load that lifts the first contact to that of a case
+   * @param pressureShare largest share of the first-yield pressure that is wanted
+   */
+  public Targets(AxisLimits repeatability, double liftOffFactor, double pressureShare) {
+    this(repeatability, liftOffFactor, pressureShare, true);
   }
 
   /**

@@ -73,11 +73,12 @@ final class WishReader {
     Optional<Section> repeatability = s.child("repeatability");
     Targets.AxisLimits limits =
         repeatability.isPresent() ? limits(repeatability.get(), axes) : Targets.AxisLimits.NONE;
+    boolean stated = s.has("lift_off_factor");
     double factor = s.ratio("lift_off_factor", Targets.DEFAULT.liftOffFactor());
     double share = s.ratio("pressure_share", Targets.DEFAULT.pressureShare());
     s.close();
     try {
-      return new Targets(limits, factor, share);
+      return new Targets(limits, factor, share, stated);
     } catch (IllegalArgumentException e) {
       s.refused(e);
       return Targets.DEFAULT;

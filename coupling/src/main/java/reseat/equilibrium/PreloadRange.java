@@ -51,6 +51,21 @@ public final class PreloadRange {
   }
 
   /**
+   * Says whether the preloads press a contact.
+   *
+   * @param contact index of the contact
+   * @return false if they pull it open or leave it alone; on a third of a ring, anywhere on it
+   */
+  public boolean presses(int contact) {
+    for (int i = 0; i < places.size(); i++) {
+      if (places.contact(i) == contact && !(places.force(i, perPreload) > 0)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
    * Finds the least preload with which a load can grow so many times before a contact opens.
    *
    * @param load the load

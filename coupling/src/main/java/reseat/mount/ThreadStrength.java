@@ -145,6 +145,18 @@ public record ThreadStrength(
   }
 
   /**
+   * Engagement from which no thread strips under a force.
+   *
+   * @param force axial force, N
+   * @return engaged length, m; whether the screw itself bears the force is another question
+   */
+  public double engagementToBear(double force) {
+    double screw = force / (shearFactor * screwUltimate * screwShearAreaPerLength());
+    double nut = force / (shearFactor * nutUltimate * nutShearAreaPerLength());
+    return Math.max(screw, nut);
+  }
+
+  /**
    * Mean pressure on the engaged flanks under an axial load, over the annulus between smallest
    * screw major diameter and largest nut minor diameter.
    *

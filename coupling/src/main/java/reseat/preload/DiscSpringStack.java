@@ -52,8 +52,11 @@ public record DiscSpringStack(
   /** Relative change of Young's modulus of spring steel, 1/K, recalled from memory. */
   public static final double STEEL_MODULUS_PER_KELVIN = -2.5e-4;
 
-  private static final double NEARLY_FLAT = 0.75;
-  private static final double HARDLY_COMPRESSED = 0.15;
+  /** Share of the travel above which the force rises faster than computed. */
+  public static final double NEARLY_FLAT = 0.75;
+
+  /** Share of the travel below which a disc rattles; common practice, no source. */
+  public static final double HARDLY_COMPRESSED = 0.15;
 
   /** Checks the arrangement and that the stack is not compressed past flat. */
   public DiscSpringStack {
@@ -180,6 +183,24 @@ public record DiscSpringStack(
       found.add(DeviceCaution.HARDLY_COMPRESSED);
     }
     return List.copyOf(found);
+  }
+
+  @Override
+  public Optional<CautionFigure> figureOf(DeviceCaution caution) {
+    return switch (caution) {
+      case SNAPS_THROUGH ->
+          Optional.of(
+              CautionFigure.atMost(
+                  disc.flatTravel() / disc.thickness(), DiscSpring.SNAP_THROUGH_RATIO));
+      case NEARLY_FLAT -> Optional.of(CautionFigure.atMost(usedTravel(), NEARLY_FLAT));
+      case HARDLY_COMPRESSED -> Optional.of(CautionFigure.atLeast(usedTravel(), HARDLY_COMPRESSED));
+      default -> Optional.empty();
+    };
+  }
+
+  @Override
+  public Optional<Double> mostForce() {
+    return Optional.of(forceWithoutFriction(series * disc.risingTravel()));
   }
 
   /** The deflection on the rising part of the curve. Convergence: 1e-12 of the travel. */

@@ -156,6 +156,18 @@ public record HelicalSpring(
   }
 
   @Override
+  public Optional<CautionFigure> figureOf(DeviceCaution caution) {
+    return caution == DeviceCaution.OVERSTRESSED
+        ? Optional.of(CautionFigure.atMost(shearStress(nominalForce()), shearStrength))
+        : Optional.empty();
+  }
+
+  @Override
+  public Optional<Double> mostForce() {
+    return Optional.of(rate() * (freeLength - solidLength()));
+  }
+
+  @Override
   public Optional<BenchSetting> settingFor(double wanted) {
     return deflectionFor(wanted).map(s -> new BenchSetting(BenchSetting.Kind.DEFLECTION, s));
   }

@@ -157,6 +157,11 @@ public record MagnetPair(
   }
 
   @Override
+  public Optional<Double> mostForce() {
+    return Optional.of(pull(0));
+  }
+
+  @Override
   public Optional<BenchSetting> settingFor(double wanted) {
     return gapFor(wanted).map(g -> new BenchSetting(BenchSetting.Kind.GAP, g));
   }

@@ -81,6 +81,25 @@ public sealed interface PreloadDevice
   List<DeviceCaution> cautions();
 
   /**
+   * The figure behind a caution, if there is one.
+   *
+   * @param caution one of {@link #cautions()}
+   * @return figure and limit; empty for a caution that no number decides
+   */
+  default Optional<CautionFigure> figureOf(DeviceCaution caution) {
+    return Optional.empty();
+  }
+
+  /**
+   * The largest force that the device can be set to.
+   *
+   * @return force at the nominal place, N; empty if nothing in its description limits it
+   */
+  default Optional<Double> mostForce() {
+    return Optional.empty();
+  }
+
+  /**
    * What to set at the bench for a force.
    *
    * @param force wanted force at the nominal place, N

@@ -1,36 +1,24 @@
 package reseat.sizing;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import reseat.check.BallMountChecks;
-import reseat.check.CaseDepthCheck;
-import reseat.check.ErrorMotionCheck;
+import java.util.Set;
 import reseat.check.Finding;
-import reseat.check.LoadInsideTriangleCheck;
-import reseat.check.PreloadLineCheck;
-import reseat.check.PreloadScatterCheck;
-import reseat.check.PressureCheck;
-import reseat.check.RingContactCheck;
-import reseat.check.SeatMisfitCheck;
-import reseat.check.SelfSeatingCheck;
-import reseat.check.Severity;
-import reseat.contact.ContactLimits;
+import reseat.check.Judged;
+import reseat.check.OrderedCheck;
+import reseat.check.StandingCoupling;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Friction;
-import reseat.design.LoadCase;
 import reseat.design.Targets;
 import reseat.designfile.SizeWish;
-import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.ConstraintQuality;
-import reseat.equilibrium.CouplingStiffness;
-import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
-import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.FrictionBound;
 import reseat.remount.SelfSeating;
-import reseat.remount.WaysHome;
 import reseat.space.Vec3;
 
 /**
@@ -45,8 +33,12 @@ import reseat.space.Vec3;
 public final class CandidateCheck {
 
   /** Checks whose limit is a matter of how a thing is done, not of how much it may bear. */
-  private static final List<String> NOT_MEASURED =
-      List.of("load inside triangle", "preload line", "height setting");
+  private static final Set<CheckKind> NOT_MEASURED =
+      EnumSet.of(
+          CheckKind.LOAD_INSIDE_TRIANGLE,
+          CheckKind.PRELOAD_LINE,
+          CheckKind.HEIGHT_SETTING,
+          CheckKind.PRELOAD_DEVICE);
 
   private final DesignFamily family;
   private final CouplingDesign design;
@@ -73,92 +65,69 @@ public final class CandidateCheck {
 
   Judgement judged() {
     double size = family.size();
-    if (!keeps("size", size, wish.largestSize())) {
+    if (!keeps(Judgement.SIZE, size, wish.largestSize())) {
       return Judgement.fails(nearest, used);
     }
     ConstraintQuality constraint = family.constraint();
     if (!constraint.holds() || constraint.contacts() != 6) {
-      return Judgement.fails("constraint", Double.POSITIVE_INFINITY);
+      return Judgement.fails(CheckKind.CONSTRAINT.words(), Double.POSITIVE_INFINITY);
     }
     Equilibrium standing = family.modelOf(design).standing();
     return standing.lifted()
-        ? Judgement.fails("lift-off", Double.POSITIVE_INFINITY)
+        ? Judgement.fails(CheckKind.LIFT_OFF.words(), Double.POSITIVE_INFINITY)
         : standing(standing, size);
   }
 
   private Judgement standing(Equilibrium standing, double size) {
-    if (!liftOff(standing)) {
-      return Judgement.fails(nearest, used);
-    }
-    List<CaseResponse> cases =
-        CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
-    List<ContactLimits> limits = family.limits(standing);
-    List<Finding> pressed =
-        PressureCheck.of(standing, cases, limits, design.targets().pressureShare());
-    if (!all(pressed)
-        || !all(RingContactCheck.of(standing))
-        || !all(LoadInsideTriangleCheck.of(standing, cases))
-        || !all(PreloadLineCheck.of(PreloadLineCheck.lines(standing)))) {
-      return Judgement.fails(nearest, used);
-    }
-    double stiffness = stiffness(standing);
-    if (!keeps("stiffness", wish.leastStiffness(), stiffness)) {
-      return Judgement.fails(nearest, used);
-    }
-    List<PreloadScatter> scatter = PreloadScatter.all(standing);
-    if (!all(PreloadScatterCheck.of(design, scatter))
-        || !all(ErrorMotionCheck.of(design, cases))
-        || !all(SeatMisfitCheck.of(standing, cases))
-        || !all(CaseDepthCheck.of(standing, cases, limits))
-        || !all(BallMountChecks.of(standing, cases))
-        || !slidesHome()) {
-      return Judgement.fails(nearest, used);
-    }
+    StandingCoupling coupling = new StandingCoupling(standing, family::limits, false);
+    double stiffness = 0;
     double pressure = 0;
-    for (Finding f : pressed) {
-      pressure = Math.max(pressure, part(f));
+    for (OrderedCheck check : OrderedCheck.thatCanFail()) {
+      if (check == OrderedCheck.PRELOAD_SCATTER) {
+        stiffness = stiffness(coupling);
+        if (!keeps(CheckKind.STIFFNESS.words(), wish.leastStiffness(), stiffness)) {
+          return Judgement.fails(nearest, used);
+        }
+      }
+      if (check == OrderedCheck.SELF_SEATING && surelySlidesHome()) {
+        continue;
+      }
+      List<Finding> found = check.of(coupling);
+      if (!all(found)) {
+        return Judgement.fails(nearest, used);
+      }
+      if (check == OrderedCheck.CONTACT_PRESSURE) {
+        for (Finding f : found) {
+          pressure = Math.max(pressure, part(f));
+        }
+      }
     }
     return new Judgement(
         nearest,
         used,
         Optional.of(
-            new Merits(repeatability(standing, scatter, design), stiffness, pressure, size)));
-  }
-
-  /** Lift-off is judged from the factors alone, before the loads are carried: most fail by it. */
-  private boolean liftOff(Equilibrium standing) {
-    LiftOff lift = new LiftOff(standing.lines(), standing.load());
-    for (LoadCase c : design.cases()) {
-      double factor = lift.factor(c.load()).factor();
-      if (Double.isFinite(factor)) {
-        double part = c.wantedFactor(design.targets().liftOffFactor()) / factor;
-        if (!keeps("lift-off", part, 1)) {
-          return false;
-        }
-      }
-    }
-    return true;
+            new Merits(
+                repeatability(standing, coupling.preloadScatter(), design),
+                stiffness,
+                pressure,
+                size)));
   }
 
   /** The limit itself is found only where it fails or is nearer than all others. */
-  private boolean slidesHome() {
+  private boolean surelySlidesHome() {
     Friction friction = design.friction();
     double matters =
         Math.min(
             SelfSeating.GREATEST,
             Math.max(friction.nominal(), friction.high() / Math.max(used, 0.1)));
     boolean ring = design.supports().stream().anyMatch(s -> s.seat().isRing());
-    if (!ring && family.slides().surelyPass(design.standingLoad(), matters)) {
-      return true;
-    }
-    return all(SelfSeatingCheck.of(friction, WaysHome.lastStages(design, design.standingLoad())));
+    return !ring && family.slides().surelyPass(design.standingLoad(), matters);
   }
 
-  private static double stiffness(Equilibrium standing) {
-    CouplingDesign design = standing.model().design();
+  private static double stiffness(StandingCoupling coupling) {
+    CouplingDesign design = coupling.design();
     Vec3 along =
-        PointStiffness.alongAxes(
-            CouplingStiffness.of(standing, Bound.FRICTIONLESS), design.toolPoint(), design.axes());
+        PointStiffness.alongAxes(coupling.frictionless(), design.toolPoint(), design.axes());
     return Math.min(along.x(), Math.min(along.y(), along.z()));
   }
 
@@ -199,13 +168,13 @@ public final class CandidateCheck {
   private boolean all(List<Finding> findings) {
     for (Finding f : findings) {
       double part = part(f);
-      if (f.severity() == Severity.FAIL) {
-        nearest = f.check();
+      if (f.judged() == Judged.FAILS) {
+        nearest = f.check().words();
         used = part;
         return false;
       }
-      if (f.severity() != Severity.NOTE && part > used && !NOT_MEASURED.contains(f.check())) {
-        nearest = f.check();
+      if (f.judged() != Judged.ADVICE && part > used && !NOT_MEASURED.contains(f.check())) {
+        nearest = f.check().words();
         used = part;
       }
     }

@@ -53,7 +53,7 @@ public final class DesignFamily {
     try {
       return new CandidateCheck(this, member).judged();
     } catch (NoEquilibriumException | IllegalArgumentException e) {
-      return Judgement.fails("does not stand", Double.POSITIVE_INFINITY);
+      return Judgement.fails(Judgement.DOES_NOT_STAND, Double.POSITIVE_INFINITY);
     }
   }
 

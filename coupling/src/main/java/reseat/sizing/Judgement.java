@@ -6,12 +6,18 @@ import reseat.designfile.SizeWish.RankBy;
 /**
  * How a candidate stands against the limits.
  *
- * @param check the check whose limit is nearest; of a design that fails, the one that was found to
- *     fail first
+ * @param check words of the check whose limit is nearest; of a design that fails, the one that was
+ *     found to fail first
  * @param used part of that limit that the design uses; infinite if no such part can be told
  * @param merits qualities of a design that keeps every limit; empty if it fails
  */
 public record Judgement(String check, double used, Optional<Merits> merits) {
+
+  /** What stands for the check where the design is larger than wanted. */
+  public static final String SIZE = "size";
+
+  /** What stands for the check where the design has no state of rest. */
+  public static final String DOES_NOT_STAND = "does not stand";
 
   /**
    * A design that fails.

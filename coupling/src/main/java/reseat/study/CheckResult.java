@@ -2,7 +2,7 @@ package reseat.study;
 
 import java.util.List;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.ConstraintQuality;
 
@@ -39,19 +39,19 @@ public sealed interface CheckResult permits UnconstrainedCheck, UnseatedCheck, S
   /**
    * Returns the verdict.
    *
-   * @return severity of the worst finding
+   * @return what the findings come to
    */
-  default Severity verdict() {
-    return findings().get(0).severity();
+  default Verdict verdict() {
+    return Verdict.of(findings());
   }
 
   /**
    * Says whether every check holds.
    *
-   * @return true if no finding is a failure
+   * @return true if no finding is a failure and none is left to be decided
    */
   default boolean holds() {
-    return verdict() != Severity.FAIL;
+    return verdict() == Verdict.HOLDS;
   }
 
   /**

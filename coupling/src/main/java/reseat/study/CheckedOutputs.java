@@ -3,6 +3,7 @@ package reseat.study;
 import java.util.Optional;
 import reseat.check.Finding;
 import reseat.check.Measure;
+import reseat.design.CheckKind;
 import reseat.design.LoadCase;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
@@ -13,7 +14,7 @@ final class CheckedOutputs {
   private CheckedOutputs() {}
 
   static Optional<OutputValue> pressure(SeatedCheck check) {
-    Optional<Finding> worst = tightest(check, "contact pressure", Measure.PRESSURE);
+    Optional<Finding> worst = tightest(check, CheckKind.CONTACT_PRESSURE, Measure.PRESSURE);
     if (worst.isPresent()) {
       return Optional.of(OutputValue.atMost(worst.get().value(), worst.get().limit()));
     }
@@ -25,9 +26,9 @@ final class CheckedOutputs {
   }
 
   /** The finding of a check that uses up most of its limit. */
-  static Optional<Finding> tightest(SeatedCheck check, String name, Measure measure) {
+  static Optional<Finding> tightest(SeatedCheck check, CheckKind kind, Measure measure) {
     return check.findings().stream()
-        .filter(f -> f.check().equals(name) && f.measure() == measure)
+        .filter(f -> f.check() == kind && f.measure() == measure)
         .min((a, b) -> Double.compare(a.margin(), b.margin()));
   }
 

@@ -3,6 +3,9 @@ package reseat.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.check.Argument;
+import reseat.check.Said;
+import reseat.check.Statement;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
 import reseat.designfile.AlterableDesign;
@@ -47,9 +50,9 @@ public record ClassicChoices(List<Row> rows) {
    * @param group what is chosen
    * @param name what is tried
    * @param standing its figures; empty if it does not stand or cannot be made
-   * @param reason why it has none
+   * @param reason why it has none; nothing if it has
    */
-  public record Row(String group, String name, Optional<Figures> standing, String reason) {}
+  public record Row(String group, String name, Optional<Figures> standing, Statement reason) {}
 
   /**
    * How a choice does.
@@ -161,13 +164,16 @@ public record ClassicChoices(List<Row> rows) {
 
   private static Row layout(AlterableDesign file, String name, String kind) {
     Row row = row(file, "layout", name, set(List.of("layout.kind"), kind));
-    return row.reason().startsWith("layout.")
-        ? new Row(
-            row.group(),
-            name,
-            Optional.empty(),
-            "the seats of this file do not make it; write a file of that layout to compare.")
+    return refusesLayout(row.reason())
+        ? new Row(row.group(), name, Optional.empty(), Statement.of(Said.LAYOUT_NOT_MADE))
         : row;
+  }
+
+  /** Says whether the reader of the file refused a key of the layout. */
+  private static boolean refusesLayout(Statement reason) {
+    return reason.key() == Said.REFUSED
+        && reason.arguments().get(0) instanceof Argument.Name message
+        && message.text().startsWith("layout.");
   }
 
   private static Row row(
@@ -178,7 +184,7 @@ public record ClassicChoices(List<Row> rows) {
           read.problems().isEmpty()
               ? "cannot be made"
               : read.problems().get(0).key() + ": " + read.problems().get(0).message();
-      return new Row(group, name, Optional.empty(), reason);
+      return new Row(group, name, Optional.empty(), Statement.of(Said.REFUSED, reason));
     }
     CouplingDesign design = read.design().get();
     try {
@@ -189,11 +195,11 @@ public record ClassicChoices(List<Row> rows) {
                 check,
                 SeatedScatter.of(CouplingModel.of(design), SizingStudy.MOUNTS),
                 lifting(check));
-        return new Row(group, name, Optional.of(figures), "");
+        return new Row(group, name, Optional.of(figures), Statement.NOTHING);
       }
-      return new Row(group, name, Optional.empty(), result.findings().get(0).message());
+      return new Row(group, name, Optional.empty(), result.findings().get(0).said());
     } catch (NoEquilibriumException | IllegalArgumentException e) {
-      return new Row(group, name, Optional.empty(), e.getMessage());
+      return new Row(group, name, Optional.empty(), Statement.of(Said.REFUSED, e.getMessage()));
     }
   }
 

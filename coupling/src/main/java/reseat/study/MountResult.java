@@ -3,8 +3,8 @@ package reseat.study;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.Finding;
-import reseat.check.Severity;
 import reseat.check.StudLoads;
+import reseat.check.Verdict;
 import reseat.design.BallMountDesign;
 import reseat.design.PivotDuty;
 import reseat.mount.AdjustingScrews;
@@ -69,18 +69,18 @@ public record MountResult(
   /**
    * Returns the verdict.
    *
-   * @return severity of the worst finding
+   * @return what the findings come to
    */
-  public Severity verdict() {
-    return findings.get(0).severity();
+  public Verdict verdict() {
+    return Verdict.of(findings);
   }
 
   /**
    * Says whether every check holds.
    *
-   * @return true if no finding is a failure
+   * @return true if no finding is a failure and none is left to be decided
    */
   public boolean holds() {
-    return verdict() != Severity.FAIL;
+    return verdict() == Verdict.HOLDS;
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import reseat.check.Measure;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
 import reseat.equilibrium.CaseResponse;
@@ -105,7 +106,7 @@ public final class OutputCatalog {
         "room at the tightest edge or floor of a seat",
         QuantityKind.LENGTH,
         check ->
-            CheckedOutputs.tightest(check, "seat fit", Measure.LENGTH)
+            CheckedOutputs.tightest(check, CheckKind.SEAT_FIT, Measure.LENGTH)
                 .map(f -> new OutputValue(f.value(), f.limit(), f.sense())));
   }
 

@@ -6,9 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import reseat.check.Argument;
 import reseat.check.Finding;
+import reseat.check.Judged;
 import reseat.check.Measure;
-import reseat.check.Severity;
+import reseat.check.Said;
+import reseat.check.Statement;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
@@ -91,10 +95,10 @@ public record SizingStudy(
    * @param count how many fail by it first
    * @param values values of the nearest
    * @param used part of the limit that it uses; infinite if that cannot be told
-   * @param reasons everything that fails in it, as sentences
+   * @param reasons everything that fails in it
    */
   public record NearMiss(
-      String check, long count, List<String> values, double used, List<String> reasons) {
+      String check, long count, List<String> values, double used, List<Statement> reasons) {
 
     /** Copies the lists. */
     public NearMiss {
@@ -202,36 +206,43 @@ public record SizingStudy(
     SizingSpace space = plan.space();
     List<String> values = space.values(m.nearest().number());
     DesignFile read = space.file().with(space.alterations(values));
-    List<String> reasons = new ArrayList<>();
+    List<Statement> reasons = new ArrayList<>();
     if (read.design().isEmpty()) {
-      read.problems().forEach(p -> reasons.add(p.key() + ": " + p.message()));
+      read.problems()
+          .forEach(p -> reasons.add(Statement.of(Said.REFUSED, p.key() + ": " + p.message())));
     } else {
-      if (m.check().equals("size")) {
-        reasons.add(
-            "the circle about the balls is "
-                + Measure.LENGTH.show(DesignFamily.sizeOf(read.design().get()))
-                + "; wanted is at most "
-                + Measure.LENGTH.show(plan.wish().largestSize())
-                + ".");
-      } else if (m.check().equals("stiffness")) {
-        double wanted = plan.wish().leastStiffness();
-        reasons.add(
-            "the tool point has "
-                + Measure.STIFFNESS.show(wanted / m.nearest().judgement().used())
-                + " along its softest axis; wanted is at least "
-                + Measure.STIFFNESS.show(wanted)
-                + ".");
-      }
+      beyondWish(plan, m, read.design().get()).ifPresent(reasons::add);
       try {
         for (Finding f : CheckStudy.run(read.design().get()).findings()) {
-          if (f.severity() == Severity.FAIL) {
-            reasons.add(f.message());
+          if (f.judged() == Judged.FAILS) {
+            reasons.add(f.said());
           }
         }
       } catch (NoEquilibriumException | IllegalArgumentException e) {
-        reasons.add(e.getMessage());
+        reasons.add(Statement.of(Said.REFUSED, e.getMessage()));
       }
     }
     return new NearMiss(m.check(), m.count(), values, m.nearest().judgement().used(), reasons);
+  }
+
+  /** What the wish asks for beside the checks. */
+  private static Optional<Statement> beyondWish(
+      SizingPlan plan, SizingTally.Miss m, CouplingDesign design) {
+    if (m.check().equals(Judgement.SIZE)) {
+      return Optional.of(
+          Statement.of(
+              Said.TOO_LARGE,
+              Argument.amount(Measure.LENGTH, DesignFamily.sizeOf(design)),
+              Argument.amount(Measure.LENGTH, plan.wish().largestSize())));
+    }
+    if (CheckKind.of(m.check()).equals(Optional.of(CheckKind.STIFFNESS))) {
+      double wanted = plan.wish().leastStiffness();
+      return Optional.of(
+          Statement.of(
+              Said.TOO_SOFT,
+              Argument.amount(Measure.STIFFNESS, wanted / m.nearest().judgement().used()),
+              Argument.amount(Measure.STIFFNESS, wanted)));
+    }
+    return Optional.empty();
   }
 }

@@ -3,6 +3,7 @@ package reseat.study;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.Finding;
+import reseat.check.Statement;
 
 /**
  * The coupling at one point of a sweep.
@@ -11,19 +12,23 @@ import reseat.check.Finding;
  * @param state how far the coupling got
  * @param outputs what was asked for, in order; empty where there is no such value
  * @param failing failed checks, the worst first
- * @param reason why the coupling cannot be made or does not stand, as a sentence; empty if it does
+ * @param deciding what a person has to decide about, the worst first
+ * @param reason why the coupling cannot be made or does not stand; nothing if it does
  */
 public record SweepPoint(
     List<String> values,
     State state,
     List<Optional<OutputValue>> outputs,
     List<Finding> failing,
-    String reason) {
+    List<Finding> deciding,
+    Statement reason) {
 
   /** How far a coupling got. */
   public enum State {
     /** It stands and all checks hold. */
     HOLDS,
+    /** It stands, no check fails, and a person has to decide about one. */
+    UNDECIDED,
     /** It stands and a check fails. */
     FAILS,
     /** It does not stand under preload and weight. */
@@ -37,21 +42,6 @@ public record SweepPoint(
     values = List.copyOf(values);
     outputs = List.copyOf(outputs);
     failing = List.copyOf(failing);
-  }
-
-  /**
-   * Says what is in the way.
-   *
-   * @return the failed check and where, or the reason; empty if all holds
-   */
-  public String binding() {
-    if (failing.isEmpty()) {
-      return reason;
-    }
-    Finding worst = failing.get(0);
-    long others = failing.stream().map(Finding::check).distinct().count() - 1;
-    return worst.check()
-        + (worst.where().isEmpty() ? "" : " (" + worst.where() + ")")
-        + (others > 0 ? " and " + others + " more" : "");
+    deciding = List.copyOf(deciding);
   }
 }

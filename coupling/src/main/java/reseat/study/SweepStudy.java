@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
+import reseat.check.Said;
+import reseat.check.Statement;
 import reseat.design.CouplingDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
@@ -58,7 +60,7 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
   /**
    * Says whether every point holds.
    *
-   * @return true if no check fails anywhere
+   * @return true if no check fails anywhere and none is left to be decided
    */
   public boolean holds() {
     return points.stream().allMatch(p -> p.state() == SweepPoint.State.HOLDS);
@@ -91,7 +93,7 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
                 }
               });
     } catch (NoEquilibriumException | IllegalArgumentException e) {
-      return without(plan, changes, SweepPoint.State.DOES_NOT_STAND, e.getMessage());
+      return without(plan, changes, SweepPoint.State.DOES_NOT_STAND, refused(e.getMessage()));
     }
   }
 
@@ -110,19 +112,25 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
       }
     }
     return without(
-        plan, changes, SweepPoint.State.CANNOT_BE_MADE, first.key() + ": " + first.message());
+        plan,
+        changes,
+        SweepPoint.State.CANNOT_BE_MADE,
+        refused(first.key() + ": " + first.message()));
+  }
+
+  private static Statement refused(String message) {
+    return Statement.of(Said.REFUSED, message);
   }
 
   private static SweepPoint fallen(SweepPlan plan, List<Alteration> changes, CheckResult result) {
-    return without(
-        plan, changes, SweepPoint.State.DOES_NOT_STAND, result.findings().get(0).message());
+    return without(plan, changes, SweepPoint.State.DOES_NOT_STAND, result.findings().get(0).said());
   }
 
   private static SweepPoint without(
-      SweepPlan plan, List<Alteration> changes, SweepPoint.State state, String reason) {
+      SweepPlan plan, List<Alteration> changes, SweepPoint.State state, Statement reason) {
     List<Optional<OutputValue>> none = new ArrayList<>();
     plan.outputs().forEach(o -> none.add(Optional.empty()));
-    return new SweepPoint(typed(changes), state, none, List.of(), reason);
+    return new SweepPoint(typed(changes), state, none, List.of(), List.of(), reason);
   }
 
   private static SweepPoint standing(SweepPlan plan, List<Alteration> changes, SeatedCheck check) {
@@ -132,14 +140,21 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
             : Optional.empty();
     List<Optional<OutputValue>> values = new ArrayList<>();
     plan.outputs().forEach(o -> values.add(o.of(check, scatter)));
-    List<Finding> failing =
-        check.findings().stream().filter(f -> f.severity() == Severity.FAIL).toList();
     return new SweepPoint(
         typed(changes),
-        failing.isEmpty() ? SweepPoint.State.HOLDS : SweepPoint.State.FAILS,
+        switch (check.verdict()) {
+          case HOLDS -> SweepPoint.State.HOLDS;
+          case UNDECIDED -> SweepPoint.State.UNDECIDED;
+          case FAILS -> SweepPoint.State.FAILS;
+        },
         values,
-        failing,
-        "");
+        judged(check, Judged.FAILS),
+        judged(check, Judged.DECIDE),
+        Statement.NOTHING);
+  }
+
+  private static List<Finding> judged(SeatedCheck check, Judged judged) {
+    return check.findings().stream().filter(f -> f.judged() == judged).toList();
   }
 
   private static RemountScatter scatter(SweepPlan plan, SeatedCheck check) {

@@ -1,0 +1,112 @@
+package reseat.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import reseat.equilibrium.PreloadBand;
+
+/**
+ * Every check of a coupling at rest with all contacts pressed, in the order of their cost.
+ *
+ * <p>A study goes through all of them; a search goes through those that can fail and stops at the
+ * first that does.
+ */
+public enum OrderedCheck {
+  /** Factors at which the load cases lift a contact off. */
+  LIFT_OFF(true, c -> LiftOffCheck.of(c.standing(), c.advised())),
+  /** Peak pressures. */
+  CONTACT_PRESSURE(
+      true,
+      c ->
+          PressureCheck.of(
+              c.standing(),
+              c.cases(),
+              c.limits(),
+              c.design().targets().pressureShare(),
+              c.advised())),
+  /** Where the resultants pass. */
+  LOAD_INSIDE_TRIANGLE(true, c -> LoadInsideTriangleCheck.of(c.standing(), c.cases())),
+  /** How far the lines of pull may wander. */
+  PRELOAD_LINE(true, c -> PreloadLineCheck.of(c.preloadLines())),
+  /** Scatter of the preloads against the targets. */
+  PRELOAD_SCATTER(true, c -> PreloadScatterCheck.of(c.design(), c.preloadScatter())),
+  /** Motion of the tool point under loads. */
+  ERROR_MOTION(true, c -> ErrorMotionCheck.of(c.design(), c.cases())),
+  /** Patches and balls in their seats. */
+  SEAT_FIT(true, c -> SeatMisfitCheck.of(c.standing(), c.cases())),
+  /** Depths of hard layers. */
+  CASE_DEPTH(true, c -> CaseDepthCheck.of(c.standing(), c.cases(), c.limits())),
+  /** Studs, bonds, threads and lock nuts. */
+  BALL_MOUNTS(true, c -> BallMountChecks.of(c.standing(), c.cases())),
+  /** Devices that make the preloads. */
+  PRELOAD_DEVICE(true, OrderedCheck::devices),
+  /** The slide home against friction. */
+  SELF_SEATING(true, c -> SelfSeatingCheck.of(c.design().friction(), c.waysHome())),
+  /** Rings of contact in cones. */
+  RING_OF_CONTACT(false, c -> RingContactCheck.of(c.standing())),
+  /** Range of the contact theory. */
+  CONTACT_THEORY(false, c -> HalfSpaceCheck.of(c.standing(), c.cases())),
+  /** Force that the load cases leave. */
+  FORCE_LEFT(false, c -> LiftOffCheck.forceLeft(c.standing(), c.cases())),
+  /** What makes the tool point soft. */
+  STIFFNESS(false, c -> StiffnessNote.of(c.design(), c.frictionless()));
+
+  private static final List<OrderedCheck> ABLE_TO_FAIL = ableToFail();
+
+  private final boolean canFail;
+  private final Function<StandingCoupling, List<Finding>> look;
+
+  OrderedCheck(boolean canFail, Function<StandingCoupling, List<Finding>> look) {
+    this.canFail = canFail;
+    this.look = look;
+  }
+
+  /**
+   * Looks at a coupling.
+   *
+   * @param coupling the coupling
+   * @return what this check finds
+   */
+  public List<Finding> of(StandingCoupling coupling) {
+    return look.apply(coupling);
+  }
+
+  /**
+   * Looks at a coupling in full.
+   *
+   * @param coupling the coupling
+   * @return what all checks find, in order
+   */
+  public static List<Finding> all(StandingCoupling coupling) {
+    List<Finding> found = new ArrayList<>();
+    for (OrderedCheck check : values()) {
+      found.addAll(check.of(coupling));
+    }
+    return found;
+  }
+
+  /**
+   * Returns the checks that can fail.
+   *
+   * @return those of which a finding may be a failure, in order
+   */
+  public static List<OrderedCheck> thatCanFail() {
+    return ABLE_TO_FAIL;
+  }
+
+  private static List<OrderedCheck> ableToFail() {
+    List<OrderedCheck> able = new ArrayList<>();
+    for (OrderedCheck check : values()) {
+      if (check.canFail) {
+        able.add(check);
+      }
+    }
+    return List.copyOf(able);
+  }
+
+  private static List<Finding> devices(StandingCoupling c) {
+    return c.design().preloads().stream().allMatch(p -> p.modelled().isEmpty())
+        ? List.of()
+        : PreloadDeviceCheck.of(c.design(), PreloadBand.of(c.standing(), c.cases(), c.limits()));
+  }
+}

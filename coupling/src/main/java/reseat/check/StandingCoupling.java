@@ -1,0 +1,166 @@
+package reseat.check;
+
+import java.util.List;
+import java.util.function.Function;
+import reseat.contact.ContactLimits;
+import reseat.design.CouplingDesign;
+import reseat.equilibrium.CaseResponse;
+import reseat.equilibrium.CouplingStiffness;
+import reseat.equilibrium.CouplingStiffness.Bound;
+import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.PreloadScatter;
+import reseat.remount.SelfSeating;
+import reseat.remount.WaysHome;
+
+/**
+ * A coupling at rest with all contacts pressed, and what checks read of it, each found when first
+ * asked for. Not for use by several threads.
+ */
+public final class StandingCoupling {
+
+  private final Equilibrium standing;
+  private final Function<Equilibrium, List<ContactLimits>> limitsOf;
+  private final boolean advised;
+  private CouplingStiffness frictionless;
+  private CouplingStiffness sticking;
+  private List<CaseResponse> cases;
+  private List<ContactLimits> limits;
+  private List<PreloadLineCheck.Line> lines;
+  private List<PreloadScatter> scatter;
+  private List<SelfSeating.Path> waysHome;
+
+  /**
+   * A coupling to be told of in full.
+   *
+   * @param standing the coupling at rest
+   */
+  public StandingCoupling(Equilibrium standing) {
+    this(standing, StandingLimits::of, true);
+  }
+
+  /**
+   * A coupling of which less may be wanted.
+   *
+   * @param standing the coupling at rest
+   * @param limitsOf finds the pressure limits of its contacts
+   * @param advised whether findings shall carry advice that takes time
+   */
+  public StandingCoupling(
+      Equilibrium standing, Function<Equilibrium, List<ContactLimits>> limitsOf, boolean advised) {
+    this.standing = standing;
+    this.limitsOf = limitsOf;
+    this.advised = advised;
+  }
+
+  /**
+   * Returns the design.
+   *
+   * @return the coupling as designed
+   */
+  public CouplingDesign design() {
+    return standing.model().design();
+  }
+
+  /**
+   * Returns the state of rest.
+   *
+   * @return forces and pose under preload and weight
+   */
+  public Equilibrium standing() {
+    return standing;
+  }
+
+  /**
+   * Says whether findings shall carry advice that takes time.
+   *
+   * @return false in a search
+   */
+  public boolean advised() {
+    return advised;
+  }
+
+  /**
+   * Returns the stiffness if contacts slide freely.
+   *
+   * @return stiffness at any point
+   */
+  public CouplingStiffness frictionless() {
+    if (frictionless == null) {
+      frictionless = CouplingStiffness.of(standing, Bound.FRICTIONLESS);
+    }
+    return frictionless;
+  }
+
+  /**
+   * Returns the stiffness if contacts stick.
+   *
+   * @return stiffness at any point
+   */
+  public CouplingStiffness sticking() {
+    if (sticking == null) {
+      sticking = CouplingStiffness.of(standing, Bound.STICKING);
+    }
+    return sticking;
+  }
+
+  /**
+   * Returns the responses to the load cases.
+   *
+   * @return one per load case, in order
+   * @throws reseat.equilibrium.NoEquilibriumException if no pose fits a load
+   */
+  public List<CaseResponse> cases() {
+    if (cases == null) {
+      cases = CaseResponse.all(standing, sticking());
+    }
+    return cases;
+  }
+
+  /**
+   * Returns the pressure limits.
+   *
+   * @return limits of each contact, ball first, seat second
+   */
+  public List<ContactLimits> limits() {
+    if (limits == null) {
+      limits = limitsOf.apply(standing);
+    }
+    return limits;
+  }
+
+  /**
+   * Returns the preloads with the zones of their lines.
+   *
+   * @return those that do not pull along the coupling plane
+   */
+  public List<PreloadLineCheck.Line> preloadLines() {
+    if (lines == null) {
+      lines = PreloadLineCheck.lines(standing);
+    }
+    return lines;
+  }
+
+  /**
+   * Returns what the scatter of each preload does.
+   *
+   * @return one per preload that scatters
+   */
+  public List<PreloadScatter> preloadScatter() {
+    if (scatter == null) {
+      scatter = PreloadScatter.all(standing);
+    }
+    return scatter;
+  }
+
+  /**
+   * Returns the last stages of the slide home.
+   *
+   * @return slides home with one contact open, the worst first
+   */
+  public List<SelfSeating.Path> waysHome() {
+    if (waysHome == null) {
+      waysHome = WaysHome.lastStages(design(), design().standingLoad());
+    }
+    return waysHome;
+  }
+}
