@@ -47,7 +47,7 @@ public final class MountJson {
   private String text() {
     json.beginObject();
     json.key("title").value(design.title());
-    json.key("holds").value(result.holds());
+    FindingsJson.verdict(json, result.findings());
     stud();
     design.mount().bond().ifPresent(this::bond);
     design.mount().thread().ifPresent(this::thread);

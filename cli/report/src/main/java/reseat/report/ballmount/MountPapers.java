@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
 import reseat.design.AdjustmentTask;
 import reseat.mount.AdjustingScrews;
 import reseat.mount.LockNut;
@@ -161,7 +161,7 @@ public final class MountPapers {
   private List<Page.Section> cautions() {
     List<String> found = new ArrayList<>();
     for (Finding f : result.findings()) {
-      if (f.severity() == Severity.FAIL || f.severity() == Severity.WARNING) {
+      if (f.judged() == Judged.FAILS || f.judged() == Judged.DECIDE) {
         found.add(CautionSheet.told(f));
       }
     }

@@ -1,5 +1,7 @@
 package reseat.report.ballmount;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.VerdictWords;
 import java.util.List;
 import java.util.Locale;
 import reseat.design.BallMountDesign;
@@ -53,8 +55,8 @@ public final class MountText {
     if (!design.title().isEmpty()) {
       out.append(Paragraph.of("", design.title()));
     }
-    out.append(FindingsText.verdict(result.findings())).append('\n');
-    out.append(FindingsText.paragraphs(result.findings(), Integer.MAX_VALUE));
+    out.append(VerdictWords.line(result.findings())).append('\n');
+    out.append(FindingsText.paragraphs(result.findings(), FigureText.BOTH, true));
     stud();
     design.mount().bond().ifPresent(this::bond);
     if (design.mount().thread().isPresent()) {

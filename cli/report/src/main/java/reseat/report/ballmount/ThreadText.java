@@ -1,10 +1,10 @@
 package reseat.report.ballmount;
 
+import reseat.report.check.BallMountWords;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import reseat.check.ThreadCheck;
 import reseat.design.StudThread;
 import reseat.mount.ScrewThread;
 import reseat.mount.ThreadComparison;
@@ -77,7 +77,7 @@ public final class ThreadText {
           Paragraph.of(
               "  ",
               "Overloaded, "
-                  + ThreadCheck.words(strength.get().weakest())
+                  + BallMountWords.weakest(strength.get().weakest())
                   + " first, at "
                   + force(strength.get().capacity())
                   + "; load and lock nut pull "

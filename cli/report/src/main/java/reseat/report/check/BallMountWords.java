@@ -8,7 +8,7 @@ import reseat.mount.FluidFilmPad;
 import reseat.mount.ThreadStrength;
 
 /** What is said of how a ball is held and set: stud, thread, lock nut, bond, pivot and pad. */
-final class BallMountWords {
+public final class BallMountWords {
 
   private BallMountWords() {}
 
@@ -178,7 +178,7 @@ final class BallMountWords {
         + " along) is stressed to "
         + s.amount(3)
         + " at the foot of its neck under "
-        + s.name(4);
+        + (s.absent(4) ? "the load that stays" : s.name(4));
   }
 
   private static String thread(Spoken s) {
@@ -191,7 +191,7 @@ final class BallMountWords {
    * @param weakest what does
    * @return a clause, for instance {@code the screw breaks}
    */
-  static String weakest(ThreadStrength.Weakest weakest) {
+  public static String weakest(ThreadStrength.Weakest weakest) {
     return switch (weakest) {
       case SCREW_BREAKS -> "the screw breaks";
       case SCREW_STRIPS -> "the threads of the screw strip";

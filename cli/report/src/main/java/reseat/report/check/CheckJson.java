@@ -37,7 +37,7 @@ public final class CheckJson {
     JsonWriter json = new JsonWriter();
     json.beginObject();
     json.key("title").value(result.design().title());
-    json.key("holds").value(result.holds());
+    FindingsJson.verdict(json, result.findings());
     constraint(json, result.constraint());
     result.accept(
         new CheckResult.Visitor<Void>() {

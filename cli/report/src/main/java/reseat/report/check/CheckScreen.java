@@ -1,5 +1,6 @@
 package reseat.report.check;
 
+import reseat.report.form.FigureText;
 import java.util.List;
 import reseat.check.Measure;
 import reseat.contact.ContactLimits;
@@ -68,7 +69,7 @@ public final class CheckScreen {
   private static String partOfLimit(double peak, ContactLimits limits) {
     return limits.governing().isEmpty()
         ? "unknown"
-        : Measure.SHARE.show(peak / limits.governing().get().peakPressure());
+        : FigureText.percent(peak / limits.governing().get().peakPressure());
   }
 
   public static void stiffness(SeatedCheck check, StringBuilder out) {
@@ -119,7 +120,7 @@ public final class CheckScreen {
           r.liftsOff() ? "lifts off" : between(stuck.x(), free.x()),
           r.liftsOff() ? "" : between(stuck.y(), free.y()),
           r.liftsOff() ? "" : between(stuck.z(), free.z()),
-          Double.isInfinite(factor) ? "never" : Measure.FACTOR.showComputed(factor) + " x",
+          Double.isInfinite(factor) ? "never" : FigureText.BOTH.of(Measure.FACTOR, factor, true) + " x",
           r.liftOff().contact());
     }
     if (!check.cases().isEmpty()) {
@@ -138,7 +139,7 @@ public final class CheckScreen {
       Vec3 more = axes.of(p.stronger().shift());
       Vec3 less = axes.of(p.weaker().shift());
       table.row(
-          p.preload().name() + " ±" + Measure.SHARE.show(p.preload().forceSpread().limit()),
+          p.preload().name() + " ±" + FigureText.percent(p.preload().forceSpread().limit()),
           between(more.x(), less.x()),
           between(more.y(), less.y()),
           between(more.z(), less.z()));
@@ -156,7 +157,7 @@ public final class CheckScreen {
         Paragraph.of(
             "",
             "Least force at the tool point that opens a contact: "
-                + Measure.FORCE.show(check.weakest().force())
+                + FigureText.BOTH.of(Measure.FORCE, check.weakest().force())
                 + " along "
                 + axes.first().name()
                 + " "
@@ -177,11 +178,11 @@ public final class CheckScreen {
         Paragraph.of(
             "",
             "Slides home up to a friction of "
-                + Measure.FACTOR.showComputed(way.limitFriction())
+                + FigureText.BOTH.of(Measure.FACTOR, way.limitFriction(), true)
                 + "; expected "
-                + Measure.FACTOR.show(check.design().friction().low())
+                + FigureText.BOTH.of(Measure.FACTOR, check.design().friction().low())
                 + " to "
-                + Measure.FACTOR.show(check.design().friction().high())
+                + FigureText.BOTH.of(Measure.FACTOR, check.design().friction().high())
                 + "."));
     out.append(
         Paragraph.of(

@@ -1,8 +1,10 @@
 package reseat.report.check;
 
+import reseat.report.form.FigureText;
+import reseat.design.CheckKind;
 import java.util.List;
 import reseat.check.Finding;
-import reseat.check.Measure;
+import reseat.check.Judged;
 import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
 import reseat.study.CheckResult;
@@ -15,9 +17,6 @@ import reseat.study.UnseatedCheck;
  * change, then the tables.
  */
 public final class CheckText {
-
-  /** Most findings told in full; the rest is counted. */
-  private static final int FINDINGS_IN_FULL = 8;
 
   private CheckText() {}
 
@@ -32,9 +31,9 @@ public final class CheckText {
     if (!result.design().title().isEmpty()) {
       out.append(Paragraph.of("", result.design().title()));
     }
-    out.append(FindingsText.verdict(result.findings())).append('\n');
+    out.append(VerdictWords.line(result.findings())).append('\n');
     figures(result.findings(), out);
-    out.append(FindingsText.paragraphs(result.findings(), FINDINGS_IN_FULL));
+    out.append(FindingsText.paragraphs(result.findings(), FigureText.BOTH, true));
     result.accept(
         new CheckResult.Visitor<Void>() {
           @Override
@@ -64,21 +63,21 @@ public final class CheckText {
   private static void figures(List<Finding> findings, StringBuilder out) {
     TextTable table = new TextTable("llll", "", "", "", "");
     boolean any = false;
-    any |= figure(table, "least lift-off factor", tightest(findings, "lift-off", "lift-off"));
+    any |= figure(table, "least lift-off factor", tightest(findings, CheckKind.LIFT_OFF, CheckKind.LIFT_OFF));
     any |=
         figure(
-            table, "highest pressure", tightest(findings, "contact pressure", "contact pressure"));
-    any |= figure(table, "tool point moves", tightest(findings, "error motion", "preload scatter"));
+            table, "highest pressure", tightest(findings, CheckKind.CONTACT_PRESSURE, CheckKind.CONTACT_PRESSURE));
+    any |= figure(table, "tool point moves", tightest(findings, CheckKind.ERROR_MOTION, CheckKind.PRELOAD_SCATTER));
     if (any) {
       out.append(table.text());
     }
   }
 
-  private static Finding tightest(List<Finding> findings, String check, String orCheck) {
+  private static Finding tightest(List<Finding> findings, CheckKind check, CheckKind orCheck) {
     Finding tightest = null;
     for (Finding f : findings) {
-      boolean asked = f.check().equals(check) || f.check().equals(orCheck);
-      if (asked && f.measure() != Measure.COUNT && f.limit() != 0) {
+      boolean asked = f.check() == check || f.check() == orCheck;
+      if (asked && f.judged() != Judged.ADVICE && f.limit() != 0) {
         tightest = tightest == null || f.margin() < tightest.margin() ? f : tightest;
       }
     }
@@ -92,9 +91,11 @@ public final class CheckText {
     String limit = f.sense() == Finding.Sense.AT_LEAST ? "wanted at least " : "at most ";
     table.row(
         name,
-        f.measure().showComputed(f.value()),
-        limit + f.measure().show(f.limit()),
-        f.check().equals("preload scatter") ? f.check() + ", " + f.where() : f.where());
+        FigureText.BOTH.of(f.measure(), f.value(), true),
+        limit + FigureText.BOTH.of(f.measure(), f.limit()),
+        f.check() == CheckKind.PRELOAD_SCATTER
+            ? f.check().words() + ", " + f.subject().name()
+            : f.subject().name());
     return true;
   }
 }

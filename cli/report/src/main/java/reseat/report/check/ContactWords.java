@@ -13,7 +13,10 @@ final class ContactWords {
     return switch (s.statement().key()) {
       case PRESSURE -> pressure(s);
       case PRESSURE_BEYOND_STATIC ->
-          "Beyond the static limit of ISO 76, " + s.amount(0) + ", it leaves a dent to be felt.";
+          pressure(s)
+              + " Beyond the static limit of ISO 76, "
+              + s.amount(10)
+              + ", it leaves a dent to be felt.";
       case STRENGTH_UNKNOWN -> "no strength is known for " + s.name(0) + ", so it was not judged.";
       case TAKE_HARD_INSERTS ->
           "Set hard inserts (58 HRC or harder, or carbide) into the soft part"

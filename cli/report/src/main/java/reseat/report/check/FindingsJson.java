@@ -6,12 +6,9 @@ import reseat.check.Judged;
 import reseat.check.Verdict;
 import reseat.report.form.FigureText;
 import reseat.report.form.JsonWriter;
-import reseat.report.form.UnitSystem;
 
 /** Findings for programs, under the key {@code findings}, and the verdict on them. */
 public final class FindingsJson {
-
-  private static final FigureText METRIC = new FigureText(UnitSystem.METRIC);
 
   private FindingsJson() {}
 
@@ -57,8 +54,8 @@ public final class FindingsJson {
         json.key("limit_kind").value(LimitWords.kind(f.basis()));
         json.key("limit_source").value(LimitWords.source(f.basis()));
       }
-      json.key("message").value(FindingWords.of(f.said(), METRIC));
-      json.key("advice").value(FindingWords.of(f.advice(), METRIC));
+      json.key("message").value(FindingWords.of(f.said(), FigureText.METRIC));
+      json.key("advice").value(FindingWords.of(f.advice(), FigureText.METRIC));
       if (f.reason().isPresent()) {
         json.key("accepted_reason").value(f.reason().get());
       }

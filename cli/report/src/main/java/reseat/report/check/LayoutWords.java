@@ -43,6 +43,13 @@ final class LayoutWords {
               + ").";
       case MOTION -> s.name(0);
       case CHANGE_SUPPORTS -> "Change where the supports stand or which way they face.";
+      case LAYOUT_NOT_MADE ->
+          "the seats of this file do not make it; write a file of that layout to compare.";
+      case REFUSED -> s.name(0);
+      case TOO_LARGE ->
+          "the circle about the balls is " + s.amount(0) + "; at most " + s.amount(1) + " is wanted.";
+      case TOO_SOFT ->
+          "the softest axis has " + s.amount(0) + "; at least " + s.amount(1) + " is wanted.";
       case TURN_A_GROOVE ->
           (s.name(0).contains(",") ? "Turn the groove of any one of " : "Turn the groove of ")
               + s.name(0)

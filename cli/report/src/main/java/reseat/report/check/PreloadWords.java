@@ -1,5 +1,6 @@
 package reseat.report.check;
 
+import reseat.preload.BenchSetting;
 import reseat.preload.DeviceCaution;
 import reseat.report.form.FigureText;
 
@@ -40,15 +41,16 @@ final class PreloadWords {
               + ".";
       case STATE_TARGETS -> "State repeatability targets to have it judged.";
       case DEVICE_SETTING -> setting(s);
-      case SETTING -> s.name(0);
+      case SETTING ->
+          ((BenchSetting.Kind) s.term(0)).label()
+              + " "
+              + s.figures().quantity(s.si(1), ((BenchSetting.Kind) s.term(0)).quantity());
       case BAND_AIM ->
           "It may lie between "
               + s.figures().forces(s.si(0), s.si(1))
-              + "; aim from "
-              + s.inner(2)
-              + " to "
-              + s.inner(3)
-              + ".";
+              + (s.absent(2)
+                  ? "; the device cannot be set so low."
+                  : "; aim from " + s.inner(2) + " to " + s.inner(3) + ".");
       case BAND_TOO_NARROW ->
           "It may lie between "
               + s.figures().forces(s.si(0), s.si(1))
@@ -69,8 +71,8 @@ final class PreloadWords {
           s.name(2)
               + " closes last: a moving holder seats by itself below a friction of "
               + s.amount(0)
-              + ", one that stands below "
-              + s.amount(1)
+              + ", one at rest below "
+              + (Double.isInfinite(s.si(1)) ? s.amount(0) : s.amount(1))
               + "; expected is "
               + s.amount(3)
               + " to "

@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import reseat.check.Argument.Amount;
 import reseat.check.Measure;
-import reseat.units.MetricAndInch;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -18,6 +17,12 @@ import reseat.units.UnitCatalog;
  * @param system the unit system
  */
 public record FigureText(UnitSystem system) {
+
+  /** Metric units. */
+  public static final FigureText METRIC = new FigureText(UnitSystem.METRIC);
+
+  /** Both unit systems side by side. */
+  public static final FigureText BOTH = new FigureText(UnitSystem.BOTH);
 
   /** Below this a length is written in µm or µin, m. */
   private static final double SMALL = 0.1e-3;
@@ -65,6 +70,8 @@ public record FigureText(UnitSystem system) {
       case FORCE -> quantity(si, QuantityKind.FORCE);
       case PRESSURE -> quantity(si, QuantityKind.PRESSURE);
       case STIFFNESS -> quantity(si, QuantityKind.STIFFNESS);
+      case TORQUE -> quantity(si, QuantityKind.TORQUE);
+      case MASS -> quantity(si, QuantityKind.MASS);
       case ANGLE ->
           Math.abs(si) < UnitCatalog.ARC_MINUTE.toSi(1)
               ? QuantityFormat.significant(si, UnitCatalog.URAD, 3)
@@ -125,8 +132,8 @@ public record FigureText(UnitSystem system) {
    */
   public String forces(double least, double most) {
     return joined(
-        ends(least, most, MetricAndInch.metric(QuantityKind.FORCE)),
-        ends(least, most, MetricAndInch.inch(QuantityKind.FORCE)));
+        ends(least, most, UnitCatalog.NEWTON),
+        ends(least, most, UnitCatalog.LBF));
   }
 
   private static String ends(double least, double most, Unit unit) {

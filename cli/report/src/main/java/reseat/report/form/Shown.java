@@ -95,7 +95,7 @@ public final class Shown {
     return Double.isInfinite(value)
         ? "never"
         : value >= 1000
-            ? Measure.FACTOR.show(value)
+            ? FigureText.BOTH.of(Measure.FACTOR, value)
             : value >= 99.5 ? String.format(Locale.ROOT, "%.0f", value) : plain(value, 2);
   }
 }

@@ -1,10 +1,14 @@
 package reseat.report.fullreport;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.LimitWords;
+import reseat.report.check.FindingWords;
+import reseat.report.check.VerdictWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.LoadCase;
@@ -127,13 +131,13 @@ public final class DesignSections {
       rows.add(
           new Page.Row(
               List.of(
-                  f.check(),
-                  f.severity().words(),
-                  f.where(),
-                  f.measure().show(f.value()),
+                  f.check().words(),
+                  VerdictWords.word(f.judged()),
+                  f.subject().name(),
+                  FigureText.BOTH.of(f.measure(), f.value(), true),
                   limit(f),
-                  f.message() + (f.advice().isEmpty() ? "" : " " + f.advice())),
-              tone(f.severity())));
+                  said(f)),
+              tone(f.judged())));
     }
     return new Page.Section(
         "checks",
@@ -151,20 +155,31 @@ public final class DesignSections {
                 rows)));
   }
 
-  private static String limit(Finding f) {
-    if (f.limit() == 0) {
-      return "-"; // zero stands for nothing asked, or for the edge itself
-    }
-    return (f.sense() == Finding.Sense.AT_MOST ? "at most " : "at least ")
-        + f.measure().show(f.limit());
+  /** A finding in words, with its advice. */
+  public static String said(Finding f) {
+    String said = FindingWords.of(f.said(), FigureText.BOTH);
+    return f.advice().isEmpty() ? said : said + " " + FindingWords.of(f.advice(), FigureText.BOTH);
   }
 
-  public static Page.Tone tone(Severity severity) {
-    return switch (severity) {
-      case FAIL -> Page.Tone.BAD;
-      case WARNING -> Page.Tone.CAREFUL;
-      case NOTE -> Page.Tone.NOTE;
-      case OK -> Page.Tone.PLAIN;
+  private static String limit(Finding f) {
+    if (f.judged() == Judged.ADVICE) {
+      return "-";
+    }
+    return (f.sense() == Finding.Sense.AT_MOST ? "at most " : "at least ")
+        + FigureText.BOTH.of(f.measure(), f.limit())
+        + " ("
+        + LimitWords.kind(f.basis())
+        + ": "
+        + LimitWords.source(f.basis())
+        + ")";
+  }
+
+  public static Page.Tone tone(Judged judged) {
+    return switch (judged) {
+      case FAILS -> Page.Tone.BAD;
+      case DECIDE, ACCEPTED -> Page.Tone.CAREFUL;
+      case ADVICE -> Page.Tone.NOTE;
+      case HOLDS -> Page.Tone.PLAIN;
     };
   }
 }

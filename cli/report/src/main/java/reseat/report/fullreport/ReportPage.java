@@ -1,11 +1,15 @@
 package reseat.report.fullreport;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingWords;
+import reseat.report.check.VerdictWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
+import reseat.check.Verdict;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CaseResponse;
@@ -91,36 +95,26 @@ public final class ReportPage {
   }
 
   private static String verdict(CheckResult check) {
-    long fails = count(check, Severity.FAIL);
-    long warnings = count(check, Severity.WARNING);
-    if (fails > 0) {
-      return "Does not hold: "
-          + fails
-          + (fails == 1 ? " check fails" : " checks fail")
-          + (warnings > 0 ? ", " + warnings + " close to a limit" : "")
-          + ". "
-          + check.findings().get(0).message();
-    }
-    return warnings > 0
-        ? "Holds, with " + warnings + (warnings == 1 ? " warning." : " warnings.")
-        : "Every check holds.";
-  }
-
-  private static long count(CheckResult check, Severity severity) {
-    return check.findings().stream().filter(f -> f.severity() == severity).count();
+    String line = VerdictWords.line(check.findings());
+    return check.verdict() == Verdict.HOLDS
+        ? line
+        : line + " " + FindingWords.of(check.findings().get(0).said(), FigureText.BOTH);
   }
 
   private static Page.Tone tone(CheckResult check) {
-    Page.Tone tone = DesignSections.tone(check.verdict());
-    return tone == Page.Tone.PLAIN ? Page.Tone.GOOD : tone;
+    return switch (check.verdict()) {
+      case FAILS -> Page.Tone.BAD;
+      case UNDECIDED -> Page.Tone.CAREFUL;
+      case HOLDS -> Page.Tone.GOOD;
+    };
   }
 
   private static List<String> changes(CheckResult check) {
     List<String> changes = new ArrayList<>();
     for (Finding f : check.findings()) {
-      boolean matters = f.severity() == Severity.FAIL || f.severity() == Severity.WARNING;
-      if (matters && !f.advice().isBlank() && changes.size() < 3) {
-        changes.add(f.message() + " " + f.advice());
+      boolean matters = f.judged() == Judged.FAILS || f.judged() == Judged.DECIDE;
+      if (matters && !f.advice().isEmpty() && changes.size() < 3) {
+        changes.add(DesignSections.said(f));
       }
     }
     return changes;

@@ -1,9 +1,10 @@
 package reseat.report.search;
 
+import reseat.design.CheckKind;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
 import reseat.designfile.SizeWish;
@@ -91,7 +92,7 @@ public final class ChoicesText {
     double force = c.standing().contacts().stream().mapToDouble(k -> k.force()).max().orElse(0);
     double use = 0;
     for (Finding finding : c.findings()) {
-      if (finding.check().equals("contact pressure") && finding.limit() > 0) {
+      if (finding.check() == CheckKind.CONTACT_PRESSURE && finding.limit() > 0) {
         use = Math.max(use, finding.value() / finding.limit());
       }
     }
@@ -119,19 +120,19 @@ public final class ChoicesText {
   }
 
   private static String verdict(SeatedCheck c) {
-    List<String> failing = checks(c, Severity.FAIL);
-    List<String> warning = checks(c, Severity.WARNING);
+    List<String> failing = checks(c, Judged.FAILS);
+    List<String> warning = checks(c, Judged.DECIDE);
     if (!failing.isEmpty()) {
       return "FAILS: " + String.join(", ", failing);
     }
-    return warning.isEmpty() ? "holds" : "holds, warns: " + String.join(", ", warning);
+    return warning.isEmpty() ? "holds" : "decide: " + String.join(", ", warning);
   }
 
-  private static List<String> checks(SeatedCheck c, Severity severity) {
+  private static List<String> checks(SeatedCheck c, Judged judged) {
     List<String> named = new ArrayList<>();
     for (Finding f : c.findings()) {
-      if (f.severity() == severity && !named.contains(f.check())) {
-        named.add(f.check());
+      if (f.judged() == judged && !named.contains(f.check().words())) {
+        named.add(f.check().words());
       }
     }
     return named;

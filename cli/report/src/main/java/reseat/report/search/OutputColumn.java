@@ -1,5 +1,6 @@
 package reseat.report.search;
 
+import reseat.report.form.FigureText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -67,7 +68,7 @@ public record OutputColumn(Output output, Optional<Unit> unit) {
       return "never";
     }
     return unit.map(u -> QuantityFormat.significantNumber(si, u, 3))
-        .orElseGet(() -> si >= 1000 ? Measure.FACTOR.show(si) : Shown.figures(si, 3));
+        .orElseGet(() -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : Shown.figures(si, 3));
   }
 
   /** A value with its unit, in both unit systems. */

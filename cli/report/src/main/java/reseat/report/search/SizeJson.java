@@ -1,5 +1,7 @@
 package reseat.report.search;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingWords;
 import java.util.List;
 import reseat.designfile.Alteration;
 import reseat.report.form.JsonWriter;
@@ -66,7 +68,9 @@ public final class SizeJson {
       json.key("count").value(m.count());
       texts("nearest", m.values());
       json.key("used").value(m.used());
-      texts("reasons", m.reasons());
+      texts(
+          "reasons",
+          m.reasons().stream().map(r -> FindingWords.of(r, FigureText.METRIC)).toList());
       json.end();
     }
     json.end();

@@ -1,5 +1,8 @@
 package reseat.report.search;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingWords;
+import reseat.check.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -229,8 +232,8 @@ public final class SizeText {
           Paragraph.of(
               "  ",
               m.check() + ": " + m.count() + " fail; " + String.join(", ", m.values()) + excess));
-      for (String reason : m.reasons()) {
-        out.append(Paragraph.of("    ", reason));
+      for (Statement reason : m.reasons()) {
+        out.append(Paragraph.of("    ", FindingWords.of(reason, FigureText.BOTH)));
       }
     }
   }

@@ -1,5 +1,7 @@
 package reseat.report.search;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingWords;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -81,14 +83,14 @@ public final class SweepTables {
     json.key("failing").beginArray();
     for (Finding f : p.failing()) {
       json.beginObject();
-      json.key("check").value(f.check());
-      json.key("where").value(f.where());
+      json.key("check").value(f.check().words());
+      json.key("where").value(f.subject().name());
       json.key("margin").value(f.margin());
-      json.key("message").value(f.message());
+      json.key("message").value(FindingWords.of(f.said(), FigureText.METRIC));
       json.end();
     }
     json.end();
-    json.key("reason").value(p.reason());
+    json.key("reason").value(FindingWords.of(p.reason(), FigureText.METRIC));
     json.end();
   }
 
@@ -153,7 +155,7 @@ public final class SweepTables {
       row.add(v.map(OutputValue::limit).filter(Double::isFinite).map(Object::toString).orElse(""));
     }
     row.add(state(p));
-    row.add(p.binding());
+    row.add(SweepText.binding(p));
     return row;
   }
 }

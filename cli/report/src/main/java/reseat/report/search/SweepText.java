@@ -1,5 +1,7 @@
 package reseat.report.search;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -151,16 +153,38 @@ public final class SweepText {
   private String verdict(SweepPoint p) {
     return switch (p.state()) {
       case HOLDS -> "holds";
-      case FAILS -> "FAILS " + p.binding();
+      case UNDECIDED -> "decide " + binding(p);
+      case FAILS -> "FAILS " + binding(p);
       case DOES_NOT_STAND -> "does not stand " + mark(p);
       case CANNOT_BE_MADE -> "cannot be made " + mark(p);
     };
   }
 
+  /**
+   * Names what decides about a point.
+   *
+   * @param p the point
+   * @return the worst failed check, or that to be decided, and how many others there are; or why
+   *     there is no such coupling; empty if all holds
+   */
+  public static String binding(SweepPoint p) {
+    List<Finding> listed = p.failing().isEmpty() ? p.deciding() : p.failing();
+    if (listed.isEmpty()) {
+      return FindingWords.of(p.reason(), FigureText.METRIC);
+    }
+    Finding worst = listed.get(0);
+    long others = listed.stream().map(Finding::check).distinct().count() - 1;
+    String where = worst.subject().name();
+    return worst.check().words()
+        + (where.isEmpty() ? "" : " (" + where + ")")
+        + (others > 0 ? " and " + others + " more" : "");
+  }
+
   /** Reasons that differ only in their numbers are told once, with the first. */
   private String mark(SweepPoint p) {
-    String sort = p.reason().replaceAll("[0-9.]+", "#");
-    reasons.putIfAbsent(sort, "at " + String.join(", ", p.values()) + ": " + p.reason());
+    String reason = FindingWords.of(p.reason(), FigureText.BOTH);
+    String sort = reason.replaceAll("[0-9.]+", "#");
+    reasons.putIfAbsent(sort, "at " + String.join(", ", p.values()) + ": " + reason);
     return "[" + (new ArrayList<>(reasons.keySet()).indexOf(sort) + 1) + "]";
   }
 

@@ -1,10 +1,12 @@
 package reseat.report.shop;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingsText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
 import reseat.design.Preload;
 import reseat.equilibrium.CaseResponse;
 import reseat.preload.DeviceCaution;
@@ -28,7 +30,7 @@ public final class CautionSheet {
     sections.add(new Page.Section("load", "Loads that unseat it", loads(study, units)));
     List<String> found = new ArrayList<>();
     for (Finding f : study.check().findings()) {
-      if (f.severity() == Severity.FAIL || f.severity() == Severity.WARNING) {
+      if (f.judged() == Judged.FAILS || f.judged() == Judged.DECIDE) {
         found.add(told(f));
       }
     }
@@ -42,9 +44,7 @@ public final class CautionSheet {
 
   /** A finding with its advice. */
   public static String told(Finding f) {
-    return (f.severity() == Severity.FAIL ? "FAILS: " : "Warning: ")
-        + f.message()
-        + (f.advice().isEmpty() ? "" : " " + f.advice());
+    return FindingsText.words(f, FigureText.BOTH);
   }
 
   /** What these papers are not. */

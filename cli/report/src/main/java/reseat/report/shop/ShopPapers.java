@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
 import reseat.check.StudLoads;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
@@ -117,8 +117,8 @@ public final class ShopPapers {
   private String warning() {
     List<String> wrong = new ArrayList<>();
     for (Finding f : study.check().findings()) {
-      if (f.severity() == Severity.FAIL && !wrong.contains(f.check())) {
-        wrong.add(f.check());
+      if (f.judged() == Judged.FAILS && !wrong.contains(f.check().words())) {
+        wrong.add(f.check().words());
       }
     }
     for (Clearance c : study.clearances()) {
