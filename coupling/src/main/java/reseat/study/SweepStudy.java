@@ -1,5 +1,6 @@
 package reseat.study;
 
+import reseat.check.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,12 +59,21 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
   }
 
   /**
-   * Says whether every point holds.
+   * Says how the best point stands.
    *
-   * @return true if no check fails anywhere and none is left to be decided
+   * @return holds if any point does, undecided if one needs a decision and none holds, else fails
    */
-  public boolean holds() {
-    return points.stream().allMatch(p -> p.state() == SweepPoint.State.HOLDS);
+  public Verdict best() {
+    Verdict best = Verdict.FAILS;
+    for (SweepPoint p : points) {
+      if (p.state() == SweepPoint.State.HOLDS) {
+        return Verdict.HOLDS;
+      }
+      if (p.state() == SweepPoint.State.UNDECIDED) {
+        best = Verdict.UNDECIDED;
+      }
+    }
+    return best;
   }
 
   private static SweepPoint point(SweepPlan plan, int number) {

@@ -48,7 +48,7 @@ final class CheckCommand implements FileCommand {
     try {
       CheckResult result = CheckStudy.run(design.get());
       out.print(json ? CheckJson.of(result) : CheckText.of(result));
-      return result.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+      return ExitCode.of(result.verdict());
     } catch (NoEquilibriumException e) {
       err.println("reseat check: " + file + ": " + e.getMessage());
       return ExitCode.NO_SOLUTION;

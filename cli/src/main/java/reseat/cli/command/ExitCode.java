@@ -1,9 +1,10 @@
 package reseat.cli.command;
 
+import reseat.check.Verdict;
 /** How a run ends, as the calling shell sees it. */
 public final class ExitCode {
 
-  /** Every check holds. */
+  /** Every check holds, or what was to be decided is accepted. */
   public static final int HOLDS = 0;
 
   /** A check fails; the report is complete. */
@@ -15,6 +16,9 @@ public final class ExitCode {
   /** The question is well put but has no solution. */
   public static final int NO_SOLUTION = 3;
 
+  /** No check fails, and a person has to decide about at least one. */
+  public static final int NEEDS_DECISION = 4;
+
   /** A fault of the program itself. */
   public static final int OUR_FAULT = 70;
 
@@ -22,4 +26,18 @@ public final class ExitCode {
   public static final int INTERRUPTED = 130;
 
   private ExitCode() {}
+
+  /**
+   * How a run ends that gave a verdict.
+   *
+   * @param verdict the verdict
+   * @return its exit code
+   */
+  public static int of(Verdict verdict) {
+    return switch (verdict) {
+      case HOLDS -> HOLDS;
+      case UNDECIDED -> NEEDS_DECISION;
+      case FAILS -> CHECK_FAILS;
+    };
+  }
 }

@@ -68,7 +68,7 @@ final class MountCommand implements FileCommand {
     }
     MountResult result = looked.get();
     out.print(json ? MountJson.of(result) : MountText.of(result));
-    return result.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(result.verdict());
   }
 
   private static Optional<MountResult> look(Path file, PrintWriter err) throws IOException {

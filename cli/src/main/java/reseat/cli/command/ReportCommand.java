@@ -1,5 +1,6 @@
 package reseat.cli.command;
 
+import reseat.check.Verdict;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -159,11 +160,11 @@ final class ReportCommand implements Subcommand {
     WholeFolder.write(folder, NAME, made.files(), force);
     out.println("wrote " + folder.resolve("report.html") + ": " + made.verdict());
     out.flush();
-    return made.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(made.judged());
   }
 
   /** The files of a report, before they are written. */
-  private record Written(Map<String, byte[]> files, String verdict, boolean holds) {}
+  private record Written(Map<String, byte[]> files, String verdict, Verdict judged) {}
 
   private static Written made(Path file, CheckResult check, ReportStudy.Effort effort)
       throws IOException, UnusableChoice {
@@ -184,7 +185,7 @@ final class ReportCommand implements Subcommand {
     }
     files.put("check.json", utf8(CheckJson.of(check)));
     files.put("report.html", utf8(PageWriter.html(page)));
-    return new Written(files, page.verdict(), check.holds());
+    return new Written(files, page.verdict(), check.verdict());
   }
 
   private static byte[] utf8(String text) {

@@ -70,10 +70,11 @@ final class ReseatCommand {
 
   private static Map<String, String> exitCodes() {
     Map<String, String> codes = new LinkedHashMap<>();
-    codes.put(String.valueOf(ExitCode.HOLDS), "every check holds");
+    codes.put(String.valueOf(ExitCode.HOLDS), "every check holds, or every decision is accepted");
     codes.put(String.valueOf(ExitCode.CHECK_FAILS), "a check fails; the report is complete");
     codes.put(String.valueOf(ExitCode.BAD_INPUT), "the command line or an input file is wrong");
     codes.put(String.valueOf(ExitCode.NO_SOLUTION), "there is no solution");
+    codes.put(String.valueOf(ExitCode.NEEDS_DECISION), "a person has to decide");
     codes.put(String.valueOf(ExitCode.OUR_FAULT), "a fault of the program itself");
     return codes;
   }

@@ -168,7 +168,7 @@ final class ShopsheetCommand implements Subcommand {
     if (given.hasMatchedOption(JSON)) {
       out.print(MountJson.of(result));
     }
-    return result.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(result.verdict());
   }
 
   private static List<String> stamp(Path file) throws IOException {

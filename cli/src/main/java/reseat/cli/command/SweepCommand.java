@@ -161,7 +161,7 @@ final class SweepCommand implements Subcommand {
         study.points().stream()
             .noneMatch(
                 p -> p.state() == SweepPoint.State.HOLDS || p.state() == SweepPoint.State.FAILS);
-    return nothing ? ExitCode.NO_SOLUTION : study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return nothing ? ExitCode.NO_SOLUTION : ExitCode.of(study.best());
   }
 
   private static void write(ResultFiles files, SweepStudy study, PrintWriter err)
