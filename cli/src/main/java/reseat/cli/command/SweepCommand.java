@@ -159,8 +159,10 @@ final class SweepCommand implements Subcommand {
   private static int code(SweepStudy study) {
     boolean nothing =
         study.points().stream()
-            .noneMatch(
-                p -> p.state() == SweepPoint.State.HOLDS || p.state() == SweepPoint.State.FAILS);
+            .allMatch(
+                p ->
+                    p.state() == SweepPoint.State.DOES_NOT_STAND
+                        || p.state() == SweepPoint.State.CANNOT_BE_MADE);
     return nothing ? ExitCode.NO_SOLUTION : ExitCode.of(study.best());
   }
 

@@ -2,6 +2,7 @@ package reseat.report.search;
 
 import reseat.report.form.FigureText;
 import reseat.report.check.FindingWords;
+import reseat.report.check.VerdictWords;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -32,7 +33,7 @@ public final class SweepTables {
   public static String json(SweepStudy study, String title) {
     JsonWriter json = new JsonWriter().beginObject();
     json.key("title").value(title);
-    json.key("holds").value(study.holds());
+    json.key("verdict").value(VerdictWords.key(study.best()));
     json.key("mounts").value(study.plan().mounts());
     json.key("seed").value(study.plan().seed());
     json.key("keys").beginArray();
