@@ -1,0 +1,105 @@
+package reseat.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Every check that a design can hold or fail, under the words that results and design files call it
+ * by. The words are kept: files and the readers of results rely on them.
+ */
+public enum CheckKind {
+  /** Whether a value of the file is what its writer meant. */
+  INPUT("input"),
+  /** Whether the contacts hold the holder in all six motions. */
+  CONSTRAINT("constraint"),
+  /** Peak pressure of a contact. */
+  CONTACT_PRESSURE("contact pressure"),
+  /** Shear below a contact against the depth of a hardened case. */
+  CASE_DEPTH("case depth"),
+  /** Whether the theory of small contacts on large bodies covers a contact. */
+  CONTACT_THEORY("contact theory"),
+  /** Whether a ring of contact in a cone closes. */
+  RING_OF_CONTACT("ring of contact"),
+  /** Whether a load lifts the holder off a contact. */
+  LIFT_OFF("lift-off"),
+  /** Whether the loads pass inside the triangle of the balls. */
+  LOAD_INSIDE_TRIANGLE("load inside triangle"),
+  /** Whether the line of pull presses on every contact. */
+  PRELOAD_LINE("preload line"),
+  /** Scatter of the preload against what the target leaves for it. */
+  PRELOAD_SCATTER("preload scatter"),
+  /** Whether a device can give its preload, and stands it. */
+  PRELOAD_DEVICE("preload device"),
+  /** Whether the holder slides home against friction. */
+  SELF_SEATING("self-seating"),
+  /** Whether simulated tool changes end seated. */
+  TOOL_CHANGE_SEATING("seating in use"),
+  /** Scatter of the tool point from change to change against its target. */
+  REPEATABILITY("repeatability"),
+  /** Motion of the tool point under a load against its target. */
+  ERROR_MOTION("error motion"),
+  /** Stiffness at the tool point. */
+  STIFFNESS("stiffness"),
+  /** Whether the grooves point where they hold best. */
+  GROOVE_DIRECTION("groove direction"),
+  /** Whether ball and seat meet on the surfaces that are there. */
+  SEAT_FIT("seat fit"),
+  /** Gaps of what must not touch. */
+  CLEARANCE("clearance"),
+  /** Stress in the neck of a ball's stud. */
+  BALL_STUD("ball stud"),
+  /** Thread that holds a stud. */
+  STUD_THREAD("stud thread"),
+  /** Adhesive joint of a ball. */
+  BOND("bond"),
+  /** Height of a ball set by its thread and held by a lock nut. */
+  HEIGHT_SETTING("height setting"),
+  /** Seat in which a ball turns. */
+  PIVOT_SEAT("pivot seat"),
+  /** Film of air behind a pivot. */
+  FILM_PAD("film pad");
+
+  private final String words;
+
+  CheckKind(String words) {
+    this.words = words;
+  }
+
+  /**
+   * Returns what results and files call the check.
+   *
+   * @return a word or a few, small letters
+   */
+  public String words() {
+    return words;
+  }
+
+  /**
+   * Looks a check up by its words.
+   *
+   * @param words as a file has them
+   * @return the check; empty if none is called so
+   */
+  public static Optional<CheckKind> of(String words) {
+    for (CheckKind kind : values()) {
+      if (kind.words.equals(words)) {
+        return Optional.of(kind);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Lists what checks are called.
+   *
+   * @return the words of every check, in the order of this list
+   */
+  public static List<String> allWords() {
+    List<String> all = new ArrayList<>();
+    for (CheckKind kind : values()) {
+      all.add(kind.words);
+    }
+    return List.copyOf(all);
+  }
+}
