@@ -7,8 +7,10 @@ package reseat.design;
  *     half-width; infinite where nothing is asked
  * @param liftOffFactor wanted ratio of the load that lifts the first contact to the load of a case
  * @param pressureShare largest share of the first-yield pressure that is wanted, at most 1
+ * @param coverage how many of the tool changes the repeatability is for
  */
-public record Targets(AxisLimits repeatability, double liftOffFactor, double pressureShare) {
+public record Targets(
+    AxisLimits repeatability, double liftOffFactor, double pressureShare, Coverage coverage) {
 
   /** Usual wishes where the file says nothing: factor 2 (common practice), full first yield. */
   public static final Targets DEFAULT = new Targets(AxisLimits.NONE, 2, 1);
@@ -23,6 +25,17 @@ public record Targets(AxisLimits repeatability, double liftOffFactor, double pre
       throw new IllegalArgumentException(
           "the share of the first-yield pressure must lie between 0 and 2, found " + pressureShare);
     }
+  }
+
+  /**
+   * Wishes with the usual coverage.
+   *
+   * @param repeatability wanted repeatability along each machine axis, m; infinite for none
+   * @param liftOffFactor wanted ratio of the load that lifts the first contact to that of a case
+   * @param pressureShare largest share of the first-yield pressure that is wanted
+   */
+  public Targets(AxisLimits repeatability, double liftOffFactor, double pressureShare) {
+    this(repeatability, liftOffFactor, pressureShare, Coverage.USUAL);
   }
 
   /**
