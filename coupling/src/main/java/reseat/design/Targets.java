@@ -8,12 +8,17 @@ package reseat.design;
  * @param liftOffFactor wanted ratio of the load that lifts the first contact to the load of a case
  * @param pressureShare largest share of the first-yield pressure that is wanted, at most 1
  * @param liftOffStated whether the lift-off factor is the user's own, not the default
+ * @param coverage how many of the tool changes the repeatability is for
  */
 public record Targets(
-    AxisLimits repeatability, double liftOffFactor, double pressureShare, boolean liftOffStated) {
+    AxisLimits repeatability,
+    double liftOffFactor,
+    double pressureShare,
+    boolean liftOffStated,
+    Coverage coverage) {
 
   /** Usual wishes where the file says nothing: factor 2 (common practice), full first yield. */
-  public static final Targets DEFAULT = new Targets(AxisLimits.NONE, 2, 1, false);
+  public static final Targets DEFAULT = new Targets(AxisLimits.NONE, 2, 1, false, Coverage.USUAL);
 
   /** Refuses factors that no design can meet. */
   public Targets {
@@ -28,14 +33,14 @@ public record Targets(
   }
 
   /**
-   * Targets whose lift-off factor is stated.
+   * Targets whose lift-off factor is stated, with the usual coverage.
    *
-   * @param repeatability wanted repeatability of the tool point along each machine axis, m
+   * @param repeatability wanted repeatability along each machine axis, m; infinite for none
    * @param liftOffFactor wanted ratio of the load that lifts the first contact to that of a case
    * @param pressureShare largest share of the first-yield pressure that is wanted
    */
   public Targets(AxisLimits repeatability, double liftOffFactor, double pressureShare) {
-    this(repeatability, liftOffFactor, pressureShare, true);
+    this(repeatability, liftOffFactor, pressureShare, true, Coverage.USUAL);
   }
 
   /**

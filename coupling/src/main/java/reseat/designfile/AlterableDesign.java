@@ -50,8 +50,7 @@ public final class AlterableDesign {
     Problems problems = new Problems();
     String text = SourceText.of(file, problems);
     return problems.hasErrors()
-        ? new AlterableDesign(
-            text, TomlReader.read(""), new DesignFile(Optional.empty(), problems.sorted()))
+        ? new AlterableDesign(text, TomlReader.read(""), new DesignFile(problems.sorted()))
         : of(text);
   }
 

@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import reseat.design.Acceptance;
 import reseat.design.AdjustmentTask;
+import reseat.design.AssumedValue;
 import reseat.design.BallMountDesign;
+import reseat.design.InputDoubt;
 import reseat.design.PivotDuty;
 import reseat.design.StudMount;
 import reseat.material.Material;
@@ -21,15 +24,42 @@ import reseat.units.QuantityKind;
  * A file on one ball mount that has been read: the mount, or what stands in its way.
  *
  * @param design the ball mount; empty if the file has errors
- * @param problems errors and warnings in the order of the file
+ * @param problems errors and warnings in the order of the file; each doubt that the file does not
+ *     confirm is a warning
+ * @param doubts values that look like slips, in the order of the file, those that it confirms among
+ *     them; none if the file has errors
+ * @param accepted what the file accepts, in its order
+ * @param assumed defaults that results rest on; none if the file has errors
  */
-public record BallMountFile(Optional<BallMountDesign> design, List<DesignProblem> problems) {
+public record BallMountFile(
+    Optional<BallMountDesign> design,
+    List<DesignProblem> problems,
+    List<InputDoubt> doubts,
+    List<Acceptance> accepted,
+    List<AssumedValue> assumed) {
 
   private static final String KIND = "ball-mount";
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public BallMountFile {
     problems = List.copyOf(problems);
+    doubts = List.copyOf(doubts);
+    accepted = List.copyOf(accepted);
+    assumed = List.copyOf(assumed);
+  }
+
+  /** A file that cannot be used. */
+  BallMountFile(List<DesignProblem> problems) {
+    this(Optional.empty(), problems, List.of(), List.of(), List.of());
+  }
+
+  /**
+   * Returns the doubts that the file does not confirm.
+   *
+   * @return in the order of the file
+   */
+  public List<InputDoubt> openDoubts() {
+    return DesignFile.open(doubts, accepted);
   }
 
   /**
@@ -42,9 +72,7 @@ public record BallMountFile(Optional<BallMountDesign> design, List<DesignProblem
   public static BallMountFile read(Path file) throws IOException {
     Problems problems = new Problems();
     String text = SourceText.of(file, problems);
-    return problems.hasErrors()
-        ? new BallMountFile(Optional.empty(), problems.sorted())
-        : read(text);
+    return problems.hasErrors() ? new BallMountFile(problems.sorted()) : read(text);
   }
 
   /**
@@ -65,10 +93,17 @@ public record BallMountFile(Optional<BallMountDesign> design, List<DesignProblem
           root.has("layout") ? "layout" : "support",
           "belongs to a whole coupling; 'reseat check' reads such a file, 'reseat mount' one that"
               + " 'reseat starter ball-mount' writes");
-      return new BallMountFile(Optional.empty(), problems.sorted());
+      return new BallMountFile(problems.sorted());
     }
+    List<Acceptance> accepted = AcceptanceReader.read(root);
     Optional<BallMountDesign> design = read(root);
-    return new BallMountFile(problems.hasErrors() ? Optional.empty() : design, problems.sorted());
+    if (design.isEmpty() || problems.hasErrors()) {
+      return new BallMountFile(problems.sorted());
+    }
+    List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
+    DesignFile.warn(doubts, accepted, problems);
+    List<AssumedValue> assumed = MountAssumptions.of(design.get(), document.root());
+    return new BallMountFile(design, problems.sorted(), doubts, accepted, assumed);
   }
 
   /**

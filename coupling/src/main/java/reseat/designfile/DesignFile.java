@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.design.Acceptance;
+import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
 import reseat.design.DesignBuilder;
 import reseat.design.Half;
+import reseat.design.InputDoubt;
 import reseat.design.MachineAxes;
 import reseat.design.Preload;
 import reseat.design.Support;
@@ -22,15 +25,60 @@ import reseat.units.QuantityKind;
  * A design file that has been read: a design, or what stands in its way.
  *
  * @param design the design; empty if the file has errors
- * @param problems errors and warnings in the order of the file
+ * @param problems errors and warnings in the order of the file; each doubt that the file does not
+ *     confirm is a warning
+ * @param doubts values that look like slips, in the order of the file, those that it confirms among
+ *     them; none if the file has errors
+ * @param accepted what the file accepts, in its order
+ * @param assumed defaults that results rest on; none if the file has errors
  */
-public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> problems) {
+public record DesignFile(
+    Optional<CouplingDesign> design,
+    List<DesignProblem> problems,
+    List<InputDoubt> doubts,
+    List<Acceptance> accepted,
+    List<AssumedValue> assumed) {
 
   private static final Map<String, Half> HALVES = Map.of("holder", Half.HOLDER, "base", Half.BASE);
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public DesignFile {
     problems = List.copyOf(problems);
+    doubts = List.copyOf(doubts);
+    accepted = List.copyOf(accepted);
+    assumed = List.copyOf(assumed);
+  }
+
+  /** A file that cannot be used. */
+  DesignFile(List<DesignProblem> problems) {
+    this(Optional.empty(), problems, List.of(), List.of(), List.of());
+  }
+
+  /**
+   * Returns the doubts that the file does not confirm.
+   *
+   * @return in the order of the file
+   */
+  public List<InputDoubt> openDoubts() {
+    return open(doubts, accepted);
+  }
+
+  static List<InputDoubt> open(List<InputDoubt> doubts, List<Acceptance> accepted) {
+    List<InputDoubt> open = new ArrayList<>();
+    for (InputDoubt doubt : doubts) {
+      if (!doubt.confirmedBy(accepted)) {
+        open.add(doubt);
+      }
+    }
+    return open;
+  }
+
+  /** Makes warnings of the doubts that the file does not confirm. */
+  static void warn(List<InputDoubt> doubts, List<Acceptance> accepted, Problems problems) {
+    for (InputDoubt doubt : open(doubts, accepted)) {
+      String message = doubt.message() + " If it is meant, write " + doubt.confirmation();
+      problems.warning(doubt.line(), doubt.column(), doubt.key(), message);
+    }
   }
 
   /**
@@ -43,7 +91,7 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
   public static DesignFile read(Path file) throws IOException {
     Problems problems = new Problems();
     String text = SourceText.of(file, problems);
-    return problems.hasErrors() ? new DesignFile(Optional.empty(), problems.sorted()) : read(text);
+    return problems.hasErrors() ? new DesignFile(problems.sorted()) : read(text);
   }
 
   /**
@@ -73,13 +121,17 @@ public record DesignFile(Optional<CouplingDesign> design, List<DesignProblem> pr
           root.has("kind") ? "kind" : "stud",
           "this file describes one ball mount, not a whole coupling; 'reseat mount' reads it. A file"
               + " for this command has layout or support, see 'reseat starter tool-post'");
-      return new DesignFile(Optional.empty(), problems.sorted());
+      return new DesignFile(problems.sorted());
     }
+    List<Acceptance> accepted = AcceptanceReader.read(root);
     Optional<CouplingDesign> design = read(root, problems, document.errors().isEmpty());
-    if (design.isPresent()) {
-      Plausibility.look(design.get(), root, problems);
+    if (design.isEmpty() || problems.hasErrors()) {
+      return new DesignFile(problems.sorted());
     }
-    return new DesignFile(problems.hasErrors() ? Optional.empty() : design, problems.sorted());
+    List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
+    warn(doubts, accepted, problems);
+    List<AssumedValue> assumed = Assumptions.of(design.get(), document.root());
+    return new DesignFile(design, problems.sorted(), doubts, accepted, assumed);
   }
 
   /** Whether the file is of the other kind, which says so or has its stud at the top. */

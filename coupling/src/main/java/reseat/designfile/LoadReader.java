@@ -2,7 +2,6 @@ package reseat.designfile;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -89,20 +88,7 @@ final class LoadReader {
       }
       return ofDevice;
     }
-    Spread told = SpreadReader.read(s, "scatter", QuantityKind.RATIO, Spread.NONE);
-    // with an error in the device or its force the device is a stand-in
-    if (!s.problems().hasErrors() && device.isPresent() && told.limit() < 0.5 * ofDevice.limit()) {
-      s.warn(
-          "scatter",
-          String.format(
-              Locale.ROOT,
-              "%.2g %% is told, but the device as described scatters by %.2g %% (%s); leave scatter"
-                  + " out to have that counted",
-              100 * told.limit(),
-              100 * ofDevice.limit(),
-              device.get().mechanics().scatter().basis()));
-    }
-    return told;
+    return SpreadReader.read(s, "scatter", QuantityKind.RATIO, Spread.NONE);
   }
 
   static Holder holder(Section s) {

@@ -1,168 +1,95 @@
 package reseat.designfile;
 
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
+import reseat.design.BallMountDesign;
 import reseat.design.CouplingDesign;
+import reseat.design.InputDoubt;
 import reseat.design.Preload;
-import reseat.design.Support;
-import reseat.units.Quantity;
-import reseat.units.QuantityFormat;
-import reseat.units.QuantityKind;
+import reseat.numerics.Spread;
 
 /**
  * Looks at a design for inputs far outside what the trade uses, which are mostly slips of unit.
  *
- * <p>Every warning names the likely slip and both readings. The windows are common practice, no
- * source; nothing is changed, and a design outside them is computed as it stands.
+ * <p>Every doubt names what is usual and the likely slip. Nothing is changed, and a design outside
+ * is computed as it stands.
  */
 final class Plausibility {
 
-  private static final double INCH = 0.0254;
+  private static final Usual SCATTER = Usual.of(0, 0, 0.5, 0.5);
 
   private Plausibility() {}
 
-  static void look(CouplingDesign d, Section root, Problems problems) {
-    circle(d, root);
-    for (Support s : d.supports()) {
-      ball(d, s, root);
-    }
-    preloads(d, root);
-    tool(d, root);
-    Angles.look(root, problems);
+  /**
+   * Looks at a coupling.
+   *
+   * @param d the design
+   * @param written what its file has, with places
+   * @return the doubts in the order of the file
+   */
+  static List<InputDoubt> of(CouplingDesign d, Map<String, Written> written) {
+    Doubts doubts = new Doubts(written);
+    FixedWindows.look(doubts);
+    BallDoubts.look(d, doubts);
+    double circle = PlaceDoubts.look(d, doubts);
+    ForceDoubts.look(d, circle, doubts);
+    scatters(d, doubts);
+    Angles.look(doubts);
+    return doubts.inOrder();
   }
 
-  private static void circle(CouplingDesign d, Section root) {
-    double diameter = 2 * d.couplingRadius();
-    Optional<Section> layout = root.isTable("layout") ? root.child("layout") : Optional.empty();
-    Section where = layout.orElse(root);
-    Optional<Quantity> typed =
-        layout.isPresent()
-            ? typed(where, "circle_diameter", QuantityKind.LENGTH)
-            : Optional.empty();
-    String key = layout.isPresent() ? "circle_diameter" : "support";
-    if (diameter < 0.015) {
-      String other =
-          typed
-              .map(q -> other(q, INCH / 1e-3, "in", "mm"))
-              .orElse("check the unit of the ball positions");
-      where.warn(key, "the balls stand on a circle of only " + length(diameter) + "; " + other);
-    } else if (diameter > 1.5) {
-      String other =
-          typed
-              .map(q -> other(q, 1e-3 / INCH, "mm", "in"))
-              .orElse("check the unit of the ball positions");
-      where.warn(key, "the balls stand on a circle of " + length(diameter) + "; " + other);
-    }
+  /**
+   * Looks at a ball mount.
+   *
+   * @param d the mount
+   * @param written what its file has, with places
+   * @return the doubts in the order of the file
+   */
+  static List<InputDoubt> of(BallMountDesign d, Map<String, Written> written) {
+    Doubts doubts = new Doubts(written);
+    FixedWindows.look(doubts);
+    MountingDoubts.mount(d, doubts);
+    Angles.look(doubts);
+    return doubts.inOrder();
   }
 
-  /** What the same number means in another unit. */
-  private static String other(Quantity q, double factor, String unit, String typedUnit) {
-    String number = q.text().replaceAll("[^0-9.+\\-eE/ ]", "").strip();
-    return q.unit().symbol().equals(typedUnit)
-        ? "did you mean " + number + " " + unit + " (" + length(q.value() * factor) + ")?"
-        : "check the unit: as written it is " + q.understoodAs();
-  }
-
-  private static void ball(CouplingDesign d, Support s, Section root) {
-    double diameter = s.ball().diameter();
-    Section where = root;
-    String key = root.has("layout") ? "layout" : "support";
-    String name = "the ball of " + s.name() + " has a diameter of " + length(diameter);
-    if (diameter < 0.5e-3) {
-      where.warn(
-          key,
-          name
-              + "; a thousand times more is "
-              + length(1e3 * diameter)
-              + ": was a micrometre written for a millimetre?");
-    } else if (diameter > 0.1) {
-      where.warn(
-          key,
-          name
-              + "; divided by 25.4 it is "
-              + length(diameter / 25.4)
-              + ": was an inch written for a millimetre?");
-    }
-    if (diameter > 0.9 * d.couplingRadius() && d.supports().size() > 1) {
-      where.warn(
-          key,
-          name
-              + ", and the balls stand only "
-              + length(d.couplingRadius())
-              + " from their middle; was the radius of the circle written for its diameter?");
-    }
-  }
-
-  private static void preloads(CouplingDesign d, Section root) {
-    int i = 0;
-    for (Section s : root.children("preload")) {
-      if (i >= d.preloads().size()) {
-        return;
+  private static void scatters(CouplingDesign d, Doubts doubts) {
+    for (int i = 0; i < d.preloads().size(); i++) {
+      Preload p = d.preloads().get(i);
+      String key = "preload[" + (i + 1) + "].scatter";
+      Written w = doubts.has(key) ? doubts.at(key) : doubts.at(key + ".limit");
+      if (w == null) {
+        continue;
       }
-      Preload p = d.preloads().get(i++);
-      Optional<Quantity> typed = typed(s, "force", QuantityKind.FORCE);
-      String unit = typed.isPresent() ? typed.get().unit().symbol() : "N";
-      if (p.force() > 20e3) {
-        String other =
-            switch (unit) {
-              case "kN" -> "did you mean " + force(p.force() / 1e3) + " (N, not kN)?";
-              case "kgf" -> "did you mean " + force(p.force() / 9.80665) + " (N, not kgf)?";
-              default -> "check the unit";
-            };
-        s.warn(
-            "force", "a preload of " + force(p.force()) + " is far beyond a tool post; " + other);
-      } else if (unit.equals("kgf") && p.force() > 3e3) {
-        s.warn(
-            "force",
-            "a preload of "
-                + force(p.force())
-                + " is high; did you mean "
-                + force(p.force() / 9.80665)
-                + " (N, not kgf)?");
-      } else if (p.force() < 1) {
-        s.warn(
-            "force",
-            "a preload of "
-                + force(p.force())
-                + " is hardly more than nothing; a thousand times more is "
-                + force(1e3 * p.force()));
-      }
-      if (p.forceSpread().limit() > 0.5) {
-        s.warn(
-            "scatter",
+      if (p.forceSpread().limit() > SCATTER.high()) {
+        String reason =
             String.format(
                 Locale.ROOT,
-                "a scatter of %.0f %% is more than any usual device; did you mean %.2g %%?",
-                100 * p.forceSpread().limit(),
-                p.forceSpread().limit()));
+                "a scatter of %.0f %% is more than any usual device",
+                100 * p.forceSpread().limit());
+        String less = String.format(Locale.ROOT, "%.2g %%", p.forceSpread().limit());
+        doubts.add(w, SCATTER, reason, new LikelyValue(less, p.forceSpread().limit() / 100));
+      } else if (p.modelled().isPresent()) {
+        ofDevice(p, w, doubts);
       }
     }
   }
 
-  private static void tool(CouplingDesign d, Section root) {
-    double away = d.toolPoint().norm();
-    if (away > 20 * d.couplingRadius()) {
-      Section where = root.child("tool_point").orElse(root);
-      where.warn(
-          "at",
-          "the tool point is "
-              + length(away)
-              + " from the middle of a coupling of "
-              + length(2 * d.couplingRadius())
-              + "; was an inch written for a millimetre, or a millimetre for a micrometre?");
+  private static void ofDevice(Preload p, Written w, Doubts doubts) {
+    Spread device = p.modelled().get().scatter().spread();
+    if (p.forceSpread().limit() < 0.5 * device.limit()) {
+      String reason =
+          String.format(
+              Locale.ROOT,
+              "%.2g %% is told, but the device as described scatters by %.2g %% (%s); leave scatter"
+                  + " out to have that counted",
+              100 * p.forceSpread().limit(),
+              100 * device.limit(),
+              p.modelled().get().scatter().basis());
+      double low = 0.5 * device.limit();
+      Usual usual = new Usual(low, low, 1, 1, "half of what follows from the device");
+      doubts.add(w, usual, reason, LikelyValue.NONE);
     }
-  }
-
-  private static Optional<Quantity> typed(Section s, String key, QuantityKind kind) {
-    s.quantity(key, kind);
-    return s.asTyped(key);
-  }
-
-  private static String length(double metres) {
-    return QuantityFormat.both(metres, QuantityKind.LENGTH);
-  }
-
-  private static String force(double newtons) {
-    return QuantityFormat.both(newtons, QuantityKind.FORCE);
   }
 }

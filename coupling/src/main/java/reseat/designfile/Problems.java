@@ -15,6 +15,7 @@ final class Problems {
 
   private final List<DesignProblem> found = new ArrayList<>();
   private final Map<String, Optional<QuantityKind>> keys = new LinkedHashMap<>();
+  private final Map<String, Written> written = new LinkedHashMap<>();
   private final boolean keepsKeys;
   private final KnownQuantities known;
 
@@ -36,6 +37,16 @@ final class Problems {
   /** Reads a quantity, or recalls what it is. */
   QuantityReading quantity(String text, QuantityKind kind) {
     return known == null ? QuantityText.read(text, kind) : known.read(text, kind);
+  }
+
+  /** Keeps a quantity that was read, with its place. */
+  void written(Written quantity) {
+    written.put(quantity.key(), quantity);
+  }
+
+  /** Quantities that were read, by the path of their key, in the order of reading. */
+  Map<String, Written> written() {
+    return written;
   }
 
   boolean keepsKeys() {

@@ -12,6 +12,7 @@ import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityReading;
 import reseat.units.QuantityText;
+import reseat.units.Unit;
 import reseat.units.UnitProblem;
 
 /**
@@ -22,6 +23,8 @@ import reseat.units.UnitProblem;
  * together. {@link #close()} reports the keys nobody asked for.
  */
 final class Section extends TableView {
+
+  private static final String[] AXES = {"[x]", "[y]", "[z]"};
 
   private final Map<String, Quantity> typed = new LinkedHashMap<>();
 
@@ -34,13 +37,26 @@ final class Section extends TableView {
     return Optional.ofNullable(typed.get(name));
   }
 
+  /** Text, or a number as it would be typed; empty for any other sort of value. */
+  Optional<String> plainText(String name) {
+    Optional<TomlValue> value = find(name);
+    if (value.isPresent() && value.get() instanceof TomlValue.Text text) {
+      return Optional.of(text.text());
+    }
+    return value.isPresent() && value.get() instanceof TomlValue.Numeral n
+        ? Optional.of(plain(n))
+        : Optional.empty();
+  }
+
   /** A quantity that may be missing. */
   OptionalDouble quantity(String name, QuantityKind kind) {
     Optional<TomlValue> value = find(name);
-    return value.isEmpty() ? OptionalDouble.empty() : quantityOf(name, value.get(), kind);
+    return value.isEmpty() ? OptionalDouble.empty() : quantityOf(name, "", value.get(), kind);
   }
 
-  private OptionalDouble quantityOf(String name, TomlValue value, QuantityKind kind) {
+  /** Reads a value of a key; the choice is that of a list, such as {@code [x]}. */
+  private OptionalDouble quantityOf(
+      String name, String choice, TomlValue value, QuantityKind kind) {
     if (problems().keepsKeys()) {
       problems().asked(key(name), kind);
     }
@@ -50,6 +66,7 @@ final class Section extends TableView {
         problems().error(text.line(), text.column() + 1 + p.offset(), key(name), p.message());
       } else if (reading instanceof Quantity q && Reckoned.with(q.value(), kind)) {
         typed.put(name, q);
+        problems().written(new Written(key(name) + choice, q, text.line(), text.column()));
         return OptionalDouble.of(q.value());
       } else {
         problems().error(text.line(), text.column() + 1, key(name), Reckoned.refusal(text.text()));
@@ -116,12 +133,14 @@ final class Section extends TableView {
     }
     if (value.get() instanceof TomlValue.Numeral number) {
       if (Reckoned.with(number.value(), QuantityKind.RATIO)) {
+        Quantity q = new Quantity(number.value(), QuantityKind.RATIO, plain(number), Unit.ONE);
+        problems().written(new Written(key(name), q, number.line(), number.column()));
         return number.value();
       }
       wrongSort(name, number, "a plain number of usual size or a text such as \"2 %\"");
       return otherwise;
     }
-    return quantityOf(name, value.get(), QuantityKind.RATIO).orElse(otherwise);
+    return quantityOf(name, "", value.get(), QuantityKind.RATIO).orElse(otherwise);
   }
 
   /** A plain positive number without unit that must be there. */
@@ -180,7 +199,8 @@ final class Section extends TableView {
     List<Double> sizes = new ArrayList<>();
     if (value.get() instanceof TomlValue.Array array) {
       for (TomlValue one : array.values()) {
-        double size = quantityOf(name, one, QuantityKind.LENGTH).orElse(1);
+        String choice = "[" + (sizes.size() + 1) + "]";
+        double size = quantityOf(name, choice, one, QuantityKind.LENGTH).orElse(1);
         if (!(size > 0)) {
           error(name, "found a length that is not above zero");
           return List.of();
@@ -203,7 +223,7 @@ final class Section extends TableView {
       double[] c = new double[3];
       boolean good = true;
       for (int i = 0; i < 3; i++) {
-        OptionalDouble q = quantityOf(name, array.values().get(i), kind);
+        OptionalDouble q = quantityOf(name, AXES[i], array.values().get(i), kind);
         good &= q.isPresent();
         c[i] = q.orElse(0);
       }

@@ -30,6 +30,10 @@ class TableView {
     return path;
   }
 
+  TomlValue.Table table() {
+    return table;
+  }
+
   /** Full path of a key of this table. */
   String key(String name) {
     return path.isEmpty() ? name : path + "." + name;

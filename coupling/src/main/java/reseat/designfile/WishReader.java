@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import reseat.design.Coverage;
 import reseat.design.Friction;
 import reseat.design.MachineAxes;
 import reseat.design.RemountConditions;
@@ -13,13 +14,20 @@ import reseat.design.Targets;
 import reseat.material.FrictionCatalog;
 import reseat.material.FrictionPair;
 import reseat.material.SurfaceState;
+import reseat.units.Quantity;
 import reseat.units.QuantityKind;
+import reseat.units.QuantityText;
 
 /** Reads friction, targets and the conditions of a tool change. */
 final class WishReader {
 
   private static final Map<String, SurfaceState> SURFACES =
       Map.of("oiled", SurfaceState.OILED, "dry", SurfaceState.DRY);
+
+  private static final String LARGEST = "largest of ";
+  private static final String COVERAGES =
+      "a share of the tool changes above 0 % and below 100 %, such as \"95 %\", or the largest of"
+          + " some, such as \"largest of 50\"";
 
   private WishReader() {}
 
@@ -76,13 +84,36 @@ final class WishReader {
     boolean stated = s.has("lift_off_factor");
     double factor = s.ratio("lift_off_factor", Targets.DEFAULT.liftOffFactor());
     double share = s.ratio("pressure_share", Targets.DEFAULT.pressureShare());
+    Coverage coverage = coverage(s);
     s.close();
     try {
-      return new Targets(limits, factor, share, stated);
+      return new Targets(limits, factor, share, stated, coverage);
     } catch (IllegalArgumentException e) {
       s.refused(e);
       return Targets.DEFAULT;
     }
+  }
+
+  /** Reads a share of the changes, or the largest of some. */
+  private static Coverage coverage(Section s) {
+    Optional<String> text = s.plainText("coverage");
+    if (text.isEmpty()) {
+      s.find("coverage").ifPresent(v -> s.wrongSort("coverage", v, COVERAGES));
+      return Coverage.USUAL;
+    }
+    String typed = text.get().strip();
+    try {
+      if (typed.startsWith(LARGEST)) {
+        return Coverage.ofLargest(Integer.parseInt(typed.substring(LARGEST.length()).strip()));
+      }
+      if (QuantityText.read(typed, QuantityKind.RATIO) instanceof Quantity share) {
+        return Coverage.of(share.value());
+      }
+    } catch (IllegalArgumentException e) {
+      // told below, in the words of the file
+    }
+    s.error("coverage", "found \"" + typed + "\"; allowed is " + COVERAGES);
+    return Coverage.USUAL;
   }
 
   private static Targets.AxisLimits limits(Section s, MachineAxes axes) {

@@ -1,0 +1,115 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import reseat.design.Acceptance;
+import reseat.design.CheckKind;
+import reseat.toml.TomlValue;
+import reseat.units.NearestWord;
+import reseat.units.Quantity;
+import reseat.units.QuantityKind;
+import reseat.units.QuantityText;
+
+/** Reads [[accepted]], the soft limits that the owner of a design accepts to be passed. */
+final class AcceptanceReader {
+
+  private static final String EXAMPLES =
+      "a value with its unit such as \"3.4 GPa\" or \"2.5 um\", a share of the limit such as"
+          + " \"110 %\", or a plain factor such as 1.1";
+
+  /** What a value may be; where two share a unit the former counts. */
+  private static final QuantityKind[] KINDS = {
+    QuantityKind.RATIO,
+    QuantityKind.PRESSURE,
+    QuantityKind.LENGTH,
+    QuantityKind.FORCE,
+    QuantityKind.ANGLE,
+    QuantityKind.STIFFNESS,
+    QuantityKind.TORQUE,
+    QuantityKind.TURNING_STIFFNESS,
+    QuantityKind.AREA,
+    QuantityKind.MASS,
+    QuantityKind.DENSITY,
+    QuantityKind.TEMPERATURE_DIFFERENCE,
+    QuantityKind.TEMPERATURE,
+    QuantityKind.EXPANSION
+  };
+
+  private AcceptanceReader() {}
+
+  static List<Acceptance> read(Section root) {
+    List<Acceptance> accepted = new ArrayList<>();
+    for (Section s : root.children("accepted")) {
+      Optional<CheckKind> check = check(s);
+      String where = s.text("where", "");
+      Optional<Quantity> upTo = upTo(s);
+      String reason = reason(s);
+      TomlValue.Table table = s.table();
+      TomlValue place = s.find("where").orElse(table);
+      if (check.isPresent() && check.get() == CheckKind.INPUT && where.isBlank()) {
+        s.error("where", "is missing; write the key that is meant, such as \"preload[1].force\"");
+      } else if (check.isPresent() && upTo.isPresent() && !reason.isBlank()) {
+        accepted.add(
+            new Acceptance(
+                check.get(),
+                where.strip(),
+                upTo.get().value(),
+                upTo.get().kind(),
+                upTo.get().text().strip(),
+                reason,
+                place.line(),
+                place.column()));
+      }
+      s.close();
+    }
+    return accepted;
+  }
+
+  private static Optional<CheckKind> check(Section s) {
+    String allowed = String.join(", ", CheckKind.allWords());
+    if (!s.has("check")) {
+      s.error("check", "is missing; write the name of a check: " + allowed);
+      return Optional.empty();
+    }
+    String words = s.text("check", "");
+    Optional<CheckKind> check = CheckKind.of(words);
+    if (check.isEmpty() && s.find("check").orElseThrow() instanceof TomlValue.Text) {
+      String nearest =
+          NearestWord.to(words, CheckKind.allWords())
+              .map(n -> "; did you mean \"" + n + "\"?")
+              .orElse("");
+      s.error(
+          "check", "found \"" + words + "\", which is no check; allowed is " + allowed + nearest);
+    }
+    return check;
+  }
+
+  private static String reason(Section s) {
+    if (!s.has("reason")) {
+      s.error("reason", "is missing; write in a few words why this is accepted");
+      return "";
+    }
+    return s.requiredText("reason", "");
+  }
+
+  private static Optional<Quantity> upTo(Section s) {
+    Optional<TomlValue> value = s.find("up_to");
+    if (value.isEmpty()) {
+      s.error("up_to", "is missing; write how far the limit may be passed: " + EXAMPLES);
+      return Optional.empty();
+    }
+    String text = s.plainText("up_to").orElse(null);
+    if (text == null) {
+      s.wrongSort("up_to", value.get(), EXAMPLES);
+      return Optional.empty();
+    }
+    for (QuantityKind kind : KINDS) {
+      if (QuantityText.read(text, kind) instanceof Quantity q && Reckoned.with(q.value(), kind)) {
+        return Optional.of(q);
+      }
+    }
+    s.error("up_to", "found \"" + text + "\"; allowed is " + EXAMPLES);
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,133 @@
+package reseat.designfile;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import reseat.design.InputDoubt;
+import reseat.units.QuantityFormat;
+import reseat.units.Unit;
+
+/**
+ * Gathers what is doubted in one file, at most one doubt for each key. What a doubted value was
+ * probably meant to be stands in for it when others are looked at, so that one slip is not told
+ * several times.
+ */
+final class Doubts {
+
+  private final Map<String, Written> written;
+  private final Map<String, InputDoubt> found = new HashMap<>();
+
+  Doubts(Map<String, Written> written) {
+    this.written = written;
+  }
+
+  Map<String, Written> written() {
+    return written;
+  }
+
+  /** The quantity at a key; null if none stands there. */
+  Written at(String key) {
+    return written.get(key);
+  }
+
+  boolean has(String key) {
+    return written.containsKey(key);
+  }
+
+  /** What was meant by a key: its value, or the likely one if it is doubted. */
+  double meant(String key, double otherwise) {
+    InputDoubt doubt = found.get(key);
+    if (doubt != null && !Double.isNaN(doubt.meantValue())) {
+      return doubt.meantValue();
+    }
+    Written w = written.get(key);
+    return w == null ? otherwise : w.value();
+  }
+
+  /**
+   * Looks at a value.
+   *
+   * @param key its key; nothing happens if none is written there
+   * @param usual usual sizes, SI
+   * @param what what it is, for instance {@code a gap of adhesive}
+   */
+  void look(String key, Usual usual, String what) {
+    look(key, usual, what, "");
+  }
+
+  /** Looks at a value that should be in proportion to another. */
+  void look(String key, Usual parts, double size, String what, String ofWhat) {
+    Written w = written.get(key);
+    if (w == null || !(size > 0)) {
+      return;
+    }
+    double part = w.size() / size;
+    if (part >= parts.low() && part <= parts.high()) {
+      return;
+    }
+    look(key, parts.times(size), what, ", " + times(part) + " " + ofWhat);
+  }
+
+  private static String times(double part) {
+    return QuantityFormat.significant(part, Unit.ONE, 2).strip() + " times";
+  }
+
+  void look(String key, Usual usual, String what, String remark) {
+    Written w = written.get(key);
+    if (w == null || w.size() == 0 || found.containsKey(key)) {
+      return;
+    }
+    double size = w.size();
+    if (size >= usual.low() && size <= usual.high()) {
+      return;
+    }
+    LikelyValue meant = LikelyValue.withOtherUnit(w, usual.low(), usual.high());
+    boolean far = size < usual.least() || size > usual.most();
+    if (meant.isNone() && !far) {
+      return;
+    }
+    if (meant.isNone() && key.endsWith("diameter")) {
+      meant = LikelyValue.doubled(w, usual.low(), usual.high());
+    }
+    if (meant.isNone()) {
+      meant = LikelyValue.shifted(w, usual.low(), usual.high());
+    }
+    add(w, usual, what + " of " + shown(w) + remark, meant);
+  }
+
+  /** Adds a doubt, unless there is one about this key. */
+  void add(Written w, Usual usual, String reason, LikelyValue meant) {
+    if (!found.containsKey(w.key())) {
+      found.put(
+          w.key(),
+          new InputDoubt(
+              w.key(),
+              w.line(),
+              w.column(),
+              w.text(),
+              w.value(),
+              w.quantity().kind(),
+              usual.low(),
+              usual.high(),
+              reason,
+              usual.basis(),
+              meant.text(),
+              meant.value()));
+    }
+  }
+
+  private static String shown(Written w) {
+    return QuantityFormat.both(w.size(), w.quantity().kind());
+  }
+
+  /** All of them in the order of the file. */
+  List<InputDoubt> inOrder() {
+    List<InputDoubt> all = new ArrayList<>(found.values());
+    if (all.size() > 1) {
+      all.sort(Comparator.comparingInt(InputDoubt::line).thenComparingInt(InputDoubt::column));
+    }
+    return List.copyOf(all);
+  }
+}

@@ -1,0 +1,78 @@
+package reseat.designfile;
+
+import java.util.Optional;
+import reseat.design.CouplingDesign;
+import reseat.design.Half;
+import reseat.design.Support;
+import reseat.material.ElasticPair;
+import reseat.material.Material;
+import reseat.material.MaterialValue;
+import reseat.seat.Flank;
+import reseat.space.Vec3;
+
+/**
+ * A rough peak pressure of the contacts at rest, to tell a force of another order: all contacts
+ * share the load alike, and each patch is taken as round. Within some 15 % of the contact theory
+ * for the usual seats.
+ *
+ * @param load force with which preload and weight press the halves together, N
+ * @param pressure greatest peak pressure under it, Pa
+ * @param limit pressure that hard steel, or the harder of these bodies, stands, Pa
+ */
+record RestPressure(double load, double pressure, double limit) {
+
+  /** Peak pressure at which hardened bearing steel begins to flow, Pa. */
+  private static final double HARD_STEEL = 3.2e9;
+
+  /** Peak pressure over yield strength where flow begins under a round patch (Tresca). */
+  private static final double FIRST_YIELD = 1.6;
+
+  /**
+   * Finds it.
+   *
+   * @param d the design
+   * @param force size of the pull on the holder, N
+   * @param direction unit vector of that pull
+   */
+  static RestPressure of(CouplingDesign d, double force, Vec3 direction) {
+    double sum = 0;
+    double worst = 0;
+    double limit = HARD_STEEL;
+    double sign = d.ballsOn() == Half.HOLDER ? -1 : 1;
+    for (Support s : d.supports()) {
+      double reduced =
+          new ElasticPair(s.ballMaterial().elastic(), s.seatMaterial().elastic()).reducedModulus();
+      double stands = Math.min(strength(s.ballMaterial()), strength(s.seatMaterial()));
+      limit = Double.isFinite(stands) ? Math.max(limit, stands) : limit;
+      for (Flank flank : s.seat().flanks()) {
+        sum += Math.max(0, sign * flank.normal(s.ball().centre()).dot(direction));
+        double curvature = 1 / s.ball().radius() + bend(flank) / 2;
+        double of = 6 * Math.pow(reduced * curvature, 2) / Math.pow(Math.PI, 3);
+        worst = Math.max(worst, of);
+      }
+    }
+    double each = sum > 0 ? force / sum : force;
+    return new RestPressure(force, Math.cbrt(worst * each), limit);
+  }
+
+  /** Curvature of a flank across its generator, 1/m; negative if hollow, zero if plane. */
+  private static double bend(Flank flank) {
+    double radius = flank.signedRadius();
+    return radius == 0 || Double.isInfinite(radius) ? 0 : 1 / radius;
+  }
+
+  private static double strength(Material m) {
+    Optional<MaterialValue> value = m.brittle() ? m.surfaceStrength() : m.flowStrength();
+    if (value.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double poisson = m.elastic().poisson();
+    return value.get().nominal() * (m.brittle() ? 3 / (1 - 2 * poisson) : FIRST_YIELD);
+  }
+
+  /** Force at which the pressure is a part of the limit, N: it grows with its third power. */
+  double forceAt(double part) {
+    double over = part * limit / pressure;
+    return load * over * over * over;
+  }
+}
