@@ -26,6 +26,8 @@ public enum LimitBasis {
   THEORY(false),
   /** Upper end of the expected range of friction. */
   FRICTION_RANGE(false),
+  /** What a sample of simulated tool changes can exclude, 95 % sure. */
+  SAMPLE(false),
   /** What a quantity usually is; beyond it the input is doubted. */
   USUAL_RANGE(false);
 

@@ -300,6 +300,8 @@ public enum Said {
   AT_THE_TARGET,
   /** Tool changes that hang up: share, count of changes, count of those that hang up. */
   HANG_UP,
+  /** Ease seating: seating force, friction, flank angle. */
+  EASE_SEATING,
   /** Tool changes surely seat: closed form. */
   SURELY_SEATS,
   /** Tool changes were not simulated although seating is in doubt. */
@@ -308,9 +310,9 @@ public enum Said {
   MOSTLY_FROM,
 
   // --- doubts about the input ---
-  /** A value is unusual: n key, n value as written, n usual range, n what was probably meant. */
+  /** A value is unusual: n key, n what is doubted, usual and probably meant. */
   UNUSUAL_VALUE,
-  /** Mend the value, or accept it in the file. */
+  /** Mend the value, or accept it in the file: n how. */
   MEND_OR_ACCEPT,
   /** An acceptance applies to nothing: n check, n place. */
   ACCEPTANCE_UNUSED,

@@ -1,5 +1,7 @@
 package reseat.check;
 
+import java.util.List;
+
 /**
  * What a finding is about.
  *
@@ -33,6 +35,16 @@ public record Subject(Kind kind, String name) {
     KEY,
     /** A part that must not be touched. */
     GAP
+  }
+
+  /**
+   * Says whether a name means this subject.
+   *
+   * @param called a name; empty for the coupling as a whole
+   * @return true if it is its name, or one of its names
+   */
+  public boolean isCalled(String called) {
+    return name.equals(called) || (!called.isEmpty() && List.of(name.split(", ", -1)).contains(called));
   }
 
   /**
