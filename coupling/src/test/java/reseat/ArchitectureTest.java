@@ -17,8 +17,14 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import reseat.design.CheckKind;
 
 /** Holds the library to the layout described in DEVELOPERS.md. */
 @AnalyzeClasses(packages = "reseat", importOptions = DoNotIncludeTests.class)
@@ -96,6 +102,40 @@ class ArchitectureTest {
   @ArchTest
   static void theRulesSawTheLibrary(JavaClasses seen) {
     assertThat(seen.size()).isGreaterThanOrEqualTo(CLASSES_AT_LEAST);
+  }
+
+  /** Words of checks that mean another thing where they stand: a key of a file, a cause, a part. */
+  private static final Set<String> OTHER_THINGS =
+      Set.of(
+          "designfile/MountingReader: bond",
+          "designfile/WishReader: repeatability",
+          "designfile/SizeWish: repeatability",
+          "designfile/SizeWish: stiffness",
+          "remount/Cause: preload line",
+          "interchange/InterchangeScatter: repeatability",
+          "study/OutputCatalog: stiffness",
+          "study/OutputCatalog: lift-off",
+          "check/PivotCheck: stiffness",
+          "verification/RemountTrends: repeatability");
+
+  @ArchTest
+  static void checksAreNamedByTheirConstantsAndNotByWords(JavaClasses seen) throws IOException {
+    Path root = Path.of("src/main/java/reseat");
+    Set<String> found = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(root)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+        String name = root.relativize(file).toString().replace('\\', '/').replace(".java", "");
+        String text = Files.readString(file);
+        for (String words : CheckKind.allWords()) {
+          if (!name.equals("design/CheckKind") && text.contains('"' + words + '"')) {
+            found.add(name + ": " + words);
+          }
+        }
+      }
+    }
+    assertThat(found)
+        .as("literals that spell a check of CheckKind, beside those that mean another thing")
+        .containsExactlyInAnyOrderElementsOf(OTHER_THINGS);
   }
 
   private static DescribedPredicate<JavaClass> resideOutside(String... packages) {

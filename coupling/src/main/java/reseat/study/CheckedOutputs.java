@@ -25,11 +25,11 @@ final class CheckedOutputs {
     return Optional.of(OutputValue.free(most));
   }
 
-  /** The finding of a check that uses up most of its limit. */
+  /** The worst finding of a check, by judgement and then by how much of its limit it uses up. */
   static Optional<Finding> tightest(SeatedCheck check, CheckKind kind, Measure measure) {
     return check.findings().stream()
         .filter(f -> f.check() == kind && f.measure() == measure)
-        .min((a, b) -> Double.compare(a.margin(), b.margin()));
+        .findFirst();
   }
 
   static OutputValue liftOff(SeatedCheck check, CaseResponse r) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.contact.ContactLimits;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
 import reseat.designfile.DesignFile;
@@ -17,6 +18,11 @@ import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadBand;
+import reseat.mount.BondCaution;
+import reseat.mount.BondJoint;
+import reseat.mount.ThreadStrength;
+import reseat.preload.BenchSetting;
+import reseat.preload.DeviceCaution;
 
 /** Studs, bonds, threads and preload devices of the tool post, as a check judges them. */
 class BallMountChecksTest {
@@ -44,8 +50,8 @@ class BallMountChecksTest {
     return all;
   }
 
-  private static Finding one(List<Finding> all, String check) {
-    return all.stream().filter(f -> f.check().equals(check)).findFirst().orElseThrow();
+  private static Finding one(List<Finding> all, CheckKind check) {
+    return all.stream().filter(f -> f.check() == check).findFirst().orElseThrow();
   }
 
   @Test
@@ -65,15 +71,21 @@ class BallMountChecksTest {
   @Test
   void theStudsOfThePostHoldAndAreToldOnce() {
     List<Finding> all = findings(design());
-    for (String check : List.of("ball stud", "bond", "stud thread")) {
+    for (CheckKind check : List.of(CheckKind.BALL_STUD, CheckKind.BOND, CheckKind.STUD_THREAD)) {
       Finding f = one(all, check);
-      assertThat(f.severity()).as(f.message()).isEqualTo(Severity.OK);
-      assertThat(all.stream().filter(g -> g.check().equals(check))).hasSize(1);
+      assertThat(f.judged()).as("%s", f.said()).isEqualTo(Judged.HOLDS);
+      assertThat(all.stream().filter(g -> g.check() == check)).hasSize(1);
     }
-    assertThat(one(all, "height setting").severity()).isEqualTo(Severity.NOTE);
-    assertThat(one(all, "preload device").message())
-        .contains("set deflection", "allowed", "aim from deflection");
-    assertThat(all).anySatisfy(f -> assertThat(f.message()).contains("Stored: 0.37 J."));
+    assertThat(one(all, CheckKind.HEIGHT_SETTING).judged()).isEqualTo(Judged.ADVICE);
+    Statement device = one(all, CheckKind.PRELOAD_DEVICE).said();
+    assertThat(device.key()).isEqualTo(Said.DEVICE_SETTING);
+    assertThat(Looked.term(Looked.inner(device, 2), 0)).isEqualTo(BenchSetting.Kind.DEFLECTION);
+    assertThat(Looked.inner(device, 3).key()).isEqualTo(Said.BAND_AIM);
+    Finding stored =
+        all.stream().filter(f -> f.said().key() == Said.DEVICE_CAUTION).findFirst().orElseThrow();
+    assertThat(stored.judged()).isEqualTo(Judged.ADVICE);
+    assertThat(Looked.term(stored.said(), 1)).isEqualTo(DeviceCaution.STORED_SPRING_ENERGY);
+    assertThat(Looked.amount(stored.said(), 2)).isCloseTo(0.37, within(0.005));
   }
 
   @Test
@@ -82,12 +94,12 @@ class BallMountChecksTest {
         findings(
             design(
                 "neck_diameter = \"0.312 in\"",
-                "neck_diameter = \"2 mm\"",
+                "neck_diameter = \"1.5 mm\"",
                 "height = \"-400 N\"",
                 "X = \"-160 N\""));
-    Finding f = one(all, "ball stud");
-    assertThat(f.severity()).isNotEqualTo(Severity.OK);
-    assertThat(f.advice()).contains("Thicken or shorten the neck");
+    Finding f = one(all, CheckKind.BALL_STUD);
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
+    assertThat(f.advice().key()).isEqualTo(Said.THICKEN_NECK);
   }
 
   @Test
@@ -101,10 +113,19 @@ class BallMountChecksTest {
                 "hottest = \"50 °C\"",
                 "gap = \"0.08 mm\"",
                 "gap = \"0.3 mm\""));
-    assertThat(all.stream().filter(f -> f.check().equals("bond")).map(Finding::message))
-        .anyMatch(m -> m.contains("hangs on the adhesive"))
-        .anyMatch(m -> m.contains("near the softening temperature"))
-        .anyMatch(m -> m.contains("thicker than 0.2 mm"));
+    assertThat(caution(all, BondCaution.HANGS_ON_ADHESIVE).judged()).isEqualTo(Judged.ADVICE);
+    assertThat(caution(all, BondCaution.WARM).judged()).isEqualTo(Judged.ADVICE);
+    Finding thick = caution(all, BondCaution.GAP_THICK);
+    assertThat(thick.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(thick.value()).isCloseTo(0.3e-3, within(1e-12));
+    assertThat(thick.limit()).isEqualTo(BondJoint.THICK_GAP);
+  }
+
+  private static Finding caution(List<Finding> all, BondCaution caution) {
+    return all.stream()
+        .filter(f -> f.said().key() == Said.BOND_CAUTION && Looked.term(f.said(), 1) == caution)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
@@ -118,24 +139,27 @@ class BallMountChecksTest {
                 "body_material = \"6061-T6\"",
                 "engagement = \"0.4 in\"",
                 "engagement = \"0.12 in\""));
-    Finding f = one(all, "stud thread");
-    assertThat(f.severity()).isEqualTo(Severity.FAIL);
-    assertThat(f.message()).contains("the threads of the tapped part strip");
-    assertThat(f.advice()).contains("so that the screw breaks before a thread strips");
+    Finding f = one(all, CheckKind.STUD_THREAD);
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
+    assertThat(Looked.term(f.said(), 3)).isEqualTo(ThreadStrength.Weakest.NUT_STRIPS);
+    // twice the force is more than the screw itself bears: no engagement helps
+    assertThat(f.advice().key()).isEqualTo(Said.TIGHTEN_LESS);
   }
 
   @Test
   void aLooseNutLeavesThePlay() {
     Finding f =
-        one(findings(design("torque = \"8 N·m\"", "torque = \"0.1 N·m\"")), "height setting");
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
-    assertThat(f.message()).contains("the play of the thread stays");
+        one(
+            findings(design("torque = \"8 N·m\"", "torque = \"0.1 N·m\"")),
+            CheckKind.HEIGHT_SETTING);
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
+    assertThat(f.said().key()).isEqualTo(Said.NUT_TOO_LOOSE);
   }
 
   @Test
   void anUnknownStrengthIsSaidSo() {
     List<Finding> all = findings(design("body_material = \"1045\"", "body_material = \"A2\""));
-    assertThat(one(all, "stud thread").severity()).isEqualTo(Severity.NOTE);
+    assertThat(one(all, CheckKind.STUD_THREAD).judged()).isEqualTo(Judged.ADVICE);
   }
 
   @Test
@@ -182,10 +206,13 @@ class BallMountChecksTest {
                 "",
                 "force = { height = \"-400 N\" }",
                 "force = { height = \"-600 N\" }"));
-    Finding f = one(all, "preload device");
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
-    assertThat(f.message()).contains("too narrow for its scatter");
-    assertThat(all).anySatisfy(g -> assertThat(g.message()).contains("Torque sets the force only"));
+    Finding f = one(all, CheckKind.PRELOAD_DEVICE);
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(Looked.inner(f.said(), 3).key()).isEqualTo(Said.BAND_TOO_NARROW);
+    assertThat(f.value()).isGreaterThan(f.limit());
+    assertThat(all)
+        .filteredOn(g -> g.said().key() == Said.DEVICE_CAUTION)
+        .anyMatch(g -> Looked.term(g.said(), 1) == DeviceCaution.TORQUE_IS_LOOSE);
   }
 
   @Test

@@ -9,6 +9,7 @@ import reseat.design.CouplingDesign;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
 import reseat.equilibrium.PreloadBand;
+import reseat.preload.DeviceCaution;
 import reseat.preload.PreloadDevice;
 
 /** What is said of each kind of preload device: its setting, its scatter, what it stores. */
@@ -30,55 +31,53 @@ class DeviceWordsTest {
         design, PreloadBand.of(looked.standing(), looked.cases(), looked.limits()));
   }
 
-  private static List<String> stores(String device) {
+  private static List<Statement> stores(String device) {
     return said(pulledBy(device)).stream()
-        .map(Finding::message)
-        .filter(m -> m.contains("Stored: "))
+        .map(Finding::said)
+        .filter(s -> s.key() == Said.DEVICE_CAUTION && Looked.amount(s, 2) > 0)
         .toList();
+  }
+
+  private static void tells(List<Statement> stored, DeviceCaution caution) {
+    assertThat(stored)
+        .singleElement()
+        .satisfies(s -> assertThat(Looked.term(s, 1)).isEqualTo(caution));
   }
 
   @Test
   void aWeightStoresItsFall() {
     // 10 kg times 9.80665 m/s2 times 0.1 m: 9.8 J
-    assertThat(stores("kind = \"weight\", mass = \"10 kg\", drop = \"0.1 m\""))
-        .singleElement()
-        .asString()
-        .contains("The weight falls")
-        .endsWith("Stored: 9.8 J.");
+    List<Statement> fall = stores("kind = \"weight\", mass = \"10 kg\", drop = \"0.1 m\"");
+    tells(fall, DeviceCaution.FALLING_WEIGHT);
+    assertThat(Looked.amount(fall.get(0), 2)).isCloseTo(9.80665, within(1e-9));
     assertThat(stores("kind = \"weight\", mass = \"10 kg\", drop = \"0 mm\"")).isEmpty();
   }
 
   @Test
   void aSpringStoresHalfItsForceTimesItsTravel() {
     // 6.4534505 N/mm over 10 mm: 0.3227 J
-    assertThat(
-            stores(
-                "kind = \"spring\", wire = \"2 mm\", mean_diameter = \"16 mm\", active_coils = 6,"
-                    + " free_length = \"50 mm\", deflection = \"10 mm\", deflection_tolerance ="
-                    + " \"0.1 mm\", shear_strength = \"700 MPa\""))
-        .singleElement()
-        .asString()
-        .contains("The spring is under load")
-        .endsWith("Stored: 0.32 J.");
+    List<Statement> spring =
+        stores(
+            "kind = \"spring\", wire = \"2 mm\", mean_diameter = \"16 mm\", active_coils = 6,"
+                + " free_length = \"50 mm\", deflection = \"10 mm\", deflection_tolerance ="
+                + " \"0.1 mm\", shear_strength = \"700 MPa\"");
+    tells(spring, DeviceCaution.STORED_SPRING_ENERGY);
+    assertThat(Looked.amount(spring.get(0), 2)).isCloseTo(0.3227, within(1e-4));
   }
 
   @Test
   void whatIsStoredIsSaidOfTheCautionThatHurts() {
-    assertThat(
-            stores(
-                "kind = \"magnets\", opposite = \"equal magnet\", diameter = \"10 mm\", length ="
-                    + " \"5 mm\", remanence_tesla = 1.2, gap = \"0.5 mm\", gap_tolerance ="
-                    + " \"0.02 mm\""))
-        .singleElement()
-        .asString()
-        .contains("pinch fingers");
-    assertThat(
-            stores(
-                "kind = \"air-cylinder\", bore = \"20 mm\", pressure = \"0.5 MPa\","
-                    + " pressure_scatter = \"2 %\", seal_friction = \"3 N\", stroke = \"20 mm\""))
-        .singleElement()
-        .asString()
-        .contains("When the supply fails");
+    tells(
+        stores(
+            "kind = \"magnets\", opposite = \"equal magnet\", diameter = \"10 mm\", length ="
+                + " \"5 mm\", remanence_tesla = 1.2, gap = \"0.5 mm\", gap_tolerance ="
+                + " \"0.02 mm\""),
+        DeviceCaution.MAGNET_PINCH);
+    tells(
+        stores(
+            "kind = \"air-cylinder\", bore = \"20 mm\", pressure = \"0.5 MPa\","
+                + " pressure_scatter = \"2 %\", seal_friction = \"3 N\", stroke = \"20 mm\""),
+        DeviceCaution.PRESSURE_LOSS);
   }
 
   @Test
@@ -93,13 +92,14 @@ class DeviceWordsTest {
     assertThat(magnets.scatter().halfRange()).isPositive();
     assertThat(magnets.accuracy().halfRange()).isPositive();
     Finding f = PreloadDeviceCheck.of(design, new PreloadBand(0.999, 1.001)).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
     assertThat(f.value())
         .isCloseTo(magnets.scatter().halfRange() + magnets.accuracy().halfRange(), within(1e-12));
     assertThat(f.limit()).isBetween(0.0, 0.0011);
-    assertThat(f.message())
-        .contains("allowed " + Measure.FORCE.show(0.999 * force), "too narrow for its scatter");
-    assertThat(PreloadDeviceCheck.of(design, new PreloadBand(0, 1.001)).get(0).severity())
-        .isEqualTo(Severity.NOTE);
+    Statement band = Looked.inner(f.said(), 3);
+    assertThat(band.key()).isEqualTo(Said.BAND_TOO_NARROW);
+    assertThat(Looked.amount(band, 0)).isCloseTo(0.999 * force, within(1e-9 * force));
+    assertThat(PreloadDeviceCheck.of(design, new PreloadBand(0, 1.001)).get(0).judged())
+        .isEqualTo(Judged.ADVICE);
   }
 }

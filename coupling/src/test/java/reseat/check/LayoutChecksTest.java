@@ -42,40 +42,56 @@ class LayoutChecksTest {
   @Test
   void radialGroovesHoldEverything() {
     Finding f = constraint(turned(0, 0, 0));
-    assertThat(f.severity()).isEqualTo(Severity.OK);
-    assertThat(f.message())
-        .isEqualTo("6 contacts hold all 6 motions, condition number 1.4 (poor above 20).");
+    assertThat(f.judged()).isEqualTo(Judged.HOLDS);
+    assertThat(f.said().key()).isEqualTo(Said.ALL_HELD);
+    // the square root of two
+    assertThat(f.value()).isCloseTo(1.41, within(0.05));
+    assertThat(f.limit()).isEqualTo(20);
   }
 
   @Test
   void parallelGroovesAreToldWhichMotionIsFreeAndWhatToTurn() {
     Finding f = constraint(turned(90, -30, -150));
-    assertThat(f.severity()).isEqualTo(Severity.FAIL);
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
     assertThat(f.value()).isEqualTo(5);
-    assertThat(f.message())
-        .isEqualTo("6 contacts hold only 5 of 6 motions; one motion is free: sliding along y.");
-    assertThat(f.advice()).contains("any one of").contains("turned by 20 deg would hold it");
+    assertThat(f.said().key()).isEqualTo(Said.MOTION_FREE);
+    assertThat(Looked.amount(f.said(), 0)).isEqualTo(6);
+    assertThat(Looked.amount(f.said(), 1)).isEqualTo(5);
+    assertThat(Looked.amount(f.said(), 2)).isEqualTo(1);
+    assertThat(motion(f, 3)).isEqualTo("sliding along y");
+    assertThat(f.advice().key()).isEqualTo(Said.TURN_A_GROOVE);
+    assertThat(Looked.name(f.advice(), 0)).isEqualTo(f.subject().name()).contains(", ");
+    assertThat(Looked.amount(f.advice(), 1)).isEqualTo(20);
+    assertThat(Looked.amount(f.advice(), 2)).as("motions free").isEqualTo(1);
   }
 
   @Test
   void groovesAlongTheCircleLeaveTheTurnFree() {
-    assertThat(constraint(turned(90, 90, 90)).message())
+    assertThat(motion(constraint(turned(90, 90, 90)), 3))
         .contains("turning about a line along z through (0.0, 0.0, 0.0) mm");
+  }
+
+  private static String motion(Finding f, int place) {
+    return Looked.name(Looked.inner(f.said(), place), 0);
   }
 
   @Test
   void groovesAlmostAlongTheCircleHoldTheTurnBarely() {
     Finding f = constraint(turned(89, 89, 89));
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
-    assertThat(f.message()).contains("one barely: turning about a line along z");
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(f.said().key()).isEqualTo(Said.BARELY_HELD);
+    assertThat(motion(f, 0)).startsWith("turning about a line along z");
+    assertThat(f.value()).isGreaterThan(f.limit());
   }
 
   @Test
   void twoSupportsWantMoreContacts() {
     CouplingDesign three = turned(0, 0, 0);
     Finding f = constraint(three.toBuilder().supports(three.supports().subList(0, 2)).build());
-    assertThat(f.message()).startsWith("4 contacts hold only 4 of 6 motions; 2 motions are free");
-    assertThat(f.advice()).startsWith("Add contacts");
+    assertThat(f.said().key()).isEqualTo(Said.MOTION_FREE);
+    assertThat(Looked.amount(f.said(), 1)).isEqualTo(4);
+    assertThat(Looked.amount(f.said(), 2)).isEqualTo(2);
+    assertThat(f.advice().key()).isEqualTo(Said.ADD_CONTACTS);
   }
 
   @Test
@@ -88,8 +104,9 @@ class LayoutChecksTest {
             new Ball(Vec3.ZERO, 0.005),
             FlatSeat.forBall(SeatFrame.level(Vec3.ZERO, 0), 0.005, 0.01)));
     Finding f = constraint(three.toBuilder().supports(four).build());
-    assertThat(f.severity()).isEqualTo(Severity.FAIL);
-    assertThat(f.message()).startsWith("over-constrained: 7 contacts for 6 motions");
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
+    assertThat(f.said().key()).isEqualTo(Said.OVER_CONSTRAINED);
+    assertThat(f.value()).isEqualTo(7);
   }
 
   private static List<Finding> directions(CouplingDesign design) {
@@ -98,16 +115,18 @@ class LayoutChecksTest {
 
   @Test
   void groovesAlongTheBisectorsAreRight() {
-    assertThat(directions(turned(0, 0, 0)).get(0).severity()).isEqualTo(Severity.OK);
+    assertThat(directions(turned(0, 0, 0)).get(0).judged()).isEqualTo(Judged.HOLDS);
     // the pallet's triangle is not equilateral; its grooves run along its bisectors
-    assertThat(directions(WorkedExamples.pallet()).get(0).severity()).isEqualTo(Severity.OK);
+    assertThat(directions(WorkedExamples.pallet()).get(0).judged()).isEqualTo(Judged.HOLDS);
   }
 
   @Test
   void groovesALittleOffCostLittle() {
     Finding f = directions(turned(10, 0, 0)).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.NOTE);
-    assertThat(f.message()).contains("10.00° off the bisector");
+    assertThat(f.judged()).isEqualTo(Judged.ADVICE);
+    assertThat(Looked.amount(f.said(), 1)).isCloseTo(Math.toRadians(10), within(1e-9));
+    assertThat(Looked.amount(f.said(), 2)).as("radial at 0 deg").isZero();
+    assertThat(f.advice().isEmpty()).isTrue();
     assertThat(f.value()).isBetween(0.05, 0.15);
   }
 
@@ -116,9 +135,24 @@ class LayoutChecksTest {
     // turned alike by 60 deg: turning about z is held by 3 cos^2 60 = 0.75 of a contact's
     // stiffness at the coupling radius where the softest motion had 1.5
     Finding f = directions(turned(60, 60, 60)).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
+    assertThat(f.judged()).isEqualTo(Judged.ADVICE);
     assertThat(f.value()).isCloseTo(0.5, within(1e-9));
-    assertThat(f.message()).contains("50 % softer");
+    // radial at 0, 120 and 240 deg; the last is the line at 60 deg
+    String named = Looked.name(f.advice(), 0);
+    assertThat(named).contains(" 0.00 deg", " 120.00 deg", " 60.00 deg");
+    assertThat(f.advice().key()).isEqualTo(Said.TURN_TO_BISECTORS);
+  }
+
+  @Test
+  void theBisectorsOfThePalletAreNamedByTheirAngles() {
+    // corners of the pallet's triangle: (80, -60), (0, 90), (-80, -60) mm; bisectors by hand
+    CouplingDesign pallet = WorkedExamples.pallet();
+    List<Support> alike = new ArrayList<>();
+    for (Support s : pallet.supports()) {
+      alike.add(s.withGrooveAlong(Vec3.atAzimuth(Math.toRadians(20))));
+    }
+    Finding f = directions(pallet.toBuilder().supports(alike).build()).get(0);
+    assertThat(Looked.name(f.advice(), 0)).contains("30.96 deg", "149.04 deg", "90.00 deg");
   }
 
   @Test

@@ -9,6 +9,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
 import reseat.equilibrium.CouplingModel;
+import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadZone;
 import reseat.equilibrium.WorkedExamples;
 import reseat.numerics.Shape;
@@ -22,36 +23,39 @@ class LiftOffCheckTest {
 
   private static List<Finding> findings(CouplingDesign design) {
     Looked looked = Looked.at(design);
-    return LiftOffCheck.of(looked.standing(), looked.cases());
+    return LiftOffCheck.of(looked.standing(), true);
   }
 
   @Test
   void aCrashThatLiftsTheRearBallIsToldWithItsNumber() {
     Finding f = Looked.about(findings(EDGE_FORWARD), "crash");
-    assertThat(f.severity()).isEqualTo(Severity.FAIL);
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
     assertThat(f.value()).isCloseTo(358.2556 / 400, within(1e-3));
     assertThat(f.limit()).isEqualTo(2);
-    assertThat(f.message())
-        .isEqualTo(
-            "crash lifts 180 deg (left flank) off its seat: it opens at 90 % of this load; wanted"
-                + " is 2 times it.");
+    assertThat(f.basis()).isEqualTo(LimitBasis.DEFAULT_TARGET);
+    assertThat(f.said().key()).isEqualTo(Said.LIFTS_OFF);
+    assertThat(Looked.name(f.said(), 1)).isEqualTo("180 deg (left flank)");
+    assertThat(Looked.amount(f.said(), 2)).isEqualTo(f.value());
   }
 
   @Test
   void thePreloadAskedForGivesTheFactorWanted() {
     Finding f = Looked.about(findings(EDGE_FORWARD), "crash");
-    double preload = Looked.number(f.advice(), "to ", "N (");
+    double preload = Looked.amount(Looked.inner(f.advice(), 0), 1);
     assertThat(preload).isGreaterThan(1000);
     Finding then = Looked.about(findings(Looked.withPreload(EDGE_FORWARD, preload)), "crash");
-    // the advice is printed to three figures
+    // the balls stand some micrometres lower under more preload
     assertThat(then.value()).isCloseTo(2, within(0.01));
   }
 
   @Test
   void theTurnAdvisedGivesTheFactorPromised() {
     Finding f = Looked.about(findings(EDGE_FORWARD), "crash");
-    assertThat(f.advice()).contains("turn the supports by 60 deg about z");
-    double promised = Looked.number(f.advice(), "makes it ", "times");
+    assertThat(f.advice().key()).isEqualTo(Said.OR);
+    Statement turn = Looked.inner(f.advice(), 1);
+    assertThat(turn.key()).isEqualTo(Said.TURN_SUPPORTS);
+    assertThat(Looked.amount(turn, 0)).isCloseTo(60, within(1e-9));
+    double promised = Looked.amount(turn, 1);
     Finding then = Looked.about(findings(WorkedExamples.toolPost(120, 240, 0)), "crash");
     assertThat(then.value()).isCloseTo(promised, within(0.06));
   }
@@ -65,7 +69,7 @@ class LiftOffCheckTest {
   }
 
   @Test
-  void aContactLeftWithLittleForceIsAWarning() {
+  void aContactLeftWithLittleForceIsAdvice() {
     CouplingDesign crash =
         Looked.demanding(
             EDGE_FORWARD.toBuilder()
@@ -75,9 +79,26 @@ class LiftOffCheckTest {
                             "push", new Vec3(0, 0, -280), EDGE_FORWARD.toolPoint())))
                 .build(),
             LoadCase.Demand.SURVIVE);
-    Finding f = Looked.about(findings(crash), "push");
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
-    assertThat(f.message()).contains("keeps only 22 % of its force (wanted 30 %)");
+    assertThat(Looked.about(findings(crash), "push").judged()).isEqualTo(Judged.HOLDS);
+    Looked looked = Looked.at(crash);
+    List<Finding> left = LiftOffCheck.forceLeft(looked.standing(), looked.cases());
+    assertThat(left).hasSize(1);
+    assertThat(left.get(0).judged()).isEqualTo(Judged.ADVICE);
+    assertThat(left.get(0).said().key()).isEqualTo(Said.LITTLE_FORCE_LEFT);
+    assertThat(left.get(0).value()).isCloseTo(0.22, within(0.005));
+    assertThat(left.get(0).limit()).isEqualTo(0.3);
+  }
+
+  @Test
+  void withoutAdviceTheJudgementIsTheSame() {
+    Equilibrium standing = Looked.at(EDGE_FORWARD).standing();
+    List<Finding> bare = LiftOffCheck.of(standing, false);
+    List<Finding> full = LiftOffCheck.of(standing, true);
+    assertThat(bare).hasSameSizeAs(full).allMatch(f -> f.advice().isEmpty());
+    for (int i = 0; i < full.size(); i++) {
+      assertThat(bare.get(i).judged()).isEqualTo(full.get(i).judged());
+      assertThat(bare.get(i).value()).isEqualTo(full.get(i).value());
+    }
   }
 
   @Test
@@ -96,9 +117,38 @@ class LiftOffCheckTest {
             .preloads(List.of(WorkedExamples.pull("bolt", 600, WorkedExamples.mm(40, 0, 0))))
             .build();
     List<Finding> found = LiftOffCheck.atRest(CouplingModel.of(off).standing());
-    assertThat(found).hasSize(2).allMatch(f -> f.severity() == Severity.FAIL);
-    assertThat(found.get(0).message()).contains("would have it pull with");
+    assertThat(found).hasSize(2).allMatch(f -> f.judged() == Judged.FAILS);
+    assertThat(found)
+        .allMatch(f -> f.said().key() == Said.NOT_PRESSED)
+        .allMatch(f -> Looked.amount(f.said(), 1) == -f.value());
+    // the line of pull itself opens them: more of it opens them further
+    assertThat(found)
+        .allMatch(f -> f.advice().key() == Said.MOVE_LINE_TOWARD)
+        .extracting(f -> Looked.name(f.advice(), 0))
+        .containsOnly("180 deg");
     assertThat(LiftOffCheck.atRest(CouplingModel.of(EDGE_FORWARD).standing())).isEmpty();
+  }
+
+  @Test
+  void aHolderThatItsWeightTipsIsHeldByMorePreload() {
+    // gravity draws it up; half of what would balance it pulls it down through the middle
+    CouplingDesign hung =
+        EDGE_FORWARD.toBuilder()
+            .gravity(new Vec3(0, 0, 9.81))
+            .preloads(List.of(WorkedExamples.pull("bolt", 5, Vec3.ZERO)))
+            .build();
+    Finding f = LiftOffCheck.atRest(CouplingModel.of(hung).standing()).get(0);
+    assertThat(f.advice().key()).isEqualTo(Said.RAISE_PRELOAD);
+    assertThat(Looked.amount(f.advice(), 0)).isEqualTo(5);
+    double needed = Looked.amount(f.advice(), 1);
+    assertThat(
+            LiftOffCheck.atRest(
+                CouplingModel.of(Looked.withPreload(hung, 1.001 * needed)).standing()))
+        .isEmpty();
+    assertThat(
+            LiftOffCheck.atRest(
+                CouplingModel.of(Looked.withPreload(hung, 0.99 * needed)).standing()))
+        .isNotEmpty();
   }
 
   @Test
@@ -115,9 +165,10 @@ class LiftOffCheckTest {
     // edge from (80, -60) to (0, 90)
     double distance = ((x - 80) * 150 + (y + 60) * 80) / 170;
     assertThat(strike.value()).isCloseTo(-distance / 1000, within(1e-6));
-    assertThat(strike.severity()).isEqualTo(Severity.FAIL);
-    assertThat(strike.message()).contains("outside the edge right - rear of the ball triangle");
-    assertThat(found.get(0).severity()).as("at rest").isEqualTo(Severity.OK);
+    assertThat(strike.judged()).isEqualTo(Judged.FAILS);
+    assertThat(strike.said().key()).isEqualTo(Said.LOAD_OUTSIDE);
+    assertThat(Looked.name(strike.said(), 2)).isEqualTo("right - rear");
+    assertThat(found.get(0).judged()).as("at rest").isEqualTo(Judged.HOLDS);
   }
 
   @Test
@@ -140,7 +191,7 @@ class LiftOffCheckTest {
                               0.2,
                               0))))
               .get(0);
-      assertThat(f.severity()).isEqualTo(wander > 0.02 ? Severity.FAIL : Severity.OK);
+      assertThat(f.judged()).isEqualTo(wander > 0.02 ? Judged.FAILS : Judged.HOLDS);
     }
   }
 }

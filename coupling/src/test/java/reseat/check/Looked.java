@@ -96,13 +96,29 @@ record Looked(Equilibrium standing, List<CaseResponse> cases) {
   }
 
   static Finding about(List<Finding> findings, String where) {
-    return findings.stream().filter(f -> f.where().equals(where)).findFirst().orElseThrow();
+    return findings.stream()
+        .filter(f -> f.subject().name().equals(where))
+        .findFirst()
+        .orElseThrow();
   }
 
-  /** First number before a unit in a text, such as the newtons of an advice. */
-  static double number(String text, String after, String unit) {
-    int from = text.indexOf(after) + after.length();
-    int to = text.indexOf(unit, from);
-    return Double.parseDouble(text.substring(from, to).trim());
+  /** The n-th argument of a statement, an amount, SI. */
+  static double amount(Statement statement, int n) {
+    return ((Argument.Amount) statement.arguments().get(n)).si();
+  }
+
+  /** The n-th argument of a statement, a name. */
+  static String name(Statement statement, int n) {
+    return ((Argument.Name) statement.arguments().get(n)).text();
+  }
+
+  /** The n-th argument of a statement, a word of the program. */
+  static Enum<?> term(Statement statement, int n) {
+    return ((Argument.Term) statement.arguments().get(n)).value();
+  }
+
+  /** The n-th argument of a statement, a statement. */
+  static Statement inner(Statement statement, int n) {
+    return ((Argument.Inner) statement.arguments().get(n)).statement();
   }
 }

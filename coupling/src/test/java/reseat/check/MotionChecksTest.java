@@ -53,28 +53,29 @@ class MotionChecksTest {
   @Test
   void aBoltSetByTorqueSpoilsTheHeightAndASpringDoesNot() {
     Finding bolt = scatter(post(0.3, 0.5e-6)).get(0);
-    assertThat(bolt.severity()).isEqualTo(Severity.FAIL);
-    assertThat(bolt.where()).isEqualTo("z");
+    assertThat(bolt.judged()).isEqualTo(Judged.FAILS);
+    assertThat(bolt.subject().name()).isEqualTo("z");
     // an independent script: +1.4/-1.6 um
     assertThat(bolt.value()).isCloseTo(1.6e-6, within(0.1e-6));
-    assertThat(bolt.advice()).contains("plain bolt now has ±30 %");
-    assertThat(scatter(post(0.02, 0.5e-6)).get(0).severity()).isEqualTo(Severity.OK);
-    assertThat(scatter(post(0.02, 0.15e-6)).get(0).severity()).isEqualTo(Severity.WARNING);
+    assertThat(Looked.name(bolt.advice(), 1)).isEqualTo("plain bolt");
+    assertThat(Looked.amount(bolt.advice(), 2)).isCloseTo(0.3, within(1e-12));
+    assertThat(scatter(post(0.02, 0.5e-6)).get(0).judged()).isEqualTo(Judged.HOLDS);
+    assertThat(scatter(post(0.02, 0.15e-6)).get(0).judged()).isEqualTo(Judged.HOLDS);
   }
 
   @Test
-  void theScatterAdvisedTakesHalfTheTarget() {
+  void theScatterAdvisedKeepsTheTarget() {
     Finding bolt = scatter(post(0.3, 0.5e-6)).get(0);
-    double passing = Looked.number(bolt.advice(), "within ±", "%") / 100;
-    Finding then = scatter(post(passing, 0.5e-6)).get(0);
-    // told to one figure, and linear where the sink goes with the 2/3 power
-    assertThat(then.value() / then.limit()).isBetween(0.4, 0.6);
+    Finding then = scatter(post(Looked.amount(bolt.advice(), 0), 0.5e-6)).get(0);
+    // linear where the sink goes with the 2/3 power
+    assertThat(then.value() / then.limit()).isBetween(0.9, 1.0);
+    assertThat(then.judged()).isEqualTo(Judged.HOLDS);
   }
 
   @Test
   void withoutTargetOrScatterNothingIsJudged() {
     Finding f = scatter(post(0.1, NONE).toBuilder().targets(Targets.DEFAULT).build()).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.NOTE);
+    assertThat(f.judged()).isEqualTo(Judged.ADVICE);
     assertThat(scatter(post(0, 0.5e-6))).isEmpty();
   }
 
@@ -86,10 +87,15 @@ class MotionChecksTest {
     List<Finding> found = ErrorMotionCheck.of(held, Looked.at(held).cases());
     Finding finish = Looked.about(found, "finish");
     // 0.385 um if contacts slide, 0.22 um if they stick: only the stiff bound keeps 0.3 um
-    assertThat(finish.severity()).isEqualTo(Severity.WARNING);
+    assertThat(finish.judged()).isEqualTo(Judged.DECIDE);
     assertThat(finish.value()).isCloseTo(0.385e-6, within(0.01e-6));
-    assertThat(Looked.about(found, "rough").severity()).isEqualTo(Severity.FAIL);
-    assertThat(Looked.about(found, "rough").advice()).contains("more preload alone");
+    assertThat(Looked.about(found, "rough").judged()).isEqualTo(Judged.FAILS);
+    assertThat(finish.basis()).isEqualTo(LimitBasis.STATED_PESSIMISTIC);
+    assertThat(finish.value()).isEqualTo(Looked.amount(finish.said(), 3));
+    Finding rough = Looked.about(found, "rough");
+    assertThat(rough.value()).as("sticking").isEqualTo(Looked.amount(rough.said(), 2));
+    assertThat(rough.basis()).isEqualTo(LimitBasis.STATED);
+    assertThat(rough.advice().key()).isEqualTo(Said.BRING_TOOL_NEARER);
   }
 
   @Test
@@ -112,9 +118,9 @@ class MotionChecksTest {
     // closed computation for balls small beside their circle: 0.317; here they are not so small,
     // and the weight is off centre
     assertThat(seating(0.1, 0.15).value()).isBetween(0.29, 0.32);
-    assertThat(seating(0.1, 0.15).severity()).isEqualTo(Severity.OK);
-    assertThat(seating(0.2, 0.4).severity()).isEqualTo(Severity.WARNING);
-    assertThat(seating(0.4, 0.5).severity()).isEqualTo(Severity.FAIL);
+    assertThat(seating(0.1, 0.15).judged()).isEqualTo(Judged.HOLDS);
+    assertThat(seating(0.2, 0.4).judged()).isEqualTo(Judged.DECIDE);
+    assertThat(seating(0.4, 0.5).judged()).isEqualTo(Judged.FAILS);
   }
 
   @Test
@@ -122,7 +128,7 @@ class MotionChecksTest {
     CouplingDesign post = post(0.02, 1e-6);
     List<Finding> rigid = stiffness(post);
     assertThat(rigid).hasSize(1);
-    assertThat(rigid.get(0).where()).isEqualTo("z");
+    assertThat(rigid.get(0).subject().name()).isEqualTo("z");
     assertThat(rigid.get(0).value()).isCloseTo(26.94e6, within(0.05e6));
     BallMounting stud = new BallMounting(Vec3.Z, 1e-7, 1e-7, "long stud");
     CouplingDesign onStuds =
@@ -130,8 +136,12 @@ class MotionChecksTest {
             .supports(post.supports().stream().map(s -> s.withMounting(stud)).toList())
             .build();
     Finding f = stiffness(onStuds).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
-    assertThat(f.message()).startsWith("ball mountings give ");
+    assertThat(f.judged()).isEqualTo(Judged.ADVICE);
+    assertThat(f.said().key()).isEqualTo(Said.MOUNTINGS_GIVE);
+    assertThat(f.value()).isBetween(0.5, 1.0);
+    Statement softest = stiffness(onStuds).get(1).said();
+    assertThat(Looked.term(softest, 3)).isEqualTo(Subject.Kind.SUPPORT);
+    assertThat(Looked.term(rigid.get(0).said(), 3)).isEqualTo(Subject.Kind.CONTACT);
   }
 
   private static List<Finding> stiffness(CouplingDesign design) {

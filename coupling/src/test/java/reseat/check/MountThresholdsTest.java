@@ -21,6 +21,7 @@ import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.material.MaterialCatalog;
 import reseat.mount.BondJoint;
+import reseat.mount.ThreadStrength;
 import reseat.seat.ConeSeat;
 
 /** Where a stud, its bond, its thread and a ring of contact pass from well to worse. */
@@ -36,53 +37,70 @@ class MountThresholdsTest {
   }
 
   private static void passes(
-      DoubleFunction<Finding> at, double force, Severity before, Severity after) {
-    assertThat(at.apply(0.999 * force).severity()).isEqualTo(before);
-    assertThat(at.apply(1.001 * force).severity()).isEqualTo(after);
+      DoubleFunction<Finding> at, double force, Judged before, Judged after) {
+    assertThat(at.apply(0.999 * force).judged()).isEqualTo(before);
+    assertThat(at.apply(1.001 * force).judged()).isEqualTo(after);
   }
 
   @Test
-  void aStudIsFairToHalfItsStrengthAndFailsAboveIt() {
+  void aStudFailsAboveItsStrength() {
     DoubleFunction<Finding> at = side -> StudStressCheck.of("front", MOUNT, bears(0, side));
     // bending stress goes with the force across
     double yields = 100 * at.apply(100).limit() / at.apply(100).value();
-    passes(at, 0.5 * yields, Severity.OK, Severity.WARNING);
-    passes(at, yields, Severity.WARNING, Severity.FAIL);
-    assertThat(at.apply(100).message()).contains("the stud of front", "under hit");
-    assertThat(at.apply(0.4 * yields).advice()).isEmpty();
-    assertThat(at.apply(0.6 * yields).advice()).isNotBlank();
+    passes(at, yields, Judged.HOLDS, Judged.FAILS);
+    assertThat(Looked.name(at.apply(100).said(), 0)).isEqualTo("front");
+    assertThat(Looked.name(at.apply(100).said(), 4)).isEqualTo("hit");
+    assertThat(at.apply(0.9 * yields).advice().isEmpty()).isTrue();
+    assertThat(at.apply(1.1 * yields).advice().key()).isEqualTo(Said.THICKEN_NECK);
   }
 
   @Test
-  void aBondIsFairToHalfItsDesignStrengthAndFailsAboveIt() {
+  void aBondFailsAboveItsDesignStrength() {
     BondJoint bond = MOUNT.bond().orElseThrow();
     DoubleFunction<Finding> at = side -> BondCheck.of("front", bond, bears(0, side)).get(0);
     double breaks = 100 / at.apply(100).value();
-    passes(at, 0.5 * breaks, Severity.OK, Severity.WARNING);
-    passes(at, breaks, Severity.WARNING, Severity.FAIL);
-    assertThat(at.apply(breaks).message()).contains("under hit");
+    passes(at, breaks, Judged.HOLDS, Judged.FAILS);
+    assertThat(Looked.name(at.apply(breaks).said(), 2)).isEqualTo("hit");
     StudLoads stays = new StudLoads(new BondJoint.Load(0, 100), List.of());
     Finding creep = BondCheck.of("front", bond, stays).get(0);
-    assertThat(creep.message()).contains("under the load that stays, creep counted");
+    assertThat(Looked.name(creep.said(), 2)).as("the load that stays").isEmpty();
     // what stays is allowed less than what strikes, in the proportion of the two shares
     assertThat(creep.value() / at.apply(100).value())
         .isCloseTo(bond.derating().peakShare() / bond.derating().sustainedShare(), within(1e-9));
   }
 
   @Test
-  void aThreadBearsTwiceItsLoadOrIsWarnedOf() {
+  void aThreadBearsTwiceItsLoadOrIsUpForDecision() {
     StudThread loose = Looked.withoutNut(THREAD, 0.15);
     double capacity = loose.strength().orElseThrow().capacity();
     DoubleFunction<Finding> at = pull -> ThreadCheck.of("front", loose, bears(pull, 0));
-    passes(at, capacity / 2, Severity.OK, Severity.WARNING);
-    passes(at, capacity, Severity.WARNING, Severity.FAIL);
-    assertThat(at.apply(-1.001 * capacity).severity())
+    passes(at, capacity / 2, Judged.HOLDS, Judged.DECIDE);
+    passes(at, capacity, Judged.DECIDE, Judged.FAILS);
+    assertThat(at.apply(-1.001 * capacity).judged())
         .as("pressed as pulled")
-        .isEqualTo(Severity.FAIL);
+        .isEqualTo(Judged.FAILS);
     assertThat(at.apply(100).value()).isEqualTo(capacity);
     assertThat(at.apply(100).limit()).isEqualTo(200);
-    assertThat(at.apply(100).advice()).isEmpty();
-    assertThat(at.apply(capacity).advice()).isNotBlank();
+    assertThat(at.apply(1.001 * capacity).limit()).isEqualTo(1.001 * capacity);
+    assertThat(at.apply(100).advice().isEmpty()).isTrue();
+    assertThat(at.apply(capacity).advice().isEmpty()).isFalse();
+  }
+
+  @Test
+  void theEngagementAdvisedGivesTheFactorWanted() {
+    StudThread shallow =
+        new StudThread(
+            THREAD.limits(), 0.002, THREAD.screw(), THREAD.body(), 0.15, Optional.empty());
+    double force = 0.7 * shallow.strength().orElseThrow().capacity();
+    Finding f = ThreadCheck.of("front", shallow, bears(force, 0));
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(f.advice().key()).isEqualTo(Said.ENGAGE_MORE);
+    double engagement = Looked.amount(f.advice(), 0);
+    assertThat(engagement).isBetween(0.002, Looked.amount(f.advice(), 1));
+    StudThread deeper =
+        new StudThread(
+            THREAD.limits(), engagement, THREAD.screw(), THREAD.body(), 0.15, Optional.empty());
+    assertThat(deeper.strength().orElseThrow().capacity()).isCloseTo(2 * force, within(1e-6));
   }
 
   @Test
@@ -91,8 +109,8 @@ class MountThresholdsTest {
         new StudThread(
             THREAD.limits(), 0.05, THREAD.screw(), THREAD.body(), 0.15, Optional.empty());
     Finding f = ThreadCheck.of("front", deep, bears(1e6, 0));
-    assertThat(f.message()).contains("where the screw breaks");
-    assertThat(f.advice()).startsWith("Tighten the lock nut less, or take a larger");
+    assertThat(Looked.term(f.said(), 3)).isEqualTo(ThreadStrength.Weakest.SCREW_BREAKS);
+    assertThat(f.advice().key()).isEqualTo(Said.TIGHTEN_LESS);
     StudThread soft =
         new StudThread(
             THREAD.limits(),
@@ -101,8 +119,8 @@ class MountThresholdsTest {
             MaterialCatalog.standard().find("1045").orElseThrow(),
             0.15,
             Optional.empty());
-    assertThat(ThreadCheck.of("front", soft, bears(1e6, 0)).message())
-        .contains("where the threads of the screw strip");
+    assertThat(Looked.term(ThreadCheck.of("front", soft, bears(1e6, 0)).said(), 3))
+        .isEqualTo(ThreadStrength.Weakest.SCREW_STRIPS);
   }
 
   @Test
@@ -110,9 +128,9 @@ class MountThresholdsTest {
     double limit = THREAD.limits().thread().selfLockingFriction();
     DoubleFunction<Finding> at =
         mu -> ThreadCheck.of("front", Looked.withoutNut(THREAD, mu), bears(10, 0));
-    assertThat(at.apply(0.99 * limit).severity()).isEqualTo(Severity.FAIL);
-    assertThat(at.apply(0.99 * limit).message()).contains("does not hold itself");
-    assertThat(at.apply(1.01 * limit).severity()).isEqualTo(Severity.OK);
+    assertThat(at.apply(0.99 * limit).judged()).isEqualTo(Judged.FAILS);
+    assertThat(at.apply(0.99 * limit).said().key()).isEqualTo(Said.THREAD_SLIPS);
+    assertThat(at.apply(1.01 * limit).judged()).isEqualTo(Judged.HOLDS);
     // a nut holds it however slippery it is
     StudThread nut =
         new StudThread(
@@ -122,7 +140,8 @@ class MountThresholdsTest {
             THREAD.body(),
             0.001,
             THREAD.lockNut());
-    assertThat(ThreadCheck.of("front", nut, bears(10, 0)).message()).doesNotContain("hold itself");
+    assertThat(ThreadCheck.of("front", nut, bears(10, 0)).said().key())
+        .isEqualTo(Said.THREAD_BEARS);
   }
 
   @Test
@@ -130,10 +149,10 @@ class MountThresholdsTest {
     double clamp = THREAD.lockNut().orElseThrow().clampForce();
     DoubleFunction<Finding> at =
         push -> LockNutCheck.of("front", THREAD, push, Double.POSITIVE_INFINITY).get(0);
-    assertThat(at.apply(0.99 * clamp).severity()).isEqualTo(Severity.NOTE);
+    assertThat(at.apply(0.99 * clamp).judged()).isEqualTo(Judged.ADVICE);
     Finding slack = at.apply(1.01 * clamp);
-    assertThat(slack.severity()).isEqualTo(Severity.WARNING);
-    assertThat(slack.advice()).isEqualTo("Tighten the nut more.");
+    assertThat(slack.judged()).isEqualTo(Judged.FAILS);
+    assertThat(slack.advice().key()).isEqualTo(Said.TIGHTEN_NUT);
     assertThat(LockNutCheck.of("front", THREAD, 0, Double.POSITIVE_INFINITY)).hasSize(1);
   }
 
@@ -141,19 +160,19 @@ class MountThresholdsTest {
   void aHeightToleranceIsHeldAgainstTheNutAndAgainstTheHand() {
     double play = LockNutCheck.of("front", THREAD, 0, 1).get(0).value();
     DoubleFunction<Finding> nut = t -> LockNutCheck.of("front", THREAD, 0, t).get(0);
-    assertThat(nut.apply(1.01 * play).severity()).isEqualTo(Severity.OK);
-    assertThat(nut.apply(1.01 * play).advice()).isEmpty();
-    assertThat(nut.apply(0.99 * play).severity()).isEqualTo(Severity.WARNING);
-    assertThat(nut.apply(0.99 * play).advice()).startsWith("Set, lock, read");
+    assertThat(nut.apply(1.01 * play).judged()).isEqualTo(Judged.HOLDS);
+    assertThat(nut.apply(1.01 * play).advice().isEmpty()).isTrue();
+    assertThat(nut.apply(0.99 * play).judged()).isEqualTo(Judged.DECIDE);
+    assertThat(nut.apply(0.99 * play).advice().key()).isEqualTo(Said.SET_LOCK_READ);
     assertThat(nut.apply(0.99 * play).limit()).isEqualTo(0.99 * play);
     // 40 threads to the inch, 2 deg of a turn: 3.53 um
     double step = 0.0254 / 40 * 2 / 360;
     DoubleFunction<Finding> hand = t -> LockNutCheck.of("front", THREAD, 0, t).get(1);
     assertThat(hand.apply(1).value()).isCloseTo(step, within(1e-12));
-    assertThat(hand.apply(1.01 * step).severity()).isEqualTo(Severity.OK);
-    assertThat(hand.apply(1.01 * step).advice()).isEmpty();
-    assertThat(hand.apply(0.99 * step).severity()).isEqualTo(Severity.WARNING);
-    assertThat(hand.apply(0.99 * step).advice()).startsWith("Take a finer pitch");
+    assertThat(hand.apply(1.01 * step).judged()).isEqualTo(Judged.HOLDS);
+    assertThat(hand.apply(1.01 * step).advice().isEmpty()).isTrue();
+    assertThat(hand.apply(0.99 * step).judged()).isEqualTo(Judged.DECIDE);
+    assertThat(hand.apply(0.99 * step).advice().key()).isEqualTo(Said.FINER_PITCH);
   }
 
   @Test
@@ -163,8 +182,8 @@ class MountThresholdsTest {
     List<Finding> found = RingContactCheck.of(standing);
     assertThat(found).hasSize(1);
     Finding ring = found.get(0);
-    assertThat(ring.severity()).isEqualTo(Severity.WARNING);
-    assertThat(ring.where()).isEqualTo(stand.supports().get(0).name());
+    assertThat(ring.judged()).isEqualTo(Judged.ADVICE);
+    assertThat(ring.subject().name()).isEqualTo(stand.supports().get(0).name());
     double least = Double.POSITIVE_INFINITY;
     double greatest = 0;
     double mean = 0;
@@ -180,12 +199,11 @@ class MountThresholdsTest {
     var pair = standing.contacts().get(0).hertz().elasticity();
     RingContact whole = RingContact.of(radius, cone.angle(), pair);
     double lean = Math.cos(cone.angle());
-    assertThat(ring.message())
-        .contains(
-            Measure.PRESSURE.show(whole.peakPressure(3 * greatest * lean)),
-            Measure.PRESSURE.show(
-                EllipticContact.of(RelativeCurvature.ballOnPlane(radius), pair)
-                    .peakPressure(mean)));
+    double allRound = whole.peakPressure(3 * greatest * lean);
+    double onThree =
+        EllipticContact.of(RelativeCurvature.ballOnPlane(radius), pair).peakPressure(mean);
+    assertThat(Looked.amount(ring.said(), 2)).isCloseTo(allRound, within(1e-3 * allRound));
+    assertThat(Looked.amount(ring.said(), 3)).isCloseTo(onThree, within(1e-9 * onThree));
     assertThat(ring.value())
         .isCloseTo(standing.contacts().get(0).hertz().approach(least), within(1e-15));
     assertThat(ring.value()).isPositive();
@@ -195,7 +213,7 @@ class MountThresholdsTest {
     Finding same =
         RingContactCheck.of(CouplingModel.of(stand.toBuilder().supports(last).build()).standing())
             .get(0);
-    assertThat(same.where()).isEqualTo(ring.where());
+    assertThat(same.subject().name()).isEqualTo(ring.subject().name());
     assertThat(same.value()).isCloseTo(ring.value(), within(1e-6 * ring.value()));
     // no cone, nothing to tell
     assertThat(

@@ -73,8 +73,8 @@ class PivotCheckTest {
     assertThat(ring.limit()).isCloseTo(RingContact.FIRST_YIELD * weaker(), within(1.0));
     Finding socket = of(new SocketPivot(R, 0, 1, PAIR), 250).get(0);
     assertThat(socket.limit()).isCloseTo(weaker(), within(1e-6));
-    assertThat(ring.severity()).isEqualTo(Severity.OK);
-    assertThat(ring.advice()).isEmpty();
+    assertThat(ring.judged()).isEqualTo(Judged.HOLDS);
+    assertThat(ring.advice().isEmpty()).isTrue();
   }
 
   @Test
@@ -86,10 +86,10 @@ class PivotCheckTest {
             new SocketPivot(R, 0, 1, PAIR),
             new FlatPivot(R, PAIR))) {
       double force = forceAtLimit(seat);
-      assertThat(of(seat, 0.99 * force).get(0).severity()).isEqualTo(Severity.OK);
+      assertThat(of(seat, 0.99 * force).get(0).judged()).isEqualTo(Judged.HOLDS);
       Finding harmed = of(seat, 1.01 * force).get(0);
-      assertThat(harmed.severity()).isEqualTo(Severity.FAIL);
-      assertThat(harmed.advice()).contains("a larger ball, a harder seat or less force");
+      assertThat(harmed.judged()).isEqualTo(Judged.FAILS);
+      assertThat(harmed.advice().key()).isEqualTo(Said.EASE_PIVOT);
     }
   }
 
@@ -98,16 +98,14 @@ class PivotCheckTest {
     for (PivotSeat seat :
         List.of(new ConePivot(R, Math.toRadians(45), PAIR), new SocketPivot(R, 0, 1, PAIR))) {
       assertThat(of(seat, 250)).hasSize(2);
-      assertThat(of(seat, 250).get(1).severity()).isEqualTo(Severity.WARNING);
-      assertThat(of(seat, 250).get(1).message())
-          .startsWith(seat.words())
-          .contains("more than three");
+      assertThat(of(seat, 250).get(1).judged()).isEqualTo(Judged.ADVICE);
+      assertThat(of(seat, 250).get(1).said())
+          .isEqualTo(Statement.of(Said.PIVOT_OVER_DETERMINED, seat.words()));
     }
     List<Finding> flat = of(new FlatPivot(R, PAIR), 250);
     assertThat(flat).hasSize(2);
-    assertThat(flat.get(1).message())
-        .isEqualTo("a flat holds the ball by friction only; it may" + " creep sideways.");
-    assertThat(flat.get(1).severity()).isEqualTo(Severity.WARNING);
+    assertThat(flat.get(1).said()).isEqualTo(Statement.of(Said.PIVOT_BY_FRICTION, "a flat"));
+    assertThat(flat.get(1).judged()).isEqualTo(Judged.ADVICE);
   }
 
   @Test
@@ -117,10 +115,11 @@ class PivotCheckTest {
     PivotDuty duty =
         new PivotDuty(seat, unknown, 0.1, "assumed", Optional.empty(), Optional.empty());
     Finding f = PivotCheck.of(duty, unknown, 250).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.NOTE);
+    assertThat(f.judged()).isEqualTo(Judged.ADVICE);
     assertThat(f.value()).isEqualTo(seat.peakPressure(250));
-    assertThat(f.message()).endsWith("no strength is known for test steel or test steel.");
-    assertThat(f.advice()).contains("yield strength");
+    assertThat(f.said().key()).isEqualTo(Said.PIVOT_UNJUDGED);
+    assertThat(Looked.name(f.said(), 3)).isEqualTo("test steel");
+    assertThat(f.advice().key()).isEqualTo(Said.STATE_PIVOT_YIELD);
   }
 
   @Test
@@ -128,7 +127,7 @@ class PivotCheckTest {
     // a mean pressure goes with the force on a socket: half the force at the limit is half of it
     PivotSeat seat = new SocketPivot(R, 0, 1, PAIR);
     double force = forceAtLimit(seat);
-    assertThat(of(seat, force / 2).get(0).message()).contains(", 50 % of ");
+    assertThat(Looked.amount(of(seat, force / 2).get(0).said(), 3)).isCloseTo(0.5, within(1e-9));
   }
 
   private static FluidFilmPad pad(double frictionMoment, double pivotStiffness) {
@@ -136,7 +135,7 @@ class PivotCheckTest {
   }
 
   private static Finding one(List<Finding> all, String where) {
-    return all.stream().filter(f -> f.where().equals(where)).findFirst().orElseThrow();
+    return all.stream().filter(f -> f.subject().name().equals(where)).findFirst().orElseThrow();
   }
 
   @Test
@@ -144,21 +143,26 @@ class PivotCheckTest {
     // 0.03 N m over 1500 N m/rad: 20 urad
     List<Finding> just = PivotCheck.pad(pad(0.03, 200e6), 20e-6);
     assertThat(one(just, "tilt").value()).isCloseTo(20e-6, within(1e-15));
-    assertThat(one(just, "tilt").severity()).isEqualTo(Severity.OK);
+    assertThat(one(just, "tilt").judged()).isEqualTo(Judged.HOLDS);
     assertThat(one(just, "tilt").limit()).isEqualTo(20e-6);
     Finding over = one(PivotCheck.pad(pad(0.0301, 200e6), 20e-6), "tilt");
-    assertThat(over.severity()).isEqualTo(Severity.FAIL);
+    assertThat(over.judged()).isEqualTo(Judged.FAILS);
     assertThat(over.advice())
-        .contains("Lower the friction of the pivot", " Or: Widen the pad")
-        .doesNotContain("Stiffen the pivot");
+        .isEqualTo(
+            Statement.of(
+                Said.PAD_CURES,
+                FluidFilmPad.Remedy.LUBRICATE,
+                FluidFilmPad.Remedy.WIDEN_PAD,
+                FluidFilmPad.Remedy.BOND_AFTER_FLOATING,
+                FluidFilmPad.Remedy.ROLL_ON_FLAT));
     // a soft pivot is told beside the stiffness, once
     assertThat(one(PivotCheck.pad(pad(0.0301, 10e6), 20e-6), "tilt").advice())
         .isEqualTo(over.advice());
     Finding unasked = one(PivotCheck.pad(pad(0.03, 200e6), Double.POSITIVE_INFINITY), "tilt");
-    assertThat(unasked.severity()).isEqualTo(Severity.NOTE);
-    assertThat(unasked.message()).contains("no tilt is allowed or forbidden in the file");
+    assertThat(unasked.judged()).isEqualTo(Judged.ADVICE);
+    assertThat(Looked.amount(unasked.said(), 2)).isZero();
     assertThat(unasked.limit()).isZero();
-    assertThat(unasked.advice()).isEmpty();
+    assertThat(unasked.advice().isEmpty()).isTrue();
   }
 
   @Test
@@ -168,26 +172,28 @@ class PivotCheckTest {
     double tilt = 1;
     assertThat(PivotCheck.pad(pad(0.499 * touches, 200e6), tilt)).hasSize(2);
     List<Finding> thin = PivotCheck.pad(pad(0.75 * touches, 200e6), tilt);
-    assertThat(one(thin, "film").severity()).isEqualTo(Severity.WARNING);
+    assertThat(one(thin, "film").judged()).isEqualTo(Judged.DECIDE);
     assertThat(one(thin, "film").value()).isCloseTo(0.75, within(1e-12));
-    assertThat(one(thin, "film").message()).endsWith("at the edge of the pad.");
-    assertThat(one(thin, "film").advice()).isEmpty();
+    assertThat(one(thin, "film").limit()).isEqualTo(0.5);
+    assertThat(one(thin, "film").advice().isEmpty()).isTrue();
     Finding gone = one(PivotCheck.pad(pad(1.001 * touches, 200e6), tilt), "film");
-    assertThat(gone.severity()).isEqualTo(Severity.FAIL);
-    assertThat(gone.message()).endsWith("it touches.");
-    assertThat(gone.advice()).isEqualTo("Do not run the pad before this is cured.");
+    assertThat(gone.judged()).isEqualTo(Judged.FAILS);
+    assertThat(gone.limit()).isEqualTo(1);
+    assertThat(gone.advice().key()).isEqualTo(Said.DO_NOT_RUN);
   }
 
   @Test
   void aPivotFiveTimesAsStiffAsTheFilmHardlyCounts() {
     Finding stiff = one(PivotCheck.pad(pad(0.01, 125.1e6), 1), "stiffness");
-    assertThat(stiff.severity()).isEqualTo(Severity.OK);
+    assertThat(stiff.judged()).isEqualTo(Judged.ADVICE);
     assertThat(stiff.value()).isCloseTo(5.004, within(1e-9));
-    assertThat(stiff.advice()).isEmpty();
+    assertThat(stiff.advice().isEmpty()).isTrue();
     Finding soft = one(PivotCheck.pad(pad(0.01, 124.9e6), 1), "stiffness");
-    assertThat(soft.severity()).isEqualTo(Severity.WARNING);
-    assertThat(soft.advice()).startsWith("Stiffen the pivot");
+    assertThat(soft.judged()).isEqualTo(Judged.ADVICE);
+    assertThat(soft.advice())
+        .isEqualTo(Statement.of(Said.PAD_CURES, FluidFilmPad.Remedy.STIFFEN_PIVOT));
     // 25 and 124.9 N/um in series: 20.83 N/um, of whose give 16.7 % is the pivot's
-    assertThat(soft.message()).contains("20.8 N/µm", "17 %");
+    assertThat(Looked.amount(soft.said(), 3)).isCloseTo(20.83e6, within(0.01e6));
+    assertThat(Looked.amount(soft.said(), 4)).isCloseTo(0.167, within(0.001));
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Support;
@@ -19,7 +20,7 @@ class PressureCheckTest {
 
   private static List<Finding> findings(CouplingDesign design, double share) {
     Looked looked = Looked.at(design);
-    return PressureCheck.of(looked.standing(), looked.cases(), looked.limits(), share);
+    return PressureCheck.of(looked.standing(), looked.cases(), looked.limits(), share, true);
   }
 
   private static CouplingDesign pushedDown(double newton, LoadCase.Demand demand) {
@@ -33,27 +34,29 @@ class PressureCheckTest {
   @Test
   void hardenedSteelBearsItsPreload() {
     List<Finding> found = findings(Looked.of(POST, "52100", "A2", THROUGH), 1);
-    assertThat(found).hasSize(2).allMatch(f -> f.severity() == Severity.OK);
+    assertThat(found).hasSize(2).allMatch(f -> f.judged() == Judged.HOLDS);
     assertThat(found.get(0).value()).isBetween(1.95e9, 2.1e9);
-    assertThat(found.get(0).message()).contains("(52100) begins to yield below the surface");
-    assertThat(found.get(1).where()).isEqualTo("crash");
+    assertThat(Looked.name(found.get(0).said(), 5)).isEqualTo("52100");
+    assertThat(Looked.term(found.get(0).said(), 6)).isEqualTo(ContactLimits.Kind.FIRST_YIELD);
+    assertThat(found.get(1).subject().name()).isEqualTo("crash");
   }
 
   @Test
   void halfTheYieldPressureMayBeAskedFor() {
     List<Finding> found = findings(Looked.of(POST, "52100", "A2", THROUGH), 0.5);
-    assertThat(found.get(0).severity()).isEqualTo(Severity.FAIL);
-    assertThat(found.get(0).message()).contains("wanted is 50 % of it");
+    assertThat(found.get(0).judged()).isEqualTo(Judged.FAILS);
+    assertThat(Looked.amount(found.get(0).said(), 8)).isEqualTo(0.5);
+    assertThat(found.get(0).limit()).isEqualTo(0.5 * Looked.amount(found.get(0).said(), 4));
   }
 
   @Test
   void aluminiumYieldsUnderAFewNewton() {
     // an independent estimate for a 1/2 in steel ball on a flat of 6061-T6: about 5 N per contact
     Finding f = findings(Looked.of(POST, "52100", "6061-T6", THROUGH), 1).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.FAIL);
-    double onset = Looked.number(f.message(), "from ", "N (");
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
+    double onset = Looked.amount(f.said(), 7);
     assertThat(onset).isBetween(4.0, 6.5);
-    assertThat(f.advice()).startsWith("Set hard inserts");
+    assertThat(f.advice().key()).isEqualTo(Said.TAKE_HARD_INSERTS);
   }
 
   @Test
@@ -61,32 +64,38 @@ class PressureCheckTest {
     CouplingDesign heavy = Looked.withPreload(Looked.of(POST, "52100", "A2", THROUGH), 4000);
     CouplingDesign still = heavy.toBuilder().cases(List.of()).build();
     Finding f = findings(still, 1).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.FAIL);
-    double most = Looked.number(f.advice(), "under ", "N (");
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
+    double most = Looked.amount(f.advice(), 0);
     Finding then = findings(Looked.withPreload(still, most), 1).get(0);
     assertThat(then.margin()).isCloseTo(0, within(0.002));
   }
 
   @Test
   void aLoadToBeSurvivedMayYieldHardSteelButNotDentIt() {
-    assertThat(findings(pushedDown(4000, LoadCase.Demand.SURVIVE), 1).get(1).severity())
-        .isEqualTo(Severity.WARNING);
-    assertThat(findings(pushedDown(4000, LoadCase.Demand.STAY_SEATED), 1).get(1).severity())
-        .isEqualTo(Severity.FAIL);
+    Finding marked = findings(pushedDown(4000, LoadCase.Demand.SURVIVE), 1).get(1);
+    assertThat(marked.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(marked.basis()).isEqualTo(LimitBasis.FIRST_YIELD);
+    assertThat(marked.value()).isGreaterThan(marked.limit());
+    assertThat(findings(pushedDown(4000, LoadCase.Demand.STAY_SEATED), 1).get(1).judged())
+        .isEqualTo(Judged.FAILS);
     Finding dented = findings(pushedDown(7000, LoadCase.Demand.SURVIVE), 1).get(1);
-    assertThat(dented.severity()).isEqualTo(Severity.FAIL);
-    assertThat(dented.message()).contains("ISO 76");
+    assertThat(dented.judged()).isEqualTo(Judged.FAILS);
+    assertThat(dented.said().key()).isEqualTo(Said.PRESSURE_BEYOND_STATIC);
+    assertThat(dented.limit()).isEqualTo(ContactLimits.STATIC_BRINELLING_PRESSURE);
+    assertThat(Looked.amount(dented.said(), 10)).isEqualTo(dented.limit());
   }
 
   @Test
-  void brittleLimitsAreOnTheSafeSideAndWarnFirst() {
+  void brittleLimitsAreOnTheSafeSideAndAreDecidedOnFirst() {
     CouplingDesign carbide = Looked.of(POST, "tungsten carbide", "tungsten carbide", THROUGH);
     CouplingDesign still = carbide.toBuilder().cases(List.of()).build();
     Finding f = findings(still, 1).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
-    assertThat(f.message()).contains("is at half its crushing strength (judgement)");
-    assertThat(findings(Looked.withPreload(still, 6000), 1).get(0).severity())
-        .isEqualTo(Severity.FAIL);
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(f.basis()).isEqualTo(LimitBasis.BRITTLE_BOUND);
+    assertThat(Looked.term(f.said(), 6)).isEqualTo(ContactLimits.Kind.CRUSHING);
+    Finding heavy = findings(Looked.withPreload(still, 6000), 1).get(0);
+    assertThat(heavy.judged()).isEqualTo(Judged.FAILS);
+    assertThat(heavy.limit()).isEqualTo(2 * f.limit());
   }
 
   @Test
@@ -106,8 +115,9 @@ class PressureCheckTest {
             soft.mounting()));
     CouplingDesign mixed = POST.toBuilder().supports(supports).cases(List.of()).build();
     Finding f = findings(mixed, 1).get(0);
-    assertThat(f.where()).startsWith("120 deg");
-    assertThat(f.message()).contains("seat (6061-T6)");
+    assertThat(f.subject().name()).startsWith("120 deg");
+    assertThat(Looked.name(f.said(), 5)).isEqualTo("6061-T6");
+    assertThat(Looked.term(f.said(), 9)).isEqualTo(ContactLimits.Body.SECOND);
     double hard = 0;
     for (var c : Looked.at(mixed).standing().contacts()) {
       hard = Math.max(hard, c.peakPressure());
@@ -123,7 +133,7 @@ class PressureCheckTest {
     for (List<LoadCase> cases : List.of(List.of(light, heavy), List.of(heavy, light))) {
       List<Finding> found = findings(hard.toBuilder().cases(cases).build(), 1);
       assertThat(found).hasSize(2);
-      assertThat(found.get(1).where()).isEqualTo("heavy");
+      assertThat(found.get(1).subject().name()).isEqualTo("heavy");
     }
   }
 
@@ -138,8 +148,8 @@ class PressureCheckTest {
     CouplingDesign hard = Looked.of(POST, "52100", "A2", THROUGH);
     for (List<LoadCase> cases : List.of(List.of(hits, works), List.of(works, hits))) {
       Finding f = findings(hard.toBuilder().cases(cases).build(), 1).get(1);
-      assertThat(f.where()).isEqualTo("works");
-      assertThat(f.severity()).isEqualTo(Severity.FAIL);
+      assertThat(f.subject().name()).isEqualTo("works");
+      assertThat(f.judged()).isEqualTo(Judged.FAILS);
     }
   }
 
@@ -155,8 +165,8 @@ class PressureCheckTest {
   void aMaterialOfUnknownStrengthIsNotCalledSafe() {
     List<Finding> found = findings(POST, 1);
     assertThat(found).hasSize(1);
-    assertThat(found.get(0).severity()).isEqualTo(Severity.NOTE);
-    assertThat(found.get(0).message()).contains("no strength is known for test steel");
+    assertThat(found.get(0).judged()).isEqualTo(Judged.ADVICE);
+    assertThat(found.get(0).said()).isEqualTo(Statement.of(Said.STRENGTH_UNKNOWN, "test steel"));
   }
 
   @Test
@@ -169,10 +179,11 @@ class PressureCheckTest {
       List<Finding> found = CaseDepthCheck.of(looked.standing(), looked.cases(), looked.limits());
       assertThat(found).hasSize(3);
       Finding f = found.get(0);
-      assertThat(f.limit()).isCloseTo(3 * 0.478 * 0.1865e-3, within(2e-6));
-      assertThat(f.severity())
+      double shear = 0.478 * 0.1865e-3;
+      assertThat(f.limit()).isCloseTo(depth < shear ? shear : 3 * shear, within(2e-6));
+      assertThat(f.judged())
           .isEqualTo(
-              depth < 0.08e-3 ? Severity.FAIL : depth < 0.2e-3 ? Severity.WARNING : Severity.OK);
+              depth < 0.08e-3 ? Judged.FAILS : depth < 0.2e-3 ? Judged.DECIDE : Judged.HOLDS);
     }
     Looked through = Looked.at(Looked.of(POST, "52100", "A2", THROUGH));
     assertThat(CaseDepthCheck.of(through.standing(), through.cases(), through.limits())).isEmpty();
@@ -186,6 +197,7 @@ class PressureCheckTest {
     List<Finding> found = HalfSpaceCheck.of(heavy.standing(), heavy.cases());
     assertThat(found).hasSize(1);
     assertThat(found.get(0).value()).isGreaterThan(0.1);
-    assertThat(found.get(0).message()).contains("take the figures as a guide");
+    assertThat(found.get(0).judged()).isEqualTo(Judged.DECIDE);
+    assertThat(found.get(0).said().key()).isEqualTo(Said.PATCH_OVER_RADIUS);
   }
 }

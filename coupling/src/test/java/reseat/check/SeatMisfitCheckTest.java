@@ -14,6 +14,7 @@ import reseat.seat.Ball;
 import reseat.seat.CylinderPair;
 import reseat.seat.GrooveExtent;
 import reseat.seat.Seat;
+import reseat.seat.SeatClearance;
 import reseat.seat.SeatFrame;
 import reseat.seat.VeeGroove;
 import reseat.space.Vec3;
@@ -49,40 +50,43 @@ class SeatMisfitCheckTest {
   void aWideMouthIsWellClearOfThePatch() {
     // contact 8.98 mm apart in a mouth of 10.49 mm: 1.07 mm to the edge, patch radius 0.18 mm
     List<Finding> found = findings(withMouth(0.01049, 0.02));
-    assertThat(found).hasSize(3).allMatch(f -> f.severity() == Severity.OK);
+    assertThat(found).hasSize(3).allMatch(f -> f.judged() == Judged.HOLDS);
     assertThat(found.get(0).value()).isCloseTo(1.07e-3, within(0.01e-3));
     assertThat(found.get(0).limit()).isCloseTo(2 * 0.1834e-3, within(1e-6));
   }
 
   @Test
-  void aPatchOverTheEdgeFailsAndOneNearItWarns() {
-    assertThat(findings(withMouth(0.0092, 0.02)).get(0).severity()).isEqualTo(Severity.FAIL);
+  void aPatchOverTheEdgeFailsAndOneNearItIsUpForDecision() {
+    Finding over = findings(withMouth(0.0092, 0.02)).get(0);
+    assertThat(over.judged()).isEqualTo(Judged.FAILS);
+    assertThat(over.limit()).isCloseTo(0.1834e-3, within(1e-6));
     Finding near = findings(withMouth(0.0094, 0.02)).get(0);
-    assertThat(near.severity()).isEqualTo(Severity.WARNING);
-    assertThat(near.message()).contains("from the mouth edge; its patch reaches 0.183 mm");
+    assertThat(near.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(Looked.term(near.said(), 1)).isEqualTo(SeatClearance.Feature.MOUTH_EDGE);
+    assertThat(Looked.amount(near.said(), 3)).isCloseTo(0.1834e-3, within(1e-6));
   }
 
   @Test
   void wideningTheMouthAsAdvisedMakesRoom() {
     Finding near = findings(withMouth(0.0094, 0.02)).get(0);
-    double more = 1e-6 * Looked.number(near.advice(), "by ", "µm");
+    double more = Looked.amount(near.advice(), 0);
     Finding then = findings(withMouth(0.0094 + more + 1e-6, 0.02)).get(0);
-    assertThat(then.severity()).isEqualTo(Severity.OK);
+    assertThat(then.judged()).isEqualTo(Judged.HOLDS);
     assertThat(then.margin()).isCloseTo(0, within(0.01));
   }
 
   @Test
   void aBallTooLargeForItsGrooveTouchesBeyondTheEdge() {
     Finding f = findings(withMouth(0.0080, 0.02)).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.FAIL);
-    assertThat(f.message()).contains("beyond the mouth edge");
+    assertThat(f.judged()).isEqualTo(Judged.FAILS);
+    assertThat(Looked.amount(f.said(), 2)).isNegative();
   }
 
   @Test
   void aShortGrooveEndsUnderThePatch() {
     Finding f = findings(withMouth(0.02, 0.0005)).get(0);
-    assertThat(f.severity()).isEqualTo(Severity.WARNING);
-    assertThat(f.message()).contains("from the end");
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(Looked.term(f.said(), 1)).isEqualTo(SeatClearance.Feature.END);
   }
 
   /** Balls of 16 mm on pins of 8 mm, 18.6 mm apart, over a floor; undersides 0.42 mm below axes. */
@@ -107,13 +111,14 @@ class SeatMisfitCheckTest {
   @Test
   void aBallOnTheFloorBetweenItsPinsBottoms() {
     double underside = 0.008 - Math.sqrt(0.012 * 0.012 - 0.0093 * 0.0093);
-    assertThat(onPins(0.0003).severity()).isEqualTo(Severity.FAIL);
-    assertThat(onPins(0.0003).message()).startsWith("ball 0 bottoms");
+    assertThat(onPins(0.0003).judged()).isEqualTo(Judged.FAILS);
+    assertThat(onPins(0.0003).said().key()).isEqualTo(Said.BOTTOMS);
+    assertThat(onPins(0.0003).limit()).isZero();
     Finding tight = onPins(0.0005);
-    assertThat(tight.severity()).isEqualTo(Severity.WARNING);
+    assertThat(tight.judged()).isEqualTo(Judged.DECIDE);
     // the preload sinks the ball by some micrometres
     assertThat(tight.value()).isCloseTo(0.0005 - underside, within(15e-6));
-    assertThat(onPins(0.001).severity()).isEqualTo(Severity.OK);
+    assertThat(onPins(0.001).judged()).isEqualTo(Judged.HOLDS);
   }
 
   @Test
@@ -124,7 +129,7 @@ class SeatMisfitCheckTest {
             .build();
     List<Finding> found = findings(bare);
     assertThat(found).hasSize(1);
-    assertThat(found.get(0).severity()).isEqualTo(Severity.NOTE);
-    assertThat(found.get(0).message()).contains("not stated");
+    assertThat(found.get(0).judged()).isEqualTo(Judged.ADVICE);
+    assertThat(found.get(0).said().key()).isEqualTo(Said.FLANKS_NOT_STATED);
   }
 }

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import reseat.design.Targets.AxisLimits;
 import reseat.space.Vec3;
 
-/** Which machine axis is worst off, and how values are written. */
+/** Which machine axis is worst off. */
 class WorstAxisTest {
 
   private static final double NONE = Double.POSITIVE_INFINITY;
@@ -32,42 +32,5 @@ class WorstAxisTest {
   @Test
   void ofAxesThatMoveAlikeTheFirstIsNamed() {
     assertThat(WorstAxis.of(new Vec3(2, -2, 2), AxisLimits.NONE)).isZero();
-  }
-
-  @Test
-  void theStepOfALengthChangesAtRoundValues() {
-    assertThat(Measure.LENGTH.show(1e-5)).isEqualTo("10.0 µm (394 µin)");
-    assertThat(Measure.LENGTH.show(-5e-5)).isEqualTo("-50.0 µm (-1970 µin)");
-    assertThat(Measure.LENGTH.show(1e-4)).isEqualTo("0.100 mm (0.0039 in)");
-    assertThat(Measure.LENGTH.show(1e-2)).isEqualTo("10.00 mm (0.394 in)");
-    assertThat(Measure.SHARE.show(0.095)).isEqualTo("9.5 %");
-    assertThat(Measure.SHARE.show(0.995)).isEqualTo("99.5 %");
-    assertThat(Measure.FACTOR.show(1e-6)).isEqualTo("0.000001");
-    assertThat(Measure.FACTOR.show(0.99e-6)).isEqualTo("0");
-  }
-
-  @Test
-  void sentencesAreEqualIfTheySayTheSame() {
-    assertThat(Sentence.of("wants ", 2, " N")).isEqualTo(Sentence.of("wants 2 N"));
-    assertThat(Sentence.of("wants ", 2, " N")).hasSameHashCodeAs(Sentence.of("wants 2 N"));
-    assertThat(Sentence.of("wants 2 N")).isNotEqualTo(Sentence.of("wants 3 N"));
-  }
-
-  @Test
-  void valuesAreWrittenInTheFiguresTheyDeserve() {
-    assertThat(Measure.SHARE.show(0.094)).isEqualTo("9 %");
-    assertThat(Measure.SHARE.show(0.096)).isEqualTo("9.6 %");
-    assertThat(Measure.SHARE.show(0.994)).isEqualTo("99 %");
-    assertThat(Measure.SHARE.show(1.004)).isEqualTo("100 %");
-    assertThat(Measure.FACTOR.show(999)).isEqualTo("1000");
-    assertThat(Measure.FACTOR.show(1000)).isEqualTo("over 1000");
-    assertThat(Measure.COUNT.show(3)).isEqualTo("3");
-    for (Measure m : Measure.values()) {
-      assertThat(m.symbol()).isNotBlank();
-      assertThat(m.show(12)).isNotBlank();
-    }
-    for (Severity s : Severity.values()) {
-      assertThat(s.words()).isNotBlank();
-    }
   }
 }

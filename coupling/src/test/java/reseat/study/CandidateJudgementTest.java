@@ -11,7 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
+import reseat.check.Verdict;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Friction;
 import reseat.design.Preload;
@@ -31,16 +33,16 @@ import reseat.space.Vec3;
 class CandidateJudgementTest {
 
   /** Told by the check, but with no limit that a candidate could come near to. */
-  private static final Set<String> NO_MARGIN =
+  private static final Set<CheckKind> NO_MARGIN =
       Set.of(
-          "constraint",
-          "groove direction",
-          "contact theory",
-          "load inside triangle",
-          "preload line",
-          "preload device",
-          "height setting",
-          "stiffness");
+          CheckKind.CONSTRAINT,
+          CheckKind.GROOVE_DIRECTION,
+          CheckKind.CONTACT_THEORY,
+          CheckKind.LOAD_INSIDE_TRIANGLE,
+          CheckKind.PRELOAD_LINE,
+          CheckKind.PRELOAD_DEVICE,
+          CheckKind.HEIGHT_SETTING,
+          CheckKind.STIFFNESS);
 
   private static final String POST = Starter.TOOL_POST.text();
 
@@ -71,7 +73,7 @@ class CandidateJudgementTest {
   private static Finding nearest(List<Finding> findings) {
     Finding nearest = null;
     for (Finding f : findings) {
-      if (f.severity() != Severity.NOTE && !NO_MARGIN.contains(f.check())) {
+      if (f.judged() != Judged.ADVICE && !NO_MARGIN.contains(f.check())) {
         nearest = nearest == null || part(f) > part(nearest) ? f : nearest;
       }
     }
@@ -88,7 +90,7 @@ class CandidateJudgementTest {
     Judgement j = judged(design);
     assertThat(j.holds()).isTrue();
     Finding nearest = nearest(whole(design).findings());
-    assertThat(j.check()).isEqualTo(nearest.check());
+    assertThat(j.check()).isEqualTo(nearest.check().words());
     assertThat(j.used()).isCloseTo(part(nearest), within(1e-9));
   }
 
@@ -121,11 +123,11 @@ class CandidateJudgementTest {
     CouplingDesign design = post(from, to);
     Judgement j = judged(design);
     CheckResult whole = whole(design);
-    assertThat(whole.holds()).isFalse();
+    assertThat(whole.verdict()).isEqualTo(Verdict.FAILS);
     assertThat(j.holds()).isFalse();
     assertThat(j.check()).isEqualTo(check);
     assertThat(whole.findings())
-        .filteredOn(f -> f.severity() == Severity.FAIL && f.check().equals(check))
+        .filteredOn(f -> f.judged() == Judged.FAILS && f.check().words().equals(check))
         .extracting(CandidateJudgementTest::part)
         .anySatisfy(p -> assertThat(p).isCloseTo(j.used(), within(1e-9)));
     assertThat(j.used()).isGreaterThan(1);
@@ -228,7 +230,7 @@ class CandidateJudgementTest {
     assertThat(merits.size()).isEqualTo(DesignFamily.sizeOf(post));
     double pressure =
         check.findings().stream()
-            .filter(f -> f.check().equals("contact pressure"))
+            .filter(f -> f.check() == CheckKind.CONTACT_PRESSURE)
             .mapToDouble(CandidateJudgementTest::part)
             .max()
             .orElseThrow();

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.design.Support;
@@ -54,8 +54,8 @@ class CheckStudyTest {
   @Test
   void theSamePostWithAnEdgeForwardFailsItsCrash() {
     CheckResult result = CheckStudy.run(WorkedExamples.toolPost(60, 180, 300));
-    assertThat(result.verdict()).isEqualTo(Severity.FAIL);
-    assertThat(result.findings().get(0).where()).isEqualTo("crash");
+    assertThat(result.verdict()).isEqualTo(Verdict.FAILS);
+    assertThat(result.findings().get(0).subject().name()).isEqualTo("crash");
   }
 
   @Test

@@ -12,13 +12,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import reseat.check.Argument;
 import reseat.check.Finding;
-import reseat.check.Severity;
+import reseat.check.Judged;
+import reseat.check.Statement;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
 
 /**
- * Holds where they are what a check says of the starters and of designs spoiled in one place each:
+ * Holds where they are what a check finds in the starters and in designs spoiled in one place each:
  * a change here is a change in what users see, and wants a line in the change log. Recorded from
  * this program, no outside value; written anew with {@code -Dfindings.write=true}.
  */
@@ -130,16 +132,39 @@ class FindingsGoldenTest {
   private static String told(Finding f) {
     return String.format(
         Locale.ROOT,
-        "%s | %s | %s | %.5g %s %.5g %s | %s%n    %s%n",
-        f.severity(),
-        f.check(),
-        f.where(),
+        "%s | %s | %s %s | %.5g %s %.5g %s | %s%n    %s%n    %s%n",
+        f.judged(),
+        f.check().words(),
+        f.subject().kind(),
+        f.subject().name(),
         f.value(),
         f.sense(),
         f.limit(),
         f.measure(),
-        f.message(),
-        f.advice());
+        f.basis(),
+        told(f.said()),
+        told(f.advice()));
+  }
+
+  private static String told(Statement s) {
+    StringBuilder told = new StringBuilder(s.key().name());
+    for (Argument a : s.arguments()) {
+      told.append(told.indexOf("(") < 0 ? "(" : "; ").append(told(a));
+    }
+    return told.append(s.arguments().isEmpty() ? "" : ")").toString();
+  }
+
+  private static String told(Argument a) {
+    if (a instanceof Argument.Amount amount) {
+      return String.format(Locale.ROOT, "%.4g %s", amount.si(), amount.measure());
+    }
+    if (a instanceof Argument.Name name) {
+      return name.text();
+    }
+    if (a instanceof Argument.Term term) {
+      return term.value().name();
+    }
+    return told(((Argument.Inner) a).statement());
   }
 
   @Test
@@ -154,7 +179,7 @@ class FindingsGoldenTest {
       }
       for (Finding f : CheckStudy.run(file.design().get()).findings()) {
         // what is well is told in full of one design only
-        if (f.severity() != Severity.OK || d.getKey().equals("post")) {
+        if (f.judged() != Judged.HOLDS || d.getKey().equals("post")) {
           all.append(told(f).replace("\r\n", "\n"));
         }
       }

@@ -3,37 +3,45 @@ package reseat.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import reseat.check.Finding;
+import reseat.check.Judged;
+import reseat.check.LimitBasis;
 import reseat.check.Measure;
-import reseat.check.Severity;
+import reseat.check.Said;
+import reseat.check.Statement;
+import reseat.check.Subject;
+import reseat.design.CheckKind;
 
+/** A point of a sweep keeps apart what fails and what is to be decided. */
 class SweepPointTest {
 
-  private static Finding failing(String check, String where) {
-    return new Finding(
-        check, Severity.FAIL, where, 2, 1, Finding.Sense.AT_MOST, Measure.FACTOR, "too much", "");
-  }
-
-  private static String binding(Finding... failing) {
-    return new SweepPoint(
-            List.of(), SweepPoint.State.FAILS, List.of(), List.of(failing), "a reason")
-        .binding();
-  }
-
   @Test
-  void theWorstCheckIsNamedWithItsPlaceAndHowManyOthersFail() {
-    assertThat(binding()).isEqualTo("a reason");
-    assertThat(binding(failing("lift-off", "crash"))).isEqualTo("lift-off (crash)");
-    assertThat(binding(failing("constraint", ""))).isEqualTo("constraint");
-    assertThat(binding(failing("lift-off", "crash"), failing("lift-off", "cut")))
-        .isEqualTo("lift-off (crash)");
-    assertThat(
-            binding(
-                failing("lift-off", "crash"),
-                failing("contact pressure", "cut"),
-                failing("bond", "front"),
-                failing("bond", "left")))
-        .isEqualTo("lift-off (crash) and 2 more");
+  void itsListsAreItsOwn() {
+    Finding loose =
+        new Finding(
+            CheckKind.BOND,
+            Judged.DECIDE,
+            Subject.support("front"),
+            2,
+            1,
+            Finding.Sense.AT_MOST,
+            LimitBasis.COMMON_PRACTICE,
+            Measure.SHARE,
+            Statement.of(Said.BOND_MORE),
+            Statement.NOTHING);
+    List<Finding> deciding = new java.util.ArrayList<>(List.of(loose));
+    SweepPoint point =
+        new SweepPoint(
+            List.of("1"),
+            SweepPoint.State.UNDECIDED,
+            List.of(Optional.empty()),
+            List.of(),
+            deciding,
+            Statement.NOTHING);
+    deciding.clear();
+    assertThat(point.deciding()).containsExactly(loose);
+    assertThat(point.failing()).isEmpty();
   }
 }

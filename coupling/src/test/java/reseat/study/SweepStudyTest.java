@@ -11,7 +11,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import reseat.check.Severity;
+import reseat.check.Judged;
+import reseat.check.Said;
+import reseat.check.Statement;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignFile;
@@ -114,7 +117,7 @@ class SweepStudyTest {
       }
       assertEquals(check.holds(), point.state() == SweepPoint.State.HOLDS);
       assertEquals(
-          check.findings().stream().filter(f -> f.severity() == Severity.FAIL).toList(),
+          check.findings().stream().filter(f -> f.judged() == Judged.FAILS).toList(),
           point.failing());
     }
   }
@@ -137,12 +140,14 @@ class SweepStudyTest {
     assertEquals(4, study.points().size());
     SweepPoint last = study.points().get(3);
     assertEquals(SweepPoint.State.DOES_NOT_STAND, last.state());
-    assertTrue(last.reason().contains("is not pressed at rest"), last.reason());
+    assertEquals(Said.NOT_PRESSED, last.reason().key());
     assertEquals(List.of(Optional.empty()), last.outputs());
     assertFalse(study.holds());
     SweepStudy strong = run(POST, List.of("preload.force=600 N,60 kN"), 1, "sink");
     assertEquals(SweepPoint.State.CANNOT_BE_MADE, strong.points().get(1).state());
-    assertTrue(strong.points().get(1).reason().startsWith("preload[1].device"), "names the key");
+    Statement reason = strong.points().get(1).reason();
+    assertEquals(Said.REFUSED, reason.key());
+    assertTrue(reason.arguments().get(0).toString().contains("preload[1].device"), "names the key");
   }
 
   @Test
@@ -236,8 +241,9 @@ class SweepStudyTest {
       }
       boolean judged =
           CheckStudy.run(DesignFile.read(edited).design().orElseThrow()).findings().stream()
-              .filter(f -> f.check().equals("contact pressure") || f.check().equals("lift-off"))
-              .anyMatch(f -> f.severity().compareTo(Severity.WARNING) <= 0 && f.margin() < 0);
+              .filter(
+                  f -> f.check() == CheckKind.CONTACT_PRESSURE || f.check() == CheckKind.LIFT_OFF)
+              .anyMatch(f -> f.judged().compareTo(Judged.DECIDE) <= 0 && f.margin() < 0);
       assertEquals(judged, outside, p.toString());
     }
   }
