@@ -42,6 +42,8 @@ public enum OrderedCheck {
   PRELOAD_DEVICE(true, OrderedCheck::devices),
   /** The slide home against friction. */
   SELF_SEATING(true, c -> SelfSeatingCheck.of(c.design().friction(), c.waysHome())),
+  /** Tool changes: whether they seat, and how well the tool point comes back. */
+  REPEATABILITY(true, c -> RepeatabilityCheck.of(c.design(), c.toolChanges())),
   /** Rings of contact in cones. */
   RING_OF_CONTACT(false, c -> RingContactCheck.of(c.standing())),
   /** Range of the contact theory. */

@@ -1,5 +1,6 @@
 package reseat.check;
 
+import reseat.repeatability.ToolChangeOutlook;
 import java.util.List;
 import java.util.function.Function;
 import reseat.contact.ContactLimits;
@@ -21,6 +22,8 @@ public final class StandingCoupling {
   private final Equilibrium standing;
   private final Function<Equilibrium, List<ContactLimits>> limitsOf;
   private final boolean advised;
+  private final Depth depth;
+  private ToolChangeOutlook toolChanges;
   private CouplingStiffness frictionless;
   private CouplingStiffness sticking;
   private List<CaseResponse> cases;
@@ -33,9 +36,10 @@ public final class StandingCoupling {
    * A coupling to be told of in full.
    *
    * @param standing the coupling at rest
+   * @param depth how far its tool changes are looked at
    */
-  public StandingCoupling(Equilibrium standing) {
-    this(standing, StandingLimits::of, true);
+  public StandingCoupling(Equilibrium standing, Depth depth) {
+    this(standing, StandingLimits::of, true, depth);
   }
 
   /**
@@ -44,12 +48,17 @@ public final class StandingCoupling {
    * @param standing the coupling at rest
    * @param limitsOf finds the pressure limits of its contacts
    * @param advised whether findings shall carry advice that takes time
+   * @param depth how far its tool changes are looked at
    */
   public StandingCoupling(
-      Equilibrium standing, Function<Equilibrium, List<ContactLimits>> limitsOf, boolean advised) {
+      Equilibrium standing,
+      Function<Equilibrium, List<ContactLimits>> limitsOf,
+      boolean advised,
+      Depth depth) {
     this.standing = standing;
     this.limitsOf = limitsOf;
     this.advised = advised;
+    this.depth = depth;
   }
 
   /**
@@ -150,6 +159,18 @@ public final class StandingCoupling {
       scatter = PreloadScatter.all(standing);
     }
     return scatter;
+  }
+
+  /**
+   * Returns what is known of the tool changes.
+   *
+   * @return whether they seat and how well the tool point comes back
+   */
+  public ToolChangeOutlook toolChanges() {
+    if (toolChanges == null) {
+      toolChanges = depth.of(standing);
+    }
+    return toolChanges;
   }
 
   /**

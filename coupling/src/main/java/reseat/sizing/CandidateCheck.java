@@ -1,5 +1,6 @@
 package reseat.sizing;
 
+import reseat.check.Depth;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -79,7 +80,7 @@ public final class CandidateCheck {
   }
 
   private Judgement standing(Equilibrium standing, double size) {
-    StandingCoupling coupling = new StandingCoupling(standing, family::limits, false);
+    StandingCoupling coupling = new StandingCoupling(standing, family::limits, false, Depth.CLOSED_FORM);
     double stiffness = 0;
     double pressure = 0;
     for (OrderedCheck check : OrderedCheck.thatCanFail()) {

@@ -16,11 +16,20 @@ import reseat.equilibrium.ConstraintQuality;
 public sealed interface CheckResult permits UnconstrainedCheck, UnseatedCheck, SeatedCheck {
 
   /**
+   * Returns the design and what its file says beside it.
+   *
+   * @return what was looked at
+   */
+  StatedDesign stated();
+
+  /**
    * Returns the design.
    *
    * @return the coupling looked at
    */
-  CouplingDesign design();
+  default CouplingDesign design() {
+    return stated().design();
+  }
 
   /**
    * Returns its constraint.

@@ -1,5 +1,9 @@
 package reseat.study;
 
+import reseat.making.ClearanceCheck;
+import reseat.making.Clearance;
+import reseat.check.Depth;
+import reseat.check.AcceptedDecisions;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.ConstraintCheck;
@@ -24,7 +28,7 @@ public final class CheckStudy {
   private CheckStudy() {}
 
   /**
-   * Looks at a design.
+   * Looks at the statics of a design built in code.
    *
    * @param design the coupling
    * @return as much as its state allows
@@ -34,10 +38,26 @@ public final class CheckStudy {
    *     one point
    */
   public static CheckResult run(CouplingDesign design) {
+    return run(StatedDesign.of(design), Depth.STATICS);
+  }
+
+  /**
+   * Looks at a design: its statics, tool changes, gaps, doubts about the input, decisions taken.
+   *
+   * @param stated the coupling and what its file says beside it
+   * @param depth how far tool changes are looked at
+   * @return as much as its state allows, with the one list of findings that every verdict is of
+   * @throws reseat.equilibrium.NoEquilibriumException if six contacts constrain the holder and yet
+   *     no pose fits a load
+   * @throws IllegalArgumentException if a ball is too close a fit in a hollow flank for contact at
+   *     one point
+   */
+  public static CheckResult run(StatedDesign stated, Depth depth) {
+    CouplingDesign design = stated.design();
     ConstraintQuality constraint = ConstraintQuality.of(design);
     List<Finding> findings = new ArrayList<>(ConstraintCheck.of(constraint));
     if (!constraint.holds() || constraint.contacts() != 6) {
-      return new UnconstrainedCheck(design, constraint, findings);
+      return new UnconstrainedCheck(stated, constraint, decided(findings, stated));
     }
     findings.addAll(GrooveDirectionCheck.of(design, constraint));
     Equilibrium standing = CouplingModel.of(design).standing();
@@ -45,20 +65,27 @@ public final class CheckStudy {
     if (!atRest.isEmpty()) {
       findings.addAll(atRest);
       findings.addAll(LoadInsideTriangleCheck.of(standing, List.of()));
-      return new UnseatedCheck(design, constraint, standing, findings);
+      return new UnseatedCheck(stated, constraint, standing, decided(findings, stated));
     }
-    return seated(design, constraint, standing, findings);
+    return seated(stated, constraint, standing, findings, depth);
   }
 
   private static CheckResult seated(
-      CouplingDesign design,
+      StatedDesign stated,
       ConstraintQuality constraint,
       Equilibrium standing,
-      List<Finding> findings) {
-    StandingCoupling coupling = new StandingCoupling(standing);
+      List<Finding> findings,
+      Depth depth) {
+    CouplingDesign design = stated.design();
+    StandingCoupling coupling = new StandingCoupling(standing, depth);
     findings.addAll(OrderedCheck.all(coupling));
+    if (!design.shop().keepClear().isEmpty()) {
+      findings.addAll(
+          ClearanceCheck.of(
+              Clearance.all(standing, coupling.cases(), coupling.preloadScatter())));
+    }
     return new SeatedCheck(
-        design,
+        stated,
         constraint,
         standing,
         coupling.limits(),
@@ -69,7 +96,14 @@ public final class CheckStudy {
         coupling.preloadLines(),
         coupling.preloadScatter(),
         coupling.waysHome(),
-        findings);
+        coupling.toolChanges(),
+        decided(findings, stated));
+  }
+
+  /** The findings with the doubts about the input, and the decisions taken laid over them. */
+  private static List<Finding> decided(List<Finding> findings, StatedDesign stated) {
+    findings.addAll(AcceptedDecisions.doubts(stated.doubts(), stated.accepted()));
+    return AcceptedDecisions.over(findings, stated.accepted(), stated.doubts());
   }
 
   private static SeatedCheck.Elasticity elasticity(

@@ -4,7 +4,6 @@ import java.util.List;
 import reseat.check.Finding;
 import reseat.check.PreloadLineCheck;
 import reseat.contact.ContactLimits;
-import reseat.design.CouplingDesign;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.equilibrium.CouplingStiffness;
@@ -14,11 +13,12 @@ import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.SelfSeating;
+import reseat.repeatability.ToolChangeOutlook;
 
 /**
  * Everything about a coupling that preload and weight seat.
  *
- * @param design the coupling
+ * @param stated the coupling and what its file says beside it
  * @param constraint which motions are held, and how evenly
  * @param standing forces and pose under preload and weight
  * @param limits pressure limits of each contact, ball first, seat second
@@ -29,10 +29,11 @@ import reseat.remount.SelfSeating;
  * @param preloadLines preloads with the zones of their lines of action
  * @param preloadScatter what the scatter of each preload does to the tool point
  * @param waysHome slides home with one contact open, the worst first
+ * @param toolChanges what is known of its tool changes
  * @param findings what was found, worst first
  */
 public record SeatedCheck(
-    CouplingDesign design,
+    StatedDesign stated,
     ConstraintQuality constraint,
     Equilibrium standing,
     List<ContactLimits> limits,
@@ -43,6 +44,7 @@ public record SeatedCheck(
     List<PreloadLineCheck.Line> preloadLines,
     List<PreloadScatter> preloadScatter,
     List<SelfSeating.Path> waysHome,
+    ToolChangeOutlook toolChanges,
     List<Finding> findings)
     implements CheckResult {
 

@@ -2,18 +2,17 @@ package reseat.study;
 
 import java.util.List;
 import reseat.check.Finding;
-import reseat.design.CouplingDesign;
 import reseat.equilibrium.ConstraintQuality;
 
 /**
  * A coupling whose contacts are not six or leave a motion free, so that forces have no one answer.
  *
- * @param design the coupling
+ * @param stated the coupling and what its file says beside it
  * @param constraint which motions are held
  * @param findings what is wrong, worst first
  */
 public record UnconstrainedCheck(
-    CouplingDesign design, ConstraintQuality constraint, List<Finding> findings)
+    StatedDesign stated, ConstraintQuality constraint, List<Finding> findings)
     implements CheckResult {
 
   /** Puts the findings in order. */

@@ -135,6 +135,7 @@ public final class FindingWords {
           REPEATABILITY,
           AT_THE_TARGET,
           HANG_UP,
+          EASE_SEATING,
           SURELY_SEATS,
           SEATING_NOT_LOOKED_AT,
           MOSTLY_FROM,

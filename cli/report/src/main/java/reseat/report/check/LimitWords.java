@@ -27,6 +27,7 @@ public final class LimitWords {
       case COMMON_PRACTICE -> "common practice, no source";
       case THEORY -> "range of the contact theory";
       case FRICTION_RANGE -> "upper end of the expected friction";
+      case SAMPLE -> "what the simulated tool changes can exclude";
       case USUAL_RANGE -> "what is usual (judgement)";
     };
   }

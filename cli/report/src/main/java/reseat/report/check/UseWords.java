@@ -60,16 +60,10 @@ final class UseWords {
               + " ("
               + s.amount(2)
               + ").";
-      case UNUSUAL_VALUE ->
-          s.name(0)
-              + " = "
-              + s.name(1)
-              + " is unusual; usual is "
-              + s.name(2)
-              + "."
-              + (s.absent(3) ? "" : " Was " + s.name(3) + " meant?");
-      case MEND_OR_ACCEPT ->
-          "Mend the value, or accept it in the design file with an [[accepted]] table.";
+      case EASE_SEATING ->
+          "Push harder while it seats, lower the friction, or make the flanks steeper.";
+      case UNUSUAL_VALUE -> s.name(0) + ": " + s.name(1) + ".";
+      case MEND_OR_ACCEPT -> "Mend the value; if it is meant, write " + s.name(0) + ".";
       case ACCEPTANCE_UNUSED ->
           "the acceptance of "
               + s.name(0)

@@ -72,6 +72,9 @@ public record FigureText(UnitSystem system) {
       case STIFFNESS -> quantity(si, QuantityKind.STIFFNESS);
       case TORQUE -> quantity(si, QuantityKind.TORQUE);
       case MASS -> quantity(si, QuantityKind.MASS);
+      case AREA -> quantity(si, QuantityKind.AREA);
+      case EXPANSION -> quantity(si, QuantityKind.EXPANSION);
+      case TEMPERATURE -> quantity(si, QuantityKind.TEMPERATURE_DIFFERENCE);
       case ANGLE ->
           Math.abs(si) < UnitCatalog.ARC_MINUTE.toSi(1)
               ? QuantityFormat.significant(si, UnitCatalog.URAD, 3)
