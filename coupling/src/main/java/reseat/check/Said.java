@@ -306,6 +306,10 @@ public enum Said {
   SURELY_SEATS,
   /** Tool changes were not simulated although seating is in doubt. */
   SEATING_NOT_LOOKED_AT,
+  /** Holders that do not fit their post: count of those, count of all. */
+  HOLDERS_MISFIT,
+  /** Holders about their mean: n axis, length half-width (95 %), length wanted. */
+  HOLDERS_APART,
   /** Cause that gives most of the scatter: n axis, t cause, share. */
   MOSTLY_FROM,
 

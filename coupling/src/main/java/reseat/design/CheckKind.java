@@ -37,6 +37,8 @@ public enum CheckKind {
   TOOL_CHANGE_SEATING("seating in use"),
   /** Scatter of the tool point from change to change against its target. */
   REPEATABILITY("repeatability"),
+  /** Whether the holders of one post fit and stand alike. */
+  INTERCHANGE("interchange"),
   /** Motion of the tool point under a load against its target. */
   ERROR_MOTION("error motion"),
   /** Stiffness at the tool point. */

@@ -218,8 +218,11 @@ public record ToolChangeOutlook(
    * @return upper bound, 95 % sure; of the closed form 0 where it is sure that they seat, else 1
    */
   public double hungUpMost() {
+    if (hungUp == 0 && seating == SeatingDoubt.Answer.SEATS) {
+      return 0; // whatever few changes could not exclude, the closed form does
+    }
     if (changes == 0) {
-      return seating == SeatingDoubt.Answer.SEATS ? 0 : 1;
+      return 1;
     }
     return BinomialBound.most(hungUp, changes);
   }

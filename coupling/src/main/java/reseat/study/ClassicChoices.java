@@ -1,5 +1,6 @@
 package reseat.study;
 
+import reseat.check.Depth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -188,7 +189,7 @@ public record ClassicChoices(List<Row> rows) {
     }
     CouplingDesign design = read.design().get();
     try {
-      CheckResult result = CheckStudy.run(design);
+      CheckResult result = CheckStudy.run(StatedDesign.of(read), Depth.SIMULATED);
       if (result instanceof SeatedCheck check) {
         Figures figures =
             new Figures(

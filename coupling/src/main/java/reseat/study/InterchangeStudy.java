@@ -1,5 +1,15 @@
 package reseat.study;
 
+import reseat.design.CheckKind;
+import reseat.check.Subject;
+import reseat.check.Statement;
+import reseat.check.Said;
+import reseat.check.Measure;
+import reseat.check.LimitBasis;
+import reseat.check.Judged;
+import reseat.check.Finding;
+import reseat.check.Argument;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
@@ -170,21 +180,61 @@ public record InterchangeStudy(
   }
 
   /**
+   * Judges the holders beside the check of their design.
+   *
+   * @return findings on holders that do not fit, and on each axis along which a limit is wanted
+   */
+  public List<Finding> findings() {
+    List<Finding> found = new ArrayList<>();
+    long misfits = simulated.misfits();
+    long all = wish.plan().posts() * wish.plan().holders();
+    if (misfits > 0) {
+      found.add(
+          new Finding(
+              CheckKind.INTERCHANGE,
+              Judged.FAILS,
+              Subject.COUPLING,
+              misfits,
+              0,
+              Finding.Sense.AT_MOST,
+              LimitBasis.MECHANICS,
+              Measure.COUNT,
+              Statement.of(
+                  Said.HOLDERS_MISFIT,
+                  Argument.amount(Measure.COUNT, misfits),
+                  Argument.amount(Measure.COUNT, all)),
+              Statement.NOTHING));
+    }
+    for (int k = 0; k < 3 && Double.isFinite(wish.within()); k++) {
+      double half = simulated.own().band().component(k);
+      String axis = design().axes().axis(k).name();
+      found.add(
+          new Finding(
+              CheckKind.INTERCHANGE,
+              Judged.by(half, wish.within(), Finding.Sense.AT_MOST, LimitBasis.STATED),
+              Subject.axis(axis),
+              half,
+              wish.within(),
+              Finding.Sense.AT_MOST,
+              LimitBasis.STATED,
+              Measure.LENGTH,
+              Statement.of(
+                  Said.HOLDERS_APART,
+                  axis,
+                  Argument.computed(Measure.LENGTH, half),
+                  Argument.amount(Measure.LENGTH, wish.within())),
+              Statement.NOTHING));
+    }
+    return found;
+  }
+
+  /**
    * Says whether the holders keep within what is wanted along one axis.
    *
    * @param axis machine axis, 0, 1 or 2
    * @return true if 95 % of those that fit stand within the wanted half-width about their mean
    */
-  public boolean holds(int axis) {
+  public boolean keepsWithin(int axis) {
     return simulated.own().band().component(axis) <= wish.within();
-  }
-
-  /**
-   * Says whether every holder fits and they keep within what is wanted.
-   *
-   * @return true if so
-   */
-  public boolean holds() {
-    return simulated.misfits() == 0 && holds(0) && holds(1) && holds(2);
   }
 }

@@ -60,7 +60,7 @@ public record ReportStudy(
     var design = check.design();
     RemountStudy remount =
         RemountStudy.run(
-            check.standing(),
+            check,
             RemountPlan.of(effort.mounts(), effort.seed(), effort.threads()),
             Math.min(CAUSE_MOUNTS, effort.mounts()),
             done -> {});

@@ -192,13 +192,4 @@ public record ShopStudy(
   public CouplingDesign design() {
     return check.design();
   }
-
-  /**
-   * Says whether the coupling may be made so.
-   *
-   * @return true if no check fails and no gap that is stated is too small
-   */
-  public boolean holds() {
-    return check.holds() && clearances.stream().allMatch(Clearance::holds);
-  }
 }

@@ -1,5 +1,6 @@
 package reseat.study;
 
+import reseat.check.Depth;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -196,8 +197,9 @@ public record SizingStudy(
 
   private static Choice choice(SizingSpace space, List<String> values, Judgement judgement) {
     List<Alteration> changes = space.alterations(values);
-    CouplingDesign design = space.file().with(changes).design().orElseThrow();
-    SeatedCheck check = (SeatedCheck) CheckStudy.run(design);
+    StatedDesign stated = StatedDesign.of(space.file().with(changes));
+    CouplingDesign design = stated.design();
+    SeatedCheck check = (SeatedCheck) CheckStudy.run(stated, Depth.SIMULATED);
     return new Choice(
         values, changes, judgement, check, SeatedScatter.of(CouplingModel.of(design), MOUNTS));
   }
@@ -213,7 +215,7 @@ public record SizingStudy(
     } else {
       beyondWish(plan, m, read.design().get()).ifPresent(reasons::add);
       try {
-        for (Finding f : CheckStudy.run(read.design().get()).findings()) {
+        for (Finding f : CheckStudy.run(StatedDesign.of(read), Depth.SIMULATED).findings()) {
           if (f.judged() == Judged.FAILS) {
             reasons.add(f.said());
           }

@@ -40,6 +40,16 @@ public record StatedDesign(
   }
 
   /**
+   * The same with another design.
+   *
+   * @param other the other design
+   * @return with the same doubts, decisions and defaults
+   */
+  public StatedDesign with(CouplingDesign other) {
+    return new StatedDesign(other, doubts, accepted, assumed);
+  }
+
+  /**
    * A design read from a file.
    *
    * @param file the file, free of errors

@@ -2,6 +2,7 @@ package reseat.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.check.Depth;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
 
@@ -22,6 +23,9 @@ public record SweepPlan(
     int mounts,
     long seed,
     int threads) {
+
+  /** Most points at which tool changes are simulated where the closed form does not decide. */
+  private static final int MOST_SIMULATED = 1000;
 
   /** Most points of one sweep. */
   public static final int MOST = 1_000_000;
@@ -74,5 +78,15 @@ public record SweepPlan(
       rest %= block;
     }
     return changes;
+  }
+
+  /**
+   * Says how far tool changes are looked at: simulated where that decides, by the closed form alone
+   * in a sweep of very many points.
+   *
+   * @return the depth of every point's check
+   */
+  Depth depth() {
+    return points() <= MOST_SIMULATED ? Depth.SIMULATED : Depth.CLOSED_FORM;
   }
 }

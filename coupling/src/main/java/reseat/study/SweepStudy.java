@@ -84,7 +84,7 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
     }
     try {
       CouplingDesign design = read.design().get();
-      return CheckStudy.run(design)
+      return CheckStudy.run(StatedDesign.of(read), plan.depth())
           .accept(
               new CheckResult.Visitor<SweepPoint>() {
                 @Override

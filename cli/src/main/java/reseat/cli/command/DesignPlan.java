@@ -1,5 +1,6 @@
 package reseat.cli.command;
 
+import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -49,8 +50,9 @@ final class DesignPlan {
    * @throws UnusableChoice if it holds no design
    */
   static CouplingDesign design(Path file, PrintWriter err) throws IOException, UnusableChoice {
-    Optional<CouplingDesign> design = DesignInput.read(file, err);
-    return design.orElseThrow(
+    return DesignInput.read(file, err)
+        .map(StatedDesign::design)
+        .orElseThrow(
         () -> new UnusableChoice(ReadingsChoices.AGAINST + ": the design cannot be used", null));
   }
 

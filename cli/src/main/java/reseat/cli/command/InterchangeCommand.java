@@ -1,5 +1,11 @@
 package reseat.cli.command;
 
+import java.util.List;
+import java.util.ArrayList;
+import reseat.check.Verdict;
+import reseat.check.Finding;
+import reseat.report.form.Screen;
+import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -80,6 +86,7 @@ final class InterchangeCommand implements FileCommand {
             "CSV",
             "balls and seats as measured: part, feature, x [mm], y [mm], z [mm], diameter [mm],"
                 + " uncertainty [um]; adds the predicted place of each holder"));
+    ScreenChoices.describe(spec);
     spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
   }
 
@@ -88,20 +95,31 @@ final class InterchangeCommand implements FileCommand {
     int threads = Runtime.getRuntime().availableProcessors();
     InterchangeStudy.Wish wish =
         InterchangeStudy.Wish.plain(InterchangePlan.onePost(HOLDERS, 1, threads), MOUNTS);
-    Optional<CouplingDesign> design = design(file, err);
-    return design.isEmpty() ? ExitCode.BAD_INPUT : run(file, design.get(), wish, false, out, err);
+    Optional<StatedDesign> design = design(file, err);
+    return design.isEmpty()
+        ? ExitCode.BAD_INPUT
+        : run(
+            file,
+            design.get(),
+            wish,
+            new JudgedDesign.Output(ScreenChoices.of(file), false, out, err));
   }
 
   @Override
   public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
     Path file = given.matchedPositionalValue(0, Path.of(""));
-    Optional<CouplingDesign> design = design(file, err);
+    Optional<StatedDesign> design = design(file, err);
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
     try {
-      InterchangeStudy.Wish wish = wish(given, design.get());
-      return run(file, design.get(), wish, given.hasMatchedOption("--json"), out, err);
+      InterchangeStudy.Wish wish = wish(given, design.get().design());
+      Screen screen = ScreenChoices.of(given, file);
+      return run(
+          file,
+          design.get(),
+          wish,
+          new JudgedDesign.Output(screen, given.hasMatchedOption("--json"), out, err));
     } catch (UnusableChoice e) {
       err.println(NAME + e.getMessage());
       return ExitCode.BAD_INPUT;
@@ -111,9 +129,9 @@ final class InterchangeCommand implements FileCommand {
     }
   }
 
-  private static Optional<CouplingDesign> design(Path file, PrintWriter err) throws IOException {
-    Optional<CouplingDesign> design = DesignInput.read(file, err);
-    if (design.isPresent() && design.get().tolerances().entries().isEmpty()) {
+  private static Optional<StatedDesign> design(Path file, PrintWriter err) throws IOException {
+    Optional<StatedDesign> design = DesignInput.read(file, err);
+    if (design.isPresent() && design.get().design().tolerances().entries().isEmpty()) {
       err.println(
           NAME
               + file
@@ -187,16 +205,14 @@ final class InterchangeCommand implements FileCommand {
   }
 
   private int run(
-      Path file,
-      CouplingDesign design,
-      InterchangeStudy.Wish wish,
-      boolean json,
-      PrintWriter out,
-      PrintWriter err)
+      Path file, StatedDesign stated, InterchangeStudy.Wish wish, JudgedDesign.Output output)
       throws IOException {
-    if (StandingDesign.of(design, NAME + file + ": ", err).isEmpty()) {
-      return ExitCode.NO_SOLUTION;
+    JudgedDesign judged = JudgedDesign.of(stated, file, NAME, output);
+    if (judged.seated().isEmpty()) {
+      return judged.code();
     }
+    CouplingDesign design = stated.design();
+    PrintWriter err = output.err();
     long holders = wish.plan().posts() * wish.plan().holders();
     LongRun run =
         new LongRun(
@@ -224,7 +240,14 @@ final class InterchangeCommand implements FileCommand {
       return ExitCode.INTERRUPTED;
     }
     InterchangeStudy study = result.get();
-    out.print(json ? InterchangeJson.of(study) : InterchangeText.of(study));
-    return study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    List<Finding> findings = new ArrayList<>(judged.seated().get().findings());
+    findings.addAll(study.findings());
+    output
+        .out()
+        .print(
+            output.json()
+                ? InterchangeJson.of(study, findings)
+                : InterchangeText.of(study, findings, output.screen()));
+    return ExitCode.of(Verdict.of(findings));
   }
 }

@@ -1,5 +1,8 @@
 package reseat.cli.command;
 
+import reseat.study.StatedDesign;
+import reseat.study.SeatedCheck;
+import reseat.report.form.Screen;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -9,7 +12,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
-import reseat.equilibrium.Equilibrium;
 import reseat.remount.RemountPlan;
 import reseat.report.remount.RemountJson;
 import reseat.report.remount.RemountText;
@@ -46,7 +48,8 @@ final class RemountCommand implements FileCommand {
       String cutCase,
       boolean reclamp,
       long causeMounts,
-      boolean json) {}
+      boolean json,
+      Screen screen) {}
 
   @Override
   public void describe(CommandSpec spec) {
@@ -68,26 +71,28 @@ final class RemountCommand implements FileCommand {
             String.class,
             "on",
             "search for causes: on, off, or the number of mounts in each of its sets"));
+    ScreenChoices.describe(spec);
     spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
   }
 
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
     int threads = Runtime.getRuntime().availableProcessors();
-    return run(file, new Wish(MOUNTS, 1, threads, "", false, CAUSE_MOUNTS, false), out, err);
+    return run(file, new Wish(MOUNTS, 1, threads, "", false, CAUSE_MOUNTS, false, ScreenChoices.of(file)), out, err);
   }
 
   @Override
   public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
     try {
-      return run(given.matchedPositionalValue(0, Path.of("")), wish(given), out, err);
+      Path file = given.matchedPositionalValue(0, Path.of(""));
+      return run(file, wish(given, ScreenChoices.of(given, file)), out, err);
     } catch (UnusableChoice e) {
       err.println(NAME + e.getMessage());
       return ExitCode.BAD_INPUT;
     }
   }
 
-  private static Wish wish(ParseResult given) throws UnusableChoice {
+  private static Wish wish(ParseResult given, Screen screen) throws UnusableChoice {
     String causes = given.commandSpec().findOption("--causes").getValue();
     long causeMounts =
         switch (causes) {
@@ -102,19 +107,21 @@ final class RemountCommand implements FileCommand {
         given.matchedOptionValue("--cut", ""),
         given.hasMatchedOption("--reclamp"),
         causeMounts,
-        given.hasMatchedOption("--json"));
+        given.hasMatchedOption("--json"),
+        screen);
   }
 
   private int run(Path file, Wish wish, PrintWriter out, PrintWriter err) throws IOException {
-    Optional<CouplingDesign> design = DesignInput.read(file, err);
-    if (design.isEmpty()) {
+    Optional<StatedDesign> design = DesignInput.read(file, err);
+    if (design.isEmpty() || !knowsCase(design.get().design(), wish.cutCase(), err)) {
       return ExitCode.BAD_INPUT;
     }
-    if (!knowsCase(design.get(), wish.cutCase(), err)) {
-      return ExitCode.BAD_INPUT;
-    }
-    Optional<Equilibrium> standing = StandingDesign.of(design.get(), NAME + file + ": ", err);
-    return standing.isEmpty() ? ExitCode.NO_SOLUTION : simulate(standing.get(), wish, out, err);
+    JudgedDesign judged =
+        JudgedDesign.of(
+            design.get(), file, NAME, new JudgedDesign.Output(wish.screen(), wish.json(), out, err));
+    return judged.seated().isEmpty()
+        ? judged.code()
+        : simulate(judged.seated().get(), file, wish, out, err);
   }
 
   private static boolean knowsCase(CouplingDesign design, String name, PrintWriter err) {
@@ -134,8 +141,8 @@ final class RemountCommand implements FileCommand {
     return false;
   }
 
-  private int simulate(Equilibrium standing, Wish wish, PrintWriter out, PrintWriter err)
-      throws IOException {
+  private int simulate(
+      SeatedCheck check, Path file, Wish wish, PrintWriter out, PrintWriter err) throws IOException {
     RemountPlan plan =
         new RemountPlan(wish.mounts(), wish.seed(), wish.threads(), wish.cutCase(), wish.reclamp());
     LongRun run =
@@ -151,12 +158,12 @@ final class RemountCommand implements FileCommand {
                     + plan.mounts()
                     + " mounts; nothing was written");
     Optional<RemountStudy> result =
-        run.result(told -> RemountStudy.run(standing, plan, wish.causeMounts(), told));
+        run.result(told -> RemountStudy.run(check, plan, wish.causeMounts(), told));
     if (result.isEmpty()) {
       return ExitCode.INTERRUPTED;
     }
     RemountStudy study = result.get();
-    out.print(wish.json() ? RemountJson.of(study) : RemountText.of(study));
-    return study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    out.print(wish.json() ? RemountJson.of(study) : RemountText.of(study, file.toString(), wish.screen()));
+    return ExitCode.of(check.verdict());
   }
 }

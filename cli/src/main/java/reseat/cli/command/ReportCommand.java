@@ -1,5 +1,10 @@
 package reseat.cli.command;
 
+import reseat.study.InterchangeStudy;
+import java.util.ArrayList;
+import reseat.check.Finding;
+import reseat.check.Depth;
+import reseat.study.StatedDesign;
 import reseat.check.Verdict;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -141,7 +146,7 @@ final class ReportCommand implements Subcommand {
       PrintWriter out,
       PrintWriter err)
       throws IOException, UnusableChoice {
-    Optional<CouplingDesign> design = DesignInput.read(file, err);
+    Optional<StatedDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
@@ -150,7 +155,7 @@ final class ReportCommand implements Subcommand {
     Written made;
     boolean untouched;
     try {
-      made = made(file, CheckStudy.run(design.get()), effort);
+      made = made(file, CheckStudy.run(design.get(), Depth.SIMULATED), effort);
     } finally {
       untouched = interruption.over();
     }
@@ -179,13 +184,19 @@ final class ReportCommand implements Subcommand {
       files.put("remount.json", utf8(RemountJson.of(study.remount())));
       study
           .interchange()
-          .ifPresent(i -> files.put("interchange.json", utf8(InterchangeJson.of(i))));
+          .ifPresent(i -> files.put("interchange.json", utf8(InterchangeJson.of(i, findings(check, i)))));
     } else {
       page = ReportPage.of(check, stamp);
     }
     files.put("check.json", utf8(CheckJson.of(check)));
     files.put("report.html", utf8(PageWriter.html(page)));
     return new Written(files, page.verdict(), check.verdict());
+  }
+
+  private static List<Finding> findings(CheckResult check, InterchangeStudy holders) {
+    List<Finding> findings = new ArrayList<>(check.findings());
+    findings.addAll(holders.findings());
+    return findings;
   }
 
   private static byte[] utf8(String text) {
@@ -212,18 +223,18 @@ final class ReportCommand implements Subcommand {
       PrintWriter out,
       PrintWriter err)
       throws IOException, UnusableChoice {
-    Optional<CouplingDesign> design = DesignInput.read(file, err);
+    Optional<StatedDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    if (!(CheckStudy.run(design.get()) instanceof SeatedCheck seated)) {
+    if (!(CheckStudy.run(design.get(), Depth.STATICS) instanceof SeatedCheck seated)) {
       err.println(
           "reseat report: the coupling does not stand, so there is no picture of it; see reseat check");
       return ExitCode.NO_SOLUTION;
     }
     String name = given.matchedOptionValue("--picture", "");
     if (name.startsWith(RESPONSE)) {
-      return response(given, design.get(), name.substring(RESPONSE.length()), target, out, err);
+      return response(given, design.get().design(), name.substring(RESPONSE.length()), target, out, err);
     }
     ReportPictures pictures = ReportPictures.of(seated);
     if (pictures.named(name).isEmpty()) {

@@ -1,5 +1,6 @@
 package reseat.cli.command;
 
+import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -17,15 +18,12 @@ import reseat.design.Support;
 import reseat.designfile.BallMountFile;
 import reseat.designfile.DesignProblem;
 import reseat.designfile.PrevailingUnits;
-import reseat.equilibrium.NoEquilibriumException;
 import reseat.report.ballmount.MountJson;
 import reseat.report.ballmount.MountPapers;
 import reseat.report.page.Stamp;
 import reseat.report.shop.ShopJson;
 import reseat.report.shop.ShopPapers;
 import reseat.report.shop.ShopUnits;
-import reseat.study.CheckResult;
-import reseat.study.CheckStudy;
 import reseat.study.MountResult;
 import reseat.study.MountStudy;
 import reseat.study.SeatedCheck;
@@ -109,27 +107,23 @@ final class ShopsheetCommand implements Subcommand {
   private static int coupling(
       ParseResult given, Path file, Path folder, ShopUnits units, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
-    Optional<CouplingDesign> read = DesignInput.read(file, err);
+    Optional<StatedDesign> read = DesignInput.read(file, err);
     if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    CouplingDesign design = withGauges(read.get(), given);
+    CouplingDesign design = withGauges(read.get().design(), given);
     Map<String, Double> rises = rises(design, given);
-    CheckResult check;
-    try {
-      check = CheckStudy.run(design);
-    } catch (NoEquilibriumException e) {
-      err.println("reseat shopsheet: " + file + ": " + e.getMessage());
-      return ExitCode.NO_SOLUTION;
+    JudgedDesign judged =
+        JudgedDesign.of(
+            read.get().with(design),
+            file,
+            "reseat shopsheet: ",
+            new JudgedDesign.Output(
+                ScreenChoices.of(file), given.hasMatchedOption(JSON), out, err));
+    if (judged.seated().isEmpty()) {
+      return judged.code();
     }
-    if (!(check instanceof SeatedCheck seated)) {
-      err.println(
-          "reseat shopsheet: "
-              + file
-              + ": the coupling does not stand, so there is nothing to make; 'reseat check' says"
-              + " what to change");
-      return ExitCode.NO_SOLUTION;
-    }
+    SeatedCheck seated = judged.seated().get();
     ShopStudy study;
     try {
       study = ShopStudy.run(seated, units.inchFirst());
@@ -143,7 +137,7 @@ final class ShopsheetCommand implements Subcommand {
     if (given.hasMatchedOption(JSON)) {
       out.print(ShopJson.of(study, rises));
     }
-    return study.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(seated.verdict());
   }
 
   private static int mount(

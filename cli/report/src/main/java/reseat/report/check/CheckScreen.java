@@ -1,6 +1,6 @@
 package reseat.report.check;
 
-import reseat.report.form.FigureText;
+import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Measure;
 import reseat.contact.ContactLimits;
@@ -8,62 +8,124 @@ import reseat.design.MachineAxes;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadScatter;
-import reseat.remount.SelfSeating;
+import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.space.Vec3;
 import reseat.study.SeatedCheck;
 import reseat.units.QuantityFormat;
+import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
-/** The tables of a checked design. */
-public final class CheckScreen {
+/** The parts of the check's screen that tell of contacts, stiffness and load cases. */
+final class CheckScreen {
 
-  /** Numbers between two bounds. */
   private static final String TO = "..";
+
+  /** Load cases told on a short screen; the rest is counted. */
+  private static final int CASES = 5;
 
   private CheckScreen() {}
 
   /** Contact forces that have no state of rest. */
-  public static void forces(Equilibrium standing, StringBuilder out) {
-    TextTable table = new TextTable("lrr", "contact", "N", "lbf");
+  static void forces(Equilibrium standing, Screen screen, StringBuilder out) {
+    TextTable table = new TextTable("lr", "contact", forceUnit(screen).symbol());
     for (Equilibrium.Contact c : standing.contacts()) {
-      table.row(c.line().name(), newtons(c.force()), pounds(c.force()));
+      table.row(c.line().name(), number(c.force(), forceUnit(screen)));
     }
     out.append("\nForces under preload and weight (negative: would have to pull)\n");
     out.append(table.text());
   }
 
-  public static void contacts(SeatedCheck check, StringBuilder out) {
+  /** Contacts, stiffness, load cases; with everything also the preload scatter and weakest push. */
+  static void body(SeatedCheck check, Screen screen, StringBuilder out) {
+    contacts(check, screen, out);
+    stiffness(check, screen, out);
+    cases(check, screen, out);
+    if (screen.all()) {
+      preloadScatter(check, screen, out);
+      closing(check, screen, out);
+    }
+  }
+
+  private static Unit forceUnit(Screen screen) {
+    return screen.units() == UnitSystem.INCH ? UnitCatalog.LBF : UnitCatalog.NEWTON;
+  }
+
+  private static Unit stiffnessUnit(Screen screen) {
+    return screen.units() == UnitSystem.INCH ? UnitCatalog.LBF_PER_INCH : UnitCatalog.N_PER_UM;
+  }
+
+  private static Unit motionUnit(Screen screen) {
+    return screen.units() == UnitSystem.INCH ? UnitCatalog.UIN : UnitCatalog.UM;
+  }
+
+  private static String number(double si, Unit unit) {
+    return QuantityFormat.significantNumber(si, unit, 3);
+  }
+
+  /** Contacts that read alike are told once. */
+  private static void contacts(SeatedCheck check, Screen screen, StringBuilder out) {
+    boolean inch = screen.units() == UnitSystem.INCH;
+    Unit small = motionUnit(screen);
+    Unit patch = inch ? UnitCatalog.INCH : UnitCatalog.MM;
+    Unit pressure = inch ? UnitCatalog.KSI : UnitCatalog.GPA;
     TextTable table =
         new TextTable(
-            "lrrrrrrr",
-            "contact",
-            "N",
-            "lbf",
-            "sink µm",
-            "patch mm",
-            "peak GPa",
+            "lrrrrrr",
+            "contacts at rest",
+            forceUnit(screen).symbol(),
+            "sink " + small.symbol(),
+            "patch " + patch.symbol(),
+            "peak " + pressure.symbol(),
             "of limit",
-            "stiff N/µm");
+            "stiff " + stiffnessUnit(screen).symbol());
+    List<List<String>> rows = new ArrayList<>();
+    List<List<String>> names = new ArrayList<>();
     List<Equilibrium.Contact> contacts = check.standing().contacts();
     for (int i = 0; i < contacts.size(); i++) {
       Equilibrium.Contact c = contacts.get(i);
-      double force = c.force();
-      double peak = c.peakPressure();
-      table.row(
-          c.line().name(),
-          newtons(force),
-          pounds(force),
-          QuantityFormat.fixedNumber(c.approach(), UnitCatalog.UM, 2),
-          QuantityFormat.fixedNumber(2 * c.hertz().semiMajor(force), UnitCatalog.MM, 2)
-              + " x "
-              + QuantityFormat.fixedNumber(2 * c.hertz().semiMinor(force), UnitCatalog.MM, 2),
-          QuantityFormat.significantNumber(peak, UnitCatalog.GPA, 3),
-          partOfLimit(peak, check.limits().get(i)),
-          QuantityFormat.significantNumber(c.normalStiffness(), UnitCatalog.N_PER_UM, 3));
+      List<String> row =
+          List.of(
+              number(c.force(), forceUnit(screen)),
+              number(c.approach(), small),
+              QuantityFormat.significantNumber(2 * c.hertz().semiMajor(c.force()), patch, 2)
+                  + " x "
+                  + QuantityFormat.significantNumber(2 * c.hertz().semiMinor(c.force()), patch, 2),
+              number(c.peakPressure(), pressure),
+              partOfLimit(c.peakPressure(), check.limits().get(i)),
+              number(c.normalStiffness(), stiffnessUnit(screen)));
+      int same = screen.all() ? -1 : rows.indexOf(row);
+      if (same < 0) {
+        rows.add(row);
+        names.add(new ArrayList<>(List.of(c.line().name())));
+      } else {
+        names.get(same).add(c.line().name());
+      }
     }
-    out.append("\nContacts at rest, under preload and weight\n").append(table.text());
+    for (int i = 0; i < rows.size(); i++) {
+      List<String> cells = new ArrayList<>(List.of(joined(names.get(i))));
+      cells.addAll(rows.get(i));
+      table.row(cells.toArray(String[]::new));
+    }
+    out.append(table.text());
+  }
+
+  /** Names of contacts, both flanks of a seat as the seat. */
+  private static String joined(List<String> names) {
+    List<String> seats = new ArrayList<>();
+    for (String name : names) {
+      int bracket = name.indexOf(" (");
+      String seat = bracket < 0 ? name : name.substring(0, bracket);
+      boolean alone = names.stream().filter(n -> n.startsWith(seat + " (")).count() < 2;
+      String told = alone ? name : seat;
+      if (!seats.contains(told)) {
+        seats.add(told);
+      }
+    }
+    return String.join(", ", seats);
   }
 
   private static String partOfLimit(double peak, ContactLimits limits) {
@@ -72,92 +134,115 @@ public final class CheckScreen {
         : FigureText.percent(peak / limits.governing().get().peakPressure());
   }
 
-  public static void stiffness(SeatedCheck check, StringBuilder out) {
-    TextTable table = new TextTable("lrrr", "axis", "free N/µm", "stuck N/µm", "free lbf/in");
+  private static void stiffness(SeatedCheck check, Screen screen, StringBuilder out) {
     MachineAxes axes = check.design().axes();
+    Unit unit = stiffnessUnit(screen);
+    List<String> told = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
-      double free = check.frictionless().toolPoint().alongAxes().component(i);
-      double stuck = check.sticking().toolPoint().alongAxes().component(i);
-      table.row(
-          axes.axis(i).name(),
-          QuantityFormat.significantNumber(free, UnitCatalog.N_PER_UM, 3),
-          QuantityFormat.significantNumber(stuck, UnitCatalog.N_PER_UM, 3),
-          QuantityFormat.significantNumber(free, UnitCatalog.LBF_PER_INCH, 3));
+      told.add(
+          axes.axis(i).name()
+              + " "
+              + number(check.frictionless().toolPoint().alongAxes().component(i), unit)
+              + TO
+              + number(check.sticking().toolPoint().alongAxes().component(i), unit));
     }
-    out.append("\nStiffness at the tool point: contacts slide freely, and stick\n");
-    out.append(table.text());
+    String frequency = "";
     List<Double> free = check.frictionless().frequencies().hertz();
     if (!free.isEmpty()) {
-      List<Double> stuck = check.sticking().frequencies().hertz();
-      out.append("  first natural frequency ")
-          .append(QuantityFormat.significantNumber(free.get(0), UnitCatalog.HERTZ, 3))
-          .append(TO)
-          .append(QuantityFormat.significant(stuck.get(0), UnitCatalog.HERTZ, 3))
-          .append(
-              check.frictionless().frequencies().withInertia()
-                  ? " (post and machine rigid)\n"
-                  : " (mass gathered in its centre; post and machine rigid)\n");
+      frequency =
+          "; first frequency "
+              + number(free.get(0), UnitCatalog.HERTZ)
+              + TO
+              + number(check.sticking().frequencies().hertz().get(0), UnitCatalog.HERTZ)
+              + " Hz"
+              + (check.frictionless().frequencies().withInertia()
+                  ? ""
+                  : " (mass taken as a point)");
     }
+    out.append(
+        Paragraph.of(
+            "",
+            "Stiffness at the tool point, "
+                + unit.symbol()
+                + ", sliding..sticking contacts: "
+                + String.join(", ", told)
+                + frequency
+                + "."));
   }
 
-  public static void cases(SeatedCheck check, StringBuilder out) {
+  private static void cases(SeatedCheck check, Screen screen, StringBuilder out) {
+    if (check.cases().isEmpty()) {
+      return;
+    }
     MachineAxes axes = check.design().axes();
+    Unit unit = motionUnit(screen);
     TextTable table =
         new TextTable(
             "lrrrrl",
-            "load case",
+            "tool point moves, " + unit.symbol(),
             axes.first().name(),
             axes.second().name(),
             axes.third().name(),
             "lifts at",
-            "first to open");
+            "first to lift");
+    int told = 0;
     for (CaseResponse r : check.cases()) {
+      if (!screen.all() && told == CASES) {
+        break;
+      }
+      told++;
       Vec3 free = axes.of(r.motion().shift());
       Vec3 stuck = axes.of(r.stickingMotion().shift());
       double factor = r.liftOff().factor();
       table.row(
           r.loadCase().name(),
-          r.liftsOff() ? "lifts off" : between(stuck.x(), free.x()),
-          r.liftsOff() ? "" : between(stuck.y(), free.y()),
-          r.liftsOff() ? "" : between(stuck.z(), free.z()),
-          Double.isInfinite(factor) ? "never" : FigureText.BOTH.of(Measure.FACTOR, factor, true) + " x",
+          r.liftsOff() ? "lifts off" : between(stuck.x(), free.x(), unit),
+          r.liftsOff() ? "" : between(stuck.y(), free.y(), unit),
+          r.liftsOff() ? "" : between(stuck.z(), free.z(), unit),
+          Double.isInfinite(factor)
+              ? "never"
+              : screen.figures().of(Measure.FACTOR, factor, true) + " ×",
           r.liftOff().contact());
     }
-    if (!check.cases().isEmpty()) {
-      out.append("\nTool point moves, µm (1 µm = 39 µin): contacts stick .. slide freely\n");
-      out.append(table.text());
+    out.append(table.text());
+    int left = check.cases().size() - told;
+    if (left > 0) {
+      out.append("  and ").append(left).append(" more load cases (--all)\n");
     }
-    preloadScatter(check, out);
   }
 
-  private static void preloadScatter(SeatedCheck check, StringBuilder out) {
+  private static void preloadScatter(SeatedCheck check, Screen screen, StringBuilder out) {
     MachineAxes axes = check.design().axes();
+    Unit unit = motionUnit(screen);
     TextTable table =
         new TextTable(
-            "lrrr", "preload", axes.first().name(), axes.second().name(), axes.third().name());
+            "lrrr",
+            "preload scatter moves it, " + unit.symbol(),
+            axes.first().name(),
+            axes.second().name(),
+            axes.third().name());
     for (PreloadScatter p : check.preloadScatter()) {
       Vec3 more = axes.of(p.stronger().shift());
       Vec3 less = axes.of(p.weaker().shift());
       table.row(
           p.preload().name() + " ±" + FigureText.percent(p.preload().forceSpread().limit()),
-          between(more.x(), less.x()),
-          between(more.y(), less.y()),
-          between(more.z(), less.z()));
+          between(more.x(), less.x(), unit),
+          between(more.y(), less.y(), unit),
+          between(more.z(), less.z(), unit));
     }
     if (!check.preloadScatter().isEmpty()) {
-      out.append("\nPreload scatter moves it, µm: more force .. less force\n").append(table.text());
+      out.append(table.text());
     }
   }
 
-  public static void closing(SeatedCheck check, StringBuilder out) {
+  private static void closing(SeatedCheck check, Screen screen, StringBuilder out) {
     Vec3 weakest = check.design().axes().of(check.weakest().direction());
     MachineAxes axes = check.design().axes();
-    out.append('\n');
     out.append(
         Paragraph.of(
             "",
-            "Least force at the tool point that opens a contact: "
-                + FigureText.BOTH.of(Measure.FORCE, check.weakest().force())
+            "Least force at the tool point that lifts a contact off: "
+                + screen.figures().of(Measure.FORCE, check.weakest().force())
                 + " along "
                 + axes.first().name()
                 + " "
@@ -170,46 +255,29 @@ public final class CheckScreen {
                 + axes.third().name()
                 + " "
                 + part(weakest.z())
-                + " opens "
+                + "; "
                 + check.weakest().contact()
-                + "."));
-    SelfSeating.Path way = check.waysHome().get(0);
+                + " lifts."));
     out.append(
         Paragraph.of(
             "",
-            "Slides home up to a friction of "
-                + FigureText.BOTH.of(Measure.FACTOR, way.limitFriction(), true)
-                + "; expected "
-                + FigureText.BOTH.of(Measure.FACTOR, check.design().friction().low())
-                + " to "
-                + FigureText.BOTH.of(Measure.FACTOR, check.design().friction().high())
-                + "."));
-    out.append(
-        Paragraph.of(
-            "",
-            "Assumed: rigid bodies but for contacts and ball mountings, Hertz contacts, no friction"
-                + " in the forces."));
+            "Model: rigid bodies but for contacts and ball mountings, Hertz contacts, no friction in"
+                + " the forces."));
   }
 
-  private static String between(double stuck, double free) {
-    return micrometres(stuck) + TO + micrometres(free);
+  private static String between(double stuck, double free, Unit unit) {
+    String one = motion(stuck, unit);
+    String other = motion(free, unit);
+    return one.equals(other) ? one : one + TO + other;
   }
 
-  private static String micrometres(double metres) {
-    String text = QuantityFormat.fixedNumber(metres, UnitCatalog.UM, 2);
-    return text.equals("-0.00") ? "0.00" : text;
+  private static String motion(double metres, Unit unit) {
+    String text = QuantityFormat.fixedNumber(metres, unit, unit == UnitCatalog.UM ? 2 : 1);
+    return text.matches("-0\\.0+") ? text.substring(1) : text;
   }
 
   private static String part(double component) {
     String text = QuantityFormat.fixedNumber(component / 100, UnitCatalog.PERCENT, 2);
     return text.startsWith("-") ? text : "+" + text;
-  }
-
-  private static String newtons(double force) {
-    return QuantityFormat.significantNumber(force, UnitCatalog.NEWTON, 3);
-  }
-
-  private static String pounds(double force) {
-    return QuantityFormat.significantNumber(force, UnitCatalog.LBF, 3);
   }
 }

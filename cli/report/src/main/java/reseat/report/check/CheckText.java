@@ -1,11 +1,13 @@
 package reseat.report.check;
 
-import reseat.report.form.FigureText;
-import reseat.design.CheckKind;
+import java.util.ArrayList;
 import java.util.List;
-import reseat.check.Finding;
-import reseat.check.Judged;
+import reseat.check.Verdict;
+import reseat.design.AssumedValue;
+import reseat.design.CouplingDesign;
+import reseat.repeatability.ToolChangeOutlook;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
 import reseat.study.CheckResult;
 import reseat.study.SeatedCheck;
@@ -13,10 +15,13 @@ import reseat.study.UnconstrainedCheck;
 import reseat.study.UnseatedCheck;
 
 /**
- * A checked design on one screen: the verdict, the figures that matter, what is wrong and what to
- * change, then the tables.
+ * A checked design on one screen: the verdict, the figures that decide beside their limits, what to
+ * do, what is assumed, the next step; on request everything.
  */
 public final class CheckText {
+
+  /** Assumed values told on a short screen; the rest is counted. */
+  private static final int ASSUMED = 4;
 
   private CheckText() {}
 
@@ -24,78 +29,88 @@ public final class CheckText {
    * Tells a result.
    *
    * @param result what came of checking a design
+   * @param file the design file as it was named, for the next step
+   * @param screen how it is asked for
    * @return lines with their ends, at most {@value Paragraph#WIDTH} letters long
    */
-  public static String of(CheckResult result) {
+  public static String of(CheckResult result, String file, Screen screen) {
     StringBuilder out = new StringBuilder(6000);
     if (!result.design().title().isEmpty()) {
       out.append(Paragraph.of("", result.design().title()));
     }
-    out.append(VerdictWords.line(result.findings())).append('\n');
-    figures(result.findings(), out);
-    out.append(FindingsText.paragraphs(result.findings(), FigureText.BOTH, true));
+    out.append(Paragraph.of("", VerdictWords.line(result.findings()) + statics(result)));
     result.accept(
         new CheckResult.Visitor<Void>() {
           @Override
           public Void unconstrained(UnconstrainedCheck unconstrained) {
+            findings(result, screen, out);
             return null;
           }
 
           @Override
           public Void unseated(UnseatedCheck unseated) {
-            CheckScreen.forces(unseated.standing(), out);
+            findings(result, screen, out);
+            CheckScreen.forces(unseated.standing(), screen, out);
             return null;
           }
 
           @Override
           public Void seated(SeatedCheck seated) {
-            CheckScreen.contacts(seated, out);
-            CheckScreen.stiffness(seated, out);
-            CheckScreen.cases(seated, out);
-            CheckScreen.closing(seated, out);
+            figures(seated, screen, out);
+            findings(result, screen, out);
+            CheckScreen.body(seated, screen, out);
             return null;
           }
         });
+    assumed(result, screen, out);
+    out.append(Paragraph.of("", "Next: " + next(result, file, screen)));
     return out.toString();
   }
 
-  /** The three figures most asked for: lift-off, pressure, motion of the tool point. */
-  private static void figures(List<Finding> findings, StringBuilder out) {
+  private static String statics(CheckResult result) {
+    return result instanceof SeatedCheck s
+            && s.toolChanges().road() == ToolChangeOutlook.Road.NOT_ASKED
+        ? " Tool changes are not counted (--statics)."
+        : "";
+  }
+
+  private static void figures(SeatedCheck check, Screen screen, StringBuilder out) {
     TextTable table = new TextTable("llll", "", "", "", "");
-    boolean any = false;
-    any |= figure(table, "least lift-off factor", tightest(findings, CheckKind.LIFT_OFF, CheckKind.LIFT_OFF));
-    any |=
-        figure(
-            table, "highest pressure", tightest(findings, CheckKind.CONTACT_PRESSURE, CheckKind.CONTACT_PRESSURE));
-    any |= figure(table, "tool point moves", tightest(findings, CheckKind.ERROR_MOTION, CheckKind.PRELOAD_SCATTER));
-    if (any) {
-      out.append(table.text());
+    List<DecidingFigures.Figure> figures = DecidingFigures.of(check, screen.figures());
+    for (DecidingFigures.Figure f : figures) {
+      table.row(f.name(), f.value(), f.limit(), f.where());
     }
+    out.append(table.text());
   }
 
-  private static Finding tightest(List<Finding> findings, CheckKind check, CheckKind orCheck) {
-    Finding tightest = null;
-    for (Finding f : findings) {
-      boolean asked = f.check() == check || f.check() == orCheck;
-      if (asked && f.judged() != Judged.ADVICE && f.limit() != 0) {
-        tightest = tightest == null || f.margin() < tightest.margin() ? f : tightest;
-      }
-    }
-    return tightest;
+  private static void findings(CheckResult result, Screen screen, StringBuilder out) {
+    out.append(FindingsText.paragraphs(result.findings(), screen.figures(), screen.all()));
   }
 
-  private static boolean figure(TextTable table, String name, Finding f) {
-    if (f == null) {
-      return false;
+  private static void assumed(CheckResult result, Screen screen, StringBuilder out) {
+    List<AssumedValue> assumed = result.stated().assumed();
+    if (assumed.isEmpty()) {
+      return;
     }
-    String limit = f.sense() == Finding.Sense.AT_LEAST ? "wanted at least " : "at most ";
-    table.row(
-        name,
-        FigureText.BOTH.of(f.measure(), f.value(), true),
-        limit + FigureText.BOTH.of(f.measure(), f.limit()),
-        f.check() == CheckKind.PRELOAD_SCATTER
-            ? f.check().words() + ", " + f.subject().name()
-            : f.subject().name());
-    return true;
+    List<String> told = new ArrayList<>();
+    int most = screen.all() ? assumed.size() : Math.min(ASSUMED, assumed.size());
+    for (AssumedValue a : assumed.subList(0, most)) {
+      told.add(AssumedWords.of(a, screen.figures(), screen.all()));
+    }
+    int left = assumed.size() - most;
+    out.append(
+        Paragraph.of(
+            "",
+            "Assumed, not stated: "
+                + String.join("; ", told)
+                + (left > 0 ? "; and " + left + " more (--all)." : ".")));
+  }
+
+  private static String next(CheckResult result, String file, Screen screen) {
+    CouplingDesign design = result.design();
+    String quoted = file.contains(" ") ? '"' + file + '"' : file;
+    return result.verdict() == Verdict.HOLDS && !design.preloads().isEmpty()
+        ? screen.call() + " report " + quoted + " -o report"
+        : screen.call() + " check " + quoted + " --all";
   }
 }

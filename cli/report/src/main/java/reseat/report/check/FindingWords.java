@@ -136,6 +136,8 @@ public final class FindingWords {
           AT_THE_TARGET,
           HANG_UP,
           EASE_SEATING,
+          HOLDERS_MISFIT,
+          HOLDERS_APART,
           SURELY_SEATS,
           SEATING_NOT_LOOKED_AT,
           MOSTLY_FROM,

@@ -49,6 +49,16 @@ final class UseWords {
               + " simulated tool changes hang up on friction ("
               + s.amount(0)
               + "); at most 0.1 % is allowed.";
+      case HOLDERS_MISFIT ->
+          s.amount(0) + " of " + s.amount(1) + " holders do not fit their post.";
+      case HOLDERS_APART ->
+          "95 % of the holders stand within ± "
+              + s.amount(1)
+              + " of their mean along "
+              + s.name(0)
+              + "; ± "
+              + s.amount(2)
+              + " is wanted.";
       case SURELY_SEATS -> "every tool change seats: friction stays well below the seating limit.";
       case SEATING_NOT_LOOKED_AT ->
           "friction comes near to the seating limit, and tool changes were not simulated.";

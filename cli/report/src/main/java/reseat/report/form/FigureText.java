@@ -113,6 +113,36 @@ public record FigureText(UnitSystem system) {
   }
 
   /**
+   * Writes a scatter by two figures of the largest beside it, without its unit.
+   *
+   * @param si m
+   * @param largest the largest of those that stand together, m
+   * @return for instance {@code 0.24}; in both systems the metric number
+   */
+  public String scatterNumber(double si, double largest) {
+    Unit unit = scatterIn(largest);
+    double size = unit.fromSi(largest);
+    int decimals = size <= 0 ? 0 : (int) Math.max(0, Math.min(4, 1 - Math.floor(Math.log10(size))));
+    return QuantityFormat.fixedNumber(si, unit, decimals);
+  }
+
+  /**
+   * Returns the unit of {@link #scatterNumber}.
+   *
+   * @param largest the largest of those that stand together, m
+   * @return its symbol
+   */
+  public String scatterUnit(double largest) {
+    return scatterIn(largest).symbol();
+  }
+
+  private Unit scatterIn(double largest) {
+    return system == UnitSystem.INCH
+        ? UnitCatalog.UIN
+        : largest < 0.05e-6 ? UnitCatalog.NM : UnitCatalog.UM;
+  }
+
+  /**
    * Writes two lengths in one unit, that of the larger.
    *
    * @param least m

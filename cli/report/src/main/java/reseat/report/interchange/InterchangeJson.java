@@ -1,5 +1,8 @@
 package reseat.report.interchange;
 
+import java.util.List;
+import reseat.check.Finding;
+import reseat.report.check.FindingsJson;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
@@ -34,9 +37,11 @@ public final class InterchangeJson {
   private final CouplingDesign design;
   private final ScatterJson spread;
   private final InterchangeResult result;
+  private final List<Finding> findings;
 
-  private InterchangeJson(InterchangeStudy study) {
+  private InterchangeJson(InterchangeStudy study, List<Finding> findings) {
     this.study = study;
+    this.findings = findings;
     design = study.design();
     spread = new ScatterJson(json, design.axes());
     result = study.simulated();
@@ -46,16 +51,17 @@ public final class InterchangeJson {
    * Writes the result.
    *
    * @param study what came of it
+   * @param findings those of the check of the design, and of the holders
    * @return a whole JSON text
    */
-  public static String of(InterchangeStudy study) {
-    return new InterchangeJson(study).text();
+  public static String of(InterchangeStudy study, List<Finding> findings) {
+    return new InterchangeJson(study, findings).text();
   }
 
   private String text() {
     json.beginObject();
     json.key("title").value(design.title());
-    json.key("holds").value(study.holds());
+    FindingsJson.verdict(json, findings);
     json.key("posts").value(result.plan().posts());
     json.key("holders").value(result.plan().holders());
     json.key("seed").value(result.plan().seed());
@@ -92,7 +98,7 @@ public final class InterchangeJson {
     json.beginObject();
     spread.machineAxis(result.own(), k);
     json.key("wanted_m").value(study.wish().within());
-    json.key("holds").value(study.holds(k));
+    json.key("holds").value(study.keepsWithin(k));
     json.key("repeatability_sd_m").value(s.repeatability().component(k));
     json.key("between_holders_sd_m").value(s.withoutTable().component(k));
     json.key("with_offset_table_sd_m").value(s.withTable().component(k));

@@ -1,5 +1,9 @@
 package reseat.report.interchange;
 
+import java.util.List;
+import reseat.report.form.Screen;
+import reseat.check.Finding;
+import reseat.report.check.VerdictWords;
 import java.util.Locale;
 import java.util.Map;
 import reseat.design.CouplingDesign;
@@ -28,9 +32,13 @@ public final class InterchangeText {
   private final InterchangeStudy study;
   private final CouplingDesign design;
   private final InterchangeResult result;
+  private final List<Finding> findings;
+  private final Screen screen;
 
-  private InterchangeText(InterchangeStudy study) {
+  private InterchangeText(InterchangeStudy study, List<Finding> findings, Screen screen) {
     this.study = study;
+    this.findings = findings;
+    this.screen = screen;
     design = study.design();
     result = study.simulated();
   }
@@ -39,10 +47,12 @@ public final class InterchangeText {
    * Tells a result.
    *
    * @param study what came of it
+   * @param findings those of the check of the design, and of the holders
+   * @param screen how it is asked for
    * @return lines with their ends
    */
-  public static String of(InterchangeStudy study) {
-    return new InterchangeText(study).text();
+  public static String of(InterchangeStudy study, List<Finding> findings, Screen screen) {
+    return new InterchangeText(study, findings, screen).text();
   }
 
   private String text() {
@@ -50,12 +60,15 @@ public final class InterchangeText {
     if (!design.title().isEmpty()) {
       out.append(Paragraph.of("", design.title()));
     }
-    out.append(Paragraph.of("", verdict()));
+    out.append(Paragraph.of("", VerdictWords.line(findings)));
+    out.append(Paragraph.of("", drawn()));
     misfits(out);
     words(out);
     spread(out);
-    linear(out);
-    out.append(InterchangeRankingText.of(study));
+    if (screen.all()) {
+      linear(out);
+      out.append(InterchangeRankingText.of(study));
+    }
     study.advice().ifPresent(a -> out.append(ToleranceAdviceText.of(a, design)));
     offsets(out);
     out.append('\n')
@@ -68,7 +81,7 @@ public final class InterchangeText {
     return out.toString();
   }
 
-  private String verdict() {
+  private String drawn() {
     InterchangePlan plan = result.plan();
     String drawn =
         plan.posts() == 1
@@ -81,8 +94,7 @@ public final class InterchangeText {
                 + " do not fit ("
                 + Shown.figures(100.0 * result.misfits() / (plan.posts() * plan.holders()), 2)
                 + " %)";
-    return (study.holds() ? "HOLDS: " : "FAILS: ")
-        + drawn
+    return drawn
         + " (seed "
         + plan.seed()
         + "), "
@@ -97,7 +109,7 @@ public final class InterchangeText {
     }
     StringBuilder missed = new StringBuilder();
     for (int k = 0; k < 3; k++) {
-      if (!study.holds(k)) {
+      if (!study.keepsWithin(k)) {
         missed.append(missed.length() == 0 ? "" : " and ").append(axis(k));
       }
     }

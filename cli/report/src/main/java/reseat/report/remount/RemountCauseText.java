@@ -1,5 +1,6 @@
 package reseat.report.remount;
 
+import reseat.report.form.Screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +20,42 @@ public final class RemountCauseText {
 
   private RemountCauseText() {}
 
-  public static String of(CouplingDesign design, CauseShares shares) {
+  public static String of(CouplingDesign design, CauseShares shares, Screen screen) {
+    return screen.all() ? whole(design, shares) : brief(design, shares, screen);
+  }
+
+  /** Each cause alone: its standard deviation and its share of the variance, axis by axis. */
+  private static String brief(CouplingDesign design, CauseShares shares, Screen screen) {
+    if (shares.mounts() - shares.dropped() < 2) {
+      return "What causes it cannot be told: too few changes seat.\n";
+    }
+    double largest = 0;
+    for (CauseShares.Share s : shares.causes()) {
+      for (int k = 0; k < 3; k++) {
+        largest = Math.max(largest, s.alone().component(k));
+      }
+    }
+    String unit = screen.figures().scatterUnit(largest);
+    List<String> head = new ArrayList<>(List.of("cause alone, s in " + unit));
+    for (int k = 0; k < 3; k++) {
+      head.add(design.axes().axis(k).name());
+      head.add("share");
+    }
+    head.add("assumed from change to change");
+    TextTable table = new TextTable("lrrrrrrl", head.toArray(String[]::new));
+    for (CauseShares.Share s : shares.causes()) {
+      List<String> row = new ArrayList<>(List.of(s.cause().words()));
+      for (int k = 0; k < 3; k++) {
+        row.add(screen.figures().scatterNumber(s.alone().component(k), largest));
+        row.add(percent(s.first().component(k)) + " %");
+      }
+      row.add(assumed(s.cause(), design));
+      table.row(row.toArray(String[]::new));
+    }
+    return table.text();
+  }
+
+  private static String whole(CouplingDesign design, CauseShares shares) {
     if (shares.mounts() - shares.dropped() < 2) {
       return "\nWhat causes it cannot be told: every mount failed with one luck or another.\n";
     }

@@ -1,5 +1,6 @@
 package reseat.report.remount;
 
+import reseat.report.check.FindingsJson;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.remount.CauseShares;
@@ -42,7 +43,7 @@ public final class RemountJson {
   private String text() {
     json.beginObject();
     json.key("title").value(design.title());
-    json.key("holds").value(study.holds());
+    FindingsJson.verdict(json, study.check().findings());
     json.key("mounts").value(scatter.plan().mounts());
     json.key("failed").value(scatter.failed());
     json.key("seed").value(scatter.plan().seed());
@@ -70,7 +71,7 @@ public final class RemountJson {
     json.beginObject();
     spread.machineAxis(scatter.toolPoint(), k);
     json.key("wanted_m").value(design.targets().repeatability().limit(k));
-    json.key("holds").value(study.holds(k));
+    json.key("coverage").value(design.targets().coverage().share());
     json.end();
   }
 

@@ -1,9 +1,12 @@
 package reseat.report.remount;
 
+import reseat.report.check.VerdictWords;
+import reseat.design.Coverage;
+import reseat.report.form.FigureText;
+import reseat.report.form.Screen;
 import java.util.Locale;
 import reseat.design.CouplingDesign;
 import reseat.numerics.VectorScatter;
-import reseat.remount.RemountPlan;
 import reseat.remount.RemountScatter;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
@@ -18,12 +21,14 @@ public final class RemountText {
   private static final long TWO_FIGURES_FROM = 201;
 
   private final RemountStudy study;
+  private final Screen screen;
   private final CouplingDesign design;
   private final RemountScatter scatter;
   private final int figures;
 
-  private RemountText(RemountStudy study) {
+  private RemountText(RemountStudy study, Screen screen) {
     this.study = study;
+    this.screen = screen;
     design = study.design();
     scatter = study.scatter();
     figures = figures(scatter.seated());
@@ -38,72 +43,61 @@ public final class RemountText {
    * Writes the result.
    *
    * @param study what came of the simulation
+   * @param file the design file as it was named, for the next step
+   * @param screen how it is asked for
    * @return text of whole lines
    */
-  public static String of(RemountStudy study) {
-    return new RemountText(study).text();
+  public static String of(RemountStudy study, String file, Screen screen) {
+    return new RemountText(study, screen).text(file);
   }
 
-  private String text() {
+  private String text(String file) {
     StringBuilder out = new StringBuilder(6000);
     if (!design.title().isEmpty()) {
       out.append(Paragraph.of("", design.title()));
     }
-    out.append(Paragraph.of("", verdict()));
+    out.append(Paragraph.of("", VerdictWords.line(study.check().findings())));
+    out.append(Paragraph.of("", simulated()));
     failures(out);
-    if (scatter.seated() > 1) {
+    if (study.tellsScatter()) {
       repeatability(out);
-      place(out);
-      rotation(out);
+      if (screen.all()) {
+        place(out);
+        rotation(out);
+      }
       after(out);
     }
-    study.causes().ifPresent(c -> out.append(RemountCauseText.of(design, c)));
-    out.append(SeatingText.of(study));
-    if (scatter.seated() > 1) {
+    study.causes().ifPresent(c -> out.append(RemountCauseText.of(design, c, screen)));
+    out.append(SeatingText.of(study, screen));
+    if (study.tellsScatter() && screen.all()) {
       bounds(out);
     }
-    out.append('\n')
-        .append(
-            Paragraph.of(
-                "",
-                "Not in the model: partial slip inside a contact patch, wear and wear-in, creep of"
+    out.append(
+        Paragraph.of(
+            "",
+            screen.all()
+                ? "Not in the model: partial slip inside a contact patch, wear and wear-in, creep of"
                     + " bonds, impact, vibration, bending of plate and holder, dirt beyond the film"
-                    + " stated. A remount test shows what these add."));
+                    + " stated. A remount test shows what these add."
+                : "Not in the model: wear, creep, impact, bending, dirt beyond the film stated. A"
+                    + " remount test shows what these add."));
+    out.append(Paragraph.of("", "Next: " + screen.call() + " check " + file));
     return out.toString();
   }
 
-  private String verdict() {
-    RemountPlan plan = scatter.plan();
-    StringBuilder missed = new StringBuilder();
-    for (int k = 0; k < 3; k++) {
-      if (scatter.seated() > 1 && !study.holds(k)) {
-        missed.append(missed.length() == 0 ? "" : " and ").append(axis(k));
-      }
-    }
-    String seated =
-        scatter.failed() == 0
-            ? "all seated"
-            : scatter.failed() + " of them fail (" + percent(scatter.failed(), plan.mounts()) + ")";
-    boolean asked = false;
-    for (int k = 0; k < 3; k++) {
-      asked |= !Double.isInfinite(target(k));
-    }
-    String kept =
-        scatter.seated() < 2
-            ? "there is no scatter to speak of."
-            : missed.length() > 0
-                ? "the tool point scatters beyond its target along " + missed + "."
-                : asked
-                    ? "the tool point keeps within its targets."
-                    : "no target is stated for the tool point.";
-    return (study.holds() ? "HOLDS: " : "FAILS: ")
-        + plan.mounts()
+  private String simulated() {
+    long all = scatter.plan().mounts();
+    return all
         + " tool changes simulated (seed "
-        + plan.seed()
-        + "), "
-        + seated
-        + "; "
-        + kept;
+        + scatter.plan().seed()
+        + "): "
+        + (scatter.failed() == 0
+            ? "all seat."
+            : scatter.failed()
+                + " do not seat ("
+                + percent(scatter.failed(), all)
+                + ")"
+                + (study.tellsScatter() ? "." : "; no scatter is told of a coupling that hangs up."));
   }
 
   private static String percent(long part, long whole) {
@@ -122,41 +116,40 @@ public final class RemountText {
 
   private void repeatability(StringBuilder out) {
     VectorScatter tool = scatter.toolPoint();
-    TextTable table =
-        new TextTable("lllllll", "axis", "± 95 %", "", "standard deviation s", "wanted", "", "");
+    Coverage coverage = design.targets().coverage();
+    double largest = 0;
     for (int k = 0; k < 3; k++) {
-      double band = tool.band().component(k);
-      double deviation = tool.deviation().component(k);
-      boolean none = Double.isInfinite(target(k));
+      largest = Math.max(largest, tool.band().component(k));
+    }
+    FigureText f = screen.figures();
+    String unit = f.scatterUnit(largest);
+    TextTable table =
+        new TextTable(
+            "lrrrr",
+            "tool point, " + unit,
+            "95 % within ±",
+            "s",
+            "target ± (" + coverage.written() + ")",
+            "mean shift");
+    for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          "± " + Shown.small(band, figures),
-          deviation > 0 ? String.format(Locale.ROOT, "= %.2f s", band / deviation) : "",
-          Shown.small(deviation, figures),
-          none ? "-" : "± " + Shown.small(target(k)),
-          none ? "" : study.holds(k) ? "holds" : "FAILS",
-          none ? "" : share(band / target(k)));
+          f.scatterNumber(tool.band().component(k), largest),
+          f.scatterNumber(tool.deviation().component(k), largest),
+          Double.isInfinite(target(k)) ? "-" : f.scatterNumber(target(k), largest),
+          f.scatterNumber(known(tool, k), largest));
     }
-    out.append("\nScatter of the tool point about its mean place\n")
-        .append(table.text())
-        .append(
-            Paragraph.of(
-                "  ",
-                "± 95 %: half-width about the mean that holds 95 % of the mounts. "
-                    + sampleWords()));
+    out.append(table.text());
+    out.append(Paragraph.of("  ", coverage.words() + ". " + sampleWords()));
   }
 
   private String sampleWords() {
     double part = 1.96 / Math.sqrt(2.0 * (scatter.seated() - 1));
     return String.format(
         Locale.ROOT,
-        "With %d mounts s is known within about %s %% (95 %% confidence).",
+        "With %d changes s is known within about %s %%.",
         scatter.seated(),
         Shown.plain(100 * part, 2));
-  }
-
-  private static String share(double ofTarget) {
-    return String.format(Locale.ROOT, "uses %.0f %%", 100 * ofTarget);
   }
 
   private void place(StringBuilder out) {
@@ -233,7 +226,7 @@ public final class RemountText {
           Shown.small(study.bound().toolPoint().component(k)),
           "± " + Shown.small(scatter.toolPoint().band().component(k), figures));
     }
-    out.append("\nClosed upper scales of friction beside the simulation\n")
+    out.append("\nRule-of-thumb upper bound from friction, for comparison\n")
         .append(table.text())
         .append(
             Paragraph.of(

@@ -1,5 +1,6 @@
 package reseat.report.remount;
 
+import reseat.report.form.Screen;
 import java.util.Locale;
 import reseat.design.Friction;
 import reseat.remount.SelfSeating;
@@ -13,7 +14,29 @@ public final class SeatingText {
 
   private SeatingText() {}
 
-  public static String of(RemountStudy study) {
+  public static String of(RemountStudy study, Screen screen) {
+    return screen.all() ? whole(study) : brief(study);
+  }
+
+  /** The lowest friction at which the holder sticks, by hand and by preload. */
+  private static String brief(RemountStudy study) {
+    Friction f = study.design().friction();
+    return Paragraph.of(
+        "",
+        "Seats by itself below a friction of "
+            + limit(study.byHand().oneOpen().get(0).limitFriction())
+            + " pushed by hand ("
+            + Shown.force(study.design().remount().seatingForce())
+            + "), "
+            + limit(study.byPreload().oneOpen().get(0).limitFriction())
+            + " under full preload; expected "
+            + number(f.low())
+            + " to "
+            + number(f.high())
+            + ".");
+  }
+
+  private static String whole(RemountStudy study) {
     Friction f = study.design().friction();
     TextTable table =
         new TextTable(

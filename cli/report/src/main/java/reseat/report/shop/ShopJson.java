@@ -39,7 +39,7 @@ public final class ShopJson {
   private String text(Map<String, Double> rises) {
     json.beginObject();
     json.key("title").value(study.design().title());
-    json.key("holds").value(study.holds());
+    FindingsJson.verdict(json, study.check().findings());
     json.key("gauge").beginArray();
     study.readings().forEach(this::reading);
     json.end();

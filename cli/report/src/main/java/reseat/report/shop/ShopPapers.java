@@ -121,11 +121,6 @@ public final class ShopPapers {
         wrong.add(f.check().words());
       }
     }
-    for (Clearance c : study.clearances()) {
-      if (!c.holds()) {
-        wrong.add("gap of " + c.place().name());
-      }
-    }
     return wrong.isEmpty()
         ? ""
         : NOT_SO
