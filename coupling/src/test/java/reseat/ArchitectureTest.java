@@ -41,6 +41,7 @@ class ArchitectureTest {
           "designfile",
           "equilibrium",
           "remount",
+          "repeatability",
           "interchange",
           "readings",
           "budget",
