@@ -47,6 +47,7 @@ class ArchitectureTest {
           "designfile",
           "equilibrium",
           "remount",
+          "repeatability",
           "interchange",
           "readings",
           "budget",

@@ -1,0 +1,341 @@
+package reseat.repeatability;
+
+import java.util.ArrayList;
+import java.util.List;
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
+import reseat.equilibrium.Equilibrium;
+import reseat.numerics.Lu6;
+import reseat.numerics.Spread;
+import reseat.remount.SelfSeating;
+
+/**
+ * Whether friction may keep the holder from its seats: the share of tool changes that hang up,
+ * without simulation.
+ *
+ * <p>A way home ends badly where a contact would have to pull. With the slips of that way and one
+ * friction for all contacts that happens beyond a limit; about it, a contact's own friction counts
+ * with a weight, by the derivative of the force that vanishes. The friction that counts then
+ * scatters about the level by the root sum square of the weights, and the share of changes beyond
+ * the limit follows way by way. Ways are drawn as the simulation draws them: one, two or three
+ * contacts close last, at even and at uneven rates.
+ *
+ * <p>Slip directions are those of the holder in its place at rest.
+ */
+public final class SeatingDoubt {
+
+  /** What can be said without simulation. */
+  public enum Answer {
+    /** Fewer than one change in ten thousand hangs up. */
+    SEATS,
+    /** Too near to call: tool changes must be simulated. */
+    IN_DOUBT,
+    /** More than one change in a hundred hangs up. */
+    HANGS_UP
+  }
+
+  /** Share of changes that hang up below which the holder surely seats. */
+  public static final double FEW = 1e-4;
+
+  /** Share of changes that hang up above which the holder surely does not seat. */
+  public static final double MANY = 1e-2;
+
+  private static final int N = SeatedContacts.N;
+  private static final double RESOLUTION = 5e-4;
+
+  /** Friction up to which the last stages are looked at. */
+  private static final double COMMON = 1;
+
+  private static final int ALL = -1;
+
+  /** Closing rates of two contacts, and the chance of each pair. */
+  private static final double[][] PAIRS = {{1, 1, 0.5}, {1, 0.25, 0.25}, {0.25, 1, 0.25}};
+
+  /** Closing rates of three contacts, and the chance of each triple. */
+  private static final double[][] TRIPLES = {
+    {1, 1, 1, 0.25}, {1, 0.4, 0.4, 0.25}, {0.4, 1, 0.4, 0.25}, {0.4, 0.4, 1, 0.25}
+  };
+
+  /**
+   * Where one way home ends badly.
+   *
+   * @param chance chance of this way
+   * @param limit friction, the same at all contacts, from which on it hangs up or tips off
+   * @param weight root sum square of the weights of the contacts' own friction at the limit
+   * @param kurtosis excess kurtosis of the weighted sum over that of a contact's friction
+   */
+  private record Way(double chance, double limit, double weight, double kurtosis) {}
+
+  private final CouplingDesign design;
+  private final List<Way> ways = new ArrayList<>();
+  private final double lowest;
+  private final double lastStage;
+  private final double[][] slipOf = new double[N][SeatedContacts.TANGENTS];
+
+  private final SeatedContacts at;
+  private double[] load = new double[N];
+  private final Lu6 statics = new Lu6();
+  private final double[] matrix = new double[N * N];
+  private final double[] force = new double[N];
+  private final double[] slope = new double[3 * N];
+  private final double[] slip = new double[SeatedContacts.TANGENTS];
+
+  private SeatingDoubt(Equilibrium standing) {
+    at = new SeatedContacts(standing);
+    design = at.design();
+    double all = 0;
+    for (Preload p : design.preloads()) {
+      all += p.force();
+    }
+    double share = all > 0 ? Math.min(1, design.remount().seatingForce() / all) : 1;
+    SteadySlide.flatten(design.weight(), load);
+    for (Preload p : design.preloads()) {
+      SteadySlide.flatten(p.load().times(share), load);
+    }
+    takeSlips();
+    look();
+    double least = SelfSeating.GREATEST;
+    for (Way w : ways) {
+      least = Math.min(least, w.limit());
+    }
+    lowest = least;
+    double last = lastStage();
+    load = new double[N];
+    SteadySlide.flatten(design.standingLoad(), load);
+    lastStage = Math.min(last, lastStage());
+  }
+
+  /**
+   * Looks at the last slide home under weight and seating force.
+   *
+   * @param standing the coupling at rest, six contacts
+   * @return what is known of its seating
+   * @throws ArithmeticException if the contacts do not constrain the holder
+   */
+  public static SeatingDoubt of(Equilibrium standing) {
+    return new SeatingDoubt(standing);
+  }
+
+  private void takeSlips() {
+    double[] twist = new double[N];
+    for (int i = 0; i < N; i++) {
+      double[] unit = new double[N];
+      unit[i] = 1;
+      at.move(unit, new double[3 * N], twist, slipOf[i]);
+    }
+  }
+
+  /** Lowest friction at which one contact closes last and stalls, up to {@link #COMMON}. */
+  private double lastStage() {
+    double least = SelfSeating.GREATEST;
+    double[] rates = new double[N];
+    for (int i = 0; i < N; i++) {
+      rates[i] = 1;
+      takeSlopes(rates);
+      rates[i] = 0;
+      least = Math.min(least, limit(COMMON, i));
+    }
+    return least;
+  }
+
+  private void look() {
+    double[] rates = new double[N];
+    // no contact's own friction is beyond, whichever level of the range is asked about
+    double most = design.friction().high() * (1 + design.remount().friction().limit());
+    for (int i = 0; i < N; i++) {
+      rates[i] = 1;
+      take(rates, 1.0 / 18, most);
+      for (int j = i + 1; j < N; j++) {
+        for (double[] pair : PAIRS) {
+          rates[i] = pair[0];
+          rates[j] = pair[1];
+          take(rates, pair[2] / 45, most);
+        }
+        for (int k = j + 1; k < N; k++) {
+          for (double[] triple : TRIPLES) {
+            rates[i] = triple[0];
+            rates[j] = triple[1];
+            rates[k] = triple[2];
+            take(rates, triple[3] / 60, most);
+          }
+          rates[k] = 0;
+        }
+        rates[j] = 0;
+      }
+      rates[i] = 0;
+    }
+  }
+
+  private void take(double[] rates, double chance, double most) {
+    takeSlopes(rates);
+    ways.add(way(chance, limit(most, ALL)));
+  }
+
+  /** Friction on the holder, per normal force and friction coefficient. */
+  private void takeSlopes(double[] rates) {
+    for (int t = 0; t < slip.length; t++) {
+      slip[t] = 0;
+      for (int i = 0; i < N; i++) {
+        slip[t] += rates[i] * slipOf[i][t];
+      }
+    }
+    for (int i = 0; i < N; i++) {
+      double a = slip[2 * i];
+      double b = slip[2 * i + 1];
+      double speed = rates[i] > 0 ? 0 : Math.sqrt(a * a + b * b);
+      for (int k = 0; k < 3; k++) {
+        slope[3 * i + k] =
+            speed > 0 ? -(a * at.axis[6 * i + k] + b * at.axis[6 * i + 3 + k]) / speed : 0;
+      }
+    }
+  }
+
+  /** Friction up to which a contact, or all of them, stay pressed. */
+  private double limit(double most, int contact) {
+    double bad = most;
+    if (pressed(bad, contact)) {
+      return SelfSeating.GREATEST;
+    }
+    double good = 0;
+    while (bad - good > RESOLUTION) {
+      double middle = (good + bad) / 2;
+      if (pressed(middle, contact)) {
+        good = middle;
+      } else {
+        bad = middle;
+      }
+    }
+    return good;
+  }
+
+  private boolean pressed(double mu, int contact) {
+    at.copyNormals(matrix);
+    for (int i = 0; i < N; i++) {
+      at.wrench(i, slope, 3 * i, mu, matrix, i);
+    }
+    if (!statics.factor(matrix)) {
+      return false;
+    }
+    for (int k = 0; k < N; k++) {
+      force[k] = -load[k];
+    }
+    statics.solve(force, force);
+    for (int i = 0; i < N; i++) {
+      if (!(force[i] > 0) && (contact == ALL || contact == i)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Weights of the contacts' own friction where the force that vanishes first does so. */
+  private Way way(double chance, double limit) {
+    if (limit >= SelfSeating.GREATEST || !pressed(limit, ALL)) {
+      return new Way(chance, limit, 1, 1);
+    }
+    int first = 0;
+    for (int i = 1; i < N; i++) {
+      first = force[i] < force[first] ? i : first;
+    }
+    double[] row = new double[N];
+    row[first] = 1;
+    statics.solveTransposed(row, row);
+    double[] column = new double[N * N];
+    double sum = 0;
+    double squares = 0;
+    double fourths = 0;
+    for (int i = 0; i < N; i++) {
+      at.wrench(i, slope, 3 * i, force[i], column, i);
+      double w = 0;
+      for (int k = 0; k < N; k++) {
+        w += row[k] * column[N * k + i];
+      }
+      sum += w;
+      squares += w * w;
+      fourths += w * w * w * w;
+    }
+    if (!(squares > 0)) {
+      return new Way(chance, limit, 1, 1);
+    }
+    return new Way(
+        chance, limit, Math.sqrt(squares) / Math.abs(sum), fourths / (squares * squares));
+  }
+
+  /**
+   * Returns the lowest friction at which a way home ends badly.
+   *
+   * @return the same friction at all contacts; {@value SelfSeating#GREATEST} if none does at the
+   *     greatest friction expected with its scatter on top
+   */
+  public double lowestLimit() {
+    return lowest;
+  }
+
+  /**
+   * Returns the lowest friction at which the last stage of a slide home, one contact open, stalls,
+   * by hand or under the full preload.
+   *
+   * @return the same friction at all contacts; {@value SelfSeating#GREATEST} if none up to 1
+   */
+  public double lastStageLimit() {
+    return lastStage;
+  }
+
+  /**
+   * Returns how near the holder is to jamming in the last stage of its slide home.
+   *
+   * @return greatest friction expected over {@link #lastStageLimit()}; {@link LinearScatter} holds
+   *     within 15 % below 0.8
+   */
+  public double jamming() {
+    return lastStage > 0 ? design.friction().high() / lastStage : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Estimates how many tool changes hang up.
+   *
+   * @param level friction about which the contacts' own friction scatters from change to change; no
+   *     more than the greatest that the design expects
+   * @return share of the changes, 0 to 1
+   */
+  public double shareAt(double level) {
+    Spread spread = design.remount().friction();
+    double sd = level * spread.standardDeviation();
+    double share = 0;
+    for (Way w : ways) {
+      double room = w.limit() - level;
+      double reach = sd * w.weight();
+      if (Math.abs(room) >= level * spread.limit() * ROOT_CONTACTS * w.weight() || reach == 0) {
+        share += room <= 0 ? w.chance() : 0;
+      } else {
+        double kurtosis = spread.shape().excessKurtosis() * w.kurtosis();
+        double outside = 1 - SymmetricBand.share(kurtosis, Math.abs(room) / reach);
+        share += w.chance() * (room > 0 ? outside / 2 : 1 - outside / 2);
+      }
+    }
+    return Math.max(0, share);
+  }
+
+  /** No weighted sum of six deviations is beyond this many times limit and root sum square. */
+  private static final double ROOT_CONTACTS = Math.sqrt(N);
+
+  /**
+   * Says what is known without simulation, at the nominal friction as the simulation takes it.
+   *
+   * @return whether tool changes seat
+   */
+  public Answer answer() {
+    return answerAt(design.friction().nominal());
+  }
+
+  /**
+   * Says what is known without simulation.
+   *
+   * @param level friction about which the contacts' own friction scatters from change to change
+   * @return whether tool changes seat
+   */
+  public Answer answerAt(double level) {
+    double share = shareAt(level);
+    return share < FEW ? Answer.SEATS : share > MANY ? Answer.HANGS_UP : Answer.IN_DOUBT;
+  }
+}
