@@ -43,8 +43,7 @@ public final class AcceptedDecisions {
               Measure.of(d.kind()),
               Statement.of(Said.UNUSUAL_VALUE, d.key(), d.message()),
               Statement.of(Said.MEND_OR_ACCEPT, d.confirmation()));
-      found.add(
-          d.confirmedBy(accepted) ? finding.accepted(reason(d, accepted)) : finding);
+      found.add(d.confirmedBy(accepted) ? finding.accepted(reason(d, accepted)) : finding);
     }
     return found;
   }

@@ -1,6 +1,7 @@
 package reseat.check;
 
 import reseat.units.QuantityKind;
+
 /** What numbers of findings measure, and the SI unit that they stand in. */
 public enum Measure {
   /** A plain factor, such as 1.5 times. */

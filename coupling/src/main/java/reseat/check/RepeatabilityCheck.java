@@ -47,7 +47,10 @@ public final class RepeatabilityCheck {
 
   private static Finding seating(ToolChangeOutlook o) {
     double allowed = ToolChangeOutlook.MAY_HANG_UP;
-    double least = o.changes() > 0 ? o.hungUpLeast() : o.seating() == SeatingDoubt.Answer.HANGS_UP ? SeatingDoubt.MANY : 0;
+    double least =
+        o.changes() > 0
+            ? o.hungUpLeast()
+            : o.seating() == SeatingDoubt.Answer.HANGS_UP ? SeatingDoubt.MANY : 0;
     double most = o.hungUpMost();
     if (least > allowed) {
       return finding(Judged.FAILS, least, LimitBasis.MECHANICS, hangUp(o));
@@ -70,7 +73,8 @@ public final class RepeatabilityCheck {
     return Statement.of(
         Said.HANG_UP,
         Argument.computed(
-            Measure.SHARE, o.changes() == 0 ? SeatingDoubt.MANY : (double) o.hungUp() / o.changes()),
+            Measure.SHARE,
+            o.changes() == 0 ? SeatingDoubt.MANY : (double) o.hungUp() / o.changes()),
         Argument.amount(Measure.COUNT, o.changes()),
         Argument.amount(Measure.COUNT, o.hungUp()));
   }
@@ -128,6 +132,9 @@ public final class RepeatabilityCheck {
       }
     }
     return Statement.of(
-        Said.MOSTLY_FROM, axis, most, Argument.computed(Measure.SHARE, linear.get().share(most, k)));
+        Said.MOSTLY_FROM,
+        axis,
+        most,
+        Argument.computed(Measure.SHARE, linear.get().share(most, k)));
   }
 }

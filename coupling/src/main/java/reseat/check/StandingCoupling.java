@@ -1,6 +1,5 @@
 package reseat.check;
 
-import reseat.repeatability.ToolChangeOutlook;
 import java.util.List;
 import java.util.function.Function;
 import reseat.contact.ContactLimits;
@@ -12,6 +11,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.SelfSeating;
 import reseat.remount.WaysHome;
+import reseat.repeatability.ToolChangeOutlook;
 
 /**
  * A coupling at rest with all contacts pressed, and what checks read of it, each found when first

@@ -44,7 +44,8 @@ public record Subject(Kind kind, String name) {
    * @return true if it is its name, or one of its names
    */
   public boolean isCalled(String called) {
-    return name.equals(called) || (!called.isEmpty() && List.of(name.split(", ", -1)).contains(called));
+    return name.equals(called)
+        || (!called.isEmpty() && List.of(name.split(", ", -1)).contains(called));
   }
 
   /**

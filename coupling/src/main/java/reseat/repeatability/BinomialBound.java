@@ -1,11 +1,11 @@
 package reseat.repeatability;
 
-import org.apache.commons.math3.special.Beta;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.special.Beta;
 
 /**
- * Bounds on a share of which a number of trials were seen, each 95 % sure (Clopper and Pearson 1934:
- * quantiles of the beta distribution).
+ * Bounds on a share of which a number of trials were seen, each 95 % sure (Clopper and Pearson
+ * 1934: quantiles of the beta distribution).
  */
 final class BinomialBound {
 

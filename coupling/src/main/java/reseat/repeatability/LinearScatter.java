@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
+import reseat.design.Coverage;
 import reseat.design.MachineAxes;
 import reseat.design.Preload;
 import reseat.equilibrium.Equilibrium;

@@ -1,10 +1,10 @@
 package reseat.sizing;
 
-import reseat.check.Depth;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import reseat.check.Depth;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.check.OrderedCheck;
@@ -80,7 +80,8 @@ public final class CandidateCheck {
   }
 
   private Judgement standing(Equilibrium standing, double size) {
-    StandingCoupling coupling = new StandingCoupling(standing, family::limits, false, Depth.CLOSED_FORM);
+    StandingCoupling coupling =
+        new StandingCoupling(standing, family::limits, false, Depth.CLOSED_FORM);
     double stiffness = 0;
     double pressure = 0;
     for (OrderedCheck check : OrderedCheck.thatCanFail()) {

@@ -1,12 +1,10 @@
 package reseat.study;
 
-import reseat.making.ClearanceCheck;
-import reseat.making.Clearance;
-import reseat.check.Depth;
-import reseat.check.AcceptedDecisions;
 import java.util.ArrayList;
 import java.util.List;
+import reseat.check.AcceptedDecisions;
 import reseat.check.ConstraintCheck;
+import reseat.check.Depth;
 import reseat.check.Finding;
 import reseat.check.GrooveDirectionCheck;
 import reseat.check.LiftOffCheck;
@@ -21,6 +19,8 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
+import reseat.making.Clearance;
+import reseat.making.ClearanceCheck;
 
 /** The whole design at a glance. */
 public final class CheckStudy {
@@ -81,8 +81,7 @@ public final class CheckStudy {
     findings.addAll(OrderedCheck.all(coupling));
     if (!design.shop().keepClear().isEmpty()) {
       findings.addAll(
-          ClearanceCheck.of(
-              Clearance.all(standing, coupling.cases(), coupling.preloadScatter())));
+          ClearanceCheck.of(Clearance.all(standing, coupling.cases(), coupling.preloadScatter())));
     }
     return new SeatedCheck(
         stated,

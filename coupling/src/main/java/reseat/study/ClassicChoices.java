@@ -1,10 +1,10 @@
 package reseat.study;
 
-import reseat.check.Depth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.Argument;
+import reseat.check.Depth;
 import reseat.check.Said;
 import reseat.check.Statement;
 import reseat.design.CouplingDesign;

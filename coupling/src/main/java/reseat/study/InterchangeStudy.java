@@ -1,18 +1,18 @@
 package reseat.study;
 
-import reseat.design.CheckKind;
-import reseat.check.Subject;
-import reseat.check.Statement;
-import reseat.check.Said;
-import reseat.check.Measure;
-import reseat.check.LimitBasis;
-import reseat.check.Judged;
-import reseat.check.Finding;
-import reseat.check.Argument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
+import reseat.check.Argument;
+import reseat.check.Finding;
+import reseat.check.Judged;
+import reseat.check.LimitBasis;
+import reseat.check.Measure;
+import reseat.check.Said;
+import reseat.check.Statement;
+import reseat.check.Subject;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CouplingModel;
 import reseat.interchange.CostLaw;

@@ -1,6 +1,5 @@
 package reseat.study;
 
-import reseat.repeatability.ToolChangeOutlook;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
@@ -16,6 +15,7 @@ import reseat.remount.RemountScatter;
 import reseat.remount.RemountSimulation;
 import reseat.remount.SelfSeating;
 import reseat.remount.WaysHome;
+import reseat.repeatability.ToolChangeOutlook;
 import reseat.space.Wrench;
 
 /**
@@ -141,7 +141,6 @@ public record RemountStudy(
    */
   public boolean tellsScatter() {
     long all = scatter.plan().mounts();
-    return scatter.seated() > 1
-        && scatter.failed() <= ToolChangeOutlook.MAY_HANG_UP * all;
+    return scatter.seated() > 1 && scatter.failed() <= ToolChangeOutlook.MAY_HANG_UP * all;
   }
 }

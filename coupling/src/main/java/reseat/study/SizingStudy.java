@@ -1,6 +1,5 @@
 package reseat.study;
 
-import reseat.check.Depth;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import reseat.check.Argument;
+import reseat.check.Depth;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.check.Measure;

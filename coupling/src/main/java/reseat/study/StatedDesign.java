@@ -8,8 +8,8 @@ import reseat.design.InputDoubt;
 import reseat.designfile.DesignFile;
 
 /**
- * A design with what its file says beside it: values that look like slips, decisions that are taken,
- * defaults that results rest on.
+ * A design with what its file says beside it: values that look like slips, decisions that are
+ * taken, defaults that results rest on.
  *
  * @param design the coupling
  * @param doubts values that look like slips

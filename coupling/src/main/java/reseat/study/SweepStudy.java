@@ -1,6 +1,5 @@
 package reseat.study;
 
-import reseat.check.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.check.Said;
 import reseat.check.Statement;
+import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;

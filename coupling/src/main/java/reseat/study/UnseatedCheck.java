@@ -15,10 +15,7 @@ import reseat.equilibrium.Equilibrium;
  * @param findings what is wrong, worst first
  */
 public record UnseatedCheck(
-    StatedDesign stated,
-    ConstraintQuality constraint,
-    Equilibrium standing,
-    List<Finding> findings)
+    StatedDesign stated, ConstraintQuality constraint, Equilibrium standing, List<Finding> findings)
     implements CheckResult {
 
   /** Puts the findings in order. */

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
+import reseat.design.Coverage;
 import reseat.design.Friction;
 import reseat.design.Preload;
 import reseat.design.RemountConditions;
@@ -157,10 +158,10 @@ class ClosedFormValidationTest {
 
   @Test
   void theLargestOfSomeChangesIsAMedian() {
-    assertThat(Coverage.largestOf(1).share()).isEqualTo(0.5);
-    assertThat(Math.pow(Coverage.largestOf(20).share(), 20)).isCloseTo(0.5, within(1e-12));
-    assertThat(Coverage.largestOf(20).words()).isEqualTo("the largest of 20 tool changes");
+    assertThat(Coverage.ofLargest(1).share()).isEqualTo(0.5);
+    assertThat(Math.pow(Coverage.ofLargest(20).share(), 20)).isCloseTo(0.5, within(1e-12));
+    assertThat(Coverage.ofLargest(20).words()).isEqualTo("the largest of 20 tool changes");
     assertThat(Coverage.USUAL.words()).isEqualTo("95 % of tool changes");
-    assertThat(Coverage.NEARLY_ALL.words()).isEqualTo("99.7 % of tool changes");
+    assertThat(Coverage.of(0.997).words()).isEqualTo("99.7 % of tool changes");
   }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.CouplingDesign;
+import reseat.design.Coverage;
 import reseat.equilibrium.CouplingModel;
 import reseat.remount.Cause;
 import reseat.remount.RemountPlan;
@@ -54,7 +55,7 @@ class LinearScatterTest {
       String what = name + " axis " + k;
       double a = near(what + " sd", found.deviation().component(k), sd);
       double b = near(what + " 95 %", found.halfWidth(k, Coverage.USUAL), at(off, 0.95));
-      double c = found.halfWidth(k, Coverage.NEARLY_ALL) / at(off, 0.997);
+      double c = found.halfWidth(k, Coverage.of(0.997)) / at(off, 0.997);
       if (mounts >= 3000) {
         near(what + " 99.7 %", c, 1);
       }
