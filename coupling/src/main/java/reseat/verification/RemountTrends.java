@@ -38,7 +38,7 @@ final class RemountTrends {
     from.add("CV-148", "slope", -0.02933566434, "", line::slope)
         .add("CV-148", "intercept", 0.3881818182, "", line::intercept)
         .add("CV-148", "correlation", -0.9449306712, "", line::correlation)
-        .add("CV-148", "t of the slope", -9.130467013, "", line::t)
+        .add("CV-148", "t of the slope", -9.130467014, "", line::t)
         .add("CV-148", "standard deviation about the line", 0.03842120263, "", line::residual)
         .add("CV-148", "Mann-Kendall S", -60, "", rank::score)
         .add("CV-148", "Mann-Kendall variance", 212.6666667, "", rank::variance)

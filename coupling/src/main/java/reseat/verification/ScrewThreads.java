@@ -215,7 +215,7 @@ final class ScrewThreads {
             () -> friction.tightening(2000))
         .add("CV-117", "M6, mu = 0.12: nut factor", 0.17330, "", friction::nutFactor);
     all.from("75 % of a proof stress of 580 MPa, K = 0.2", Standing.COMPUTED, 5e-5)
-        .add("CV-118", "M6 class 8.8: preload", 8753.5, "N", () -> 0.75 * 580e6 * m6.stressArea())
+        .add("CV-118", "M6 class 8.8: preload", 8753.67, "N", () -> 0.75 * 580e6 * m6.stressArea())
         .add(
             "CV-118",
             "M6 class 8.8: torque",
