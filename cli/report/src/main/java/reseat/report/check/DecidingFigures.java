@@ -95,8 +95,8 @@ public final class DecidingFigures {
             "tool comes back",
             String.join(", ", axes) + " " + figures.scatterUnit(largest),
             worst.map(f -> "at most ±" + figures.length(f.limit())).orElse("no target"),
-            worst.map(f -> f.subject().name() + "; ").orElse("")
-                + check.design().targets().coverage().words(),
+            worst.map(f -> f.subject().name() + ", ").orElse("")
+                + check.design().targets().coverage().written(),
             worst.map(Finding::judged).orElse(Judged.ADVICE)));
   }
 

@@ -67,7 +67,9 @@ public final class RemountText {
       }
       after(out);
     }
-    study.causes().ifPresent(c -> out.append(RemountCauseText.of(design, c, screen)));
+    if (study.tellsScatter()) {
+      study.causes().ifPresent(c -> out.append(RemountCauseText.of(design, c, screen)));
+    }
     out.append(SeatingText.of(study, screen));
     if (study.tellsScatter() && screen.all()) {
       bounds(out);

@@ -1,5 +1,7 @@
 package reseat.report.remount;
 
+import java.util.List;
+
 import reseat.report.form.Screen;
 import java.util.Locale;
 import reseat.design.Friction;
@@ -24,16 +26,20 @@ public final class SeatingText {
     return Paragraph.of(
         "",
         "Seats by itself below a friction of "
-            + limit(study.byHand().oneOpen().get(0).limitFriction())
+            + limit(lowest(study.byHand().oneOpen()))
             + " pushed by hand ("
             + Shown.force(study.design().remount().seatingForce())
             + "), "
-            + limit(study.byPreload().oneOpen().get(0).limitFriction())
+            + limit(lowest(study.byPreload().oneOpen()))
             + " under full preload; expected "
             + number(f.low())
             + " to "
             + number(f.high())
             + ".");
+  }
+
+  private static double lowest(List<SelfSeating.Path> ways) {
+    return ways.stream().mapToDouble(SelfSeating.Path::limitFriction).min().orElseThrow();
   }
 
   private static String whole(RemountStudy study) {
