@@ -54,6 +54,7 @@ public enum OrderedCheck {
   private static final List<OrderedCheck> ABLE_TO_FAIL = ableToFail();
 
   private final boolean canFail;
+
   @SuppressWarnings("ImmutableEnumChecker") // functions without state
   private final Function<StandingCoupling, List<Finding>> look;
 
