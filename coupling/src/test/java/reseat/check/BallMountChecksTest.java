@@ -142,8 +142,9 @@ class BallMountChecksTest {
     Finding f = one(all, CheckKind.STUD_THREAD);
     assertThat(f.judged()).isEqualTo(Judged.FAILS);
     assertThat(Looked.term(f.said(), 3)).isEqualTo(ThreadStrength.Weakest.NUT_STRIPS);
-    // twice the force is more than the screw itself bears: no engagement helps
-    assertThat(f.advice().key()).isEqualTo(Said.TIGHTEN_LESS);
+    assertThat(f.limit()).as("the force itself").isEqualTo(Looked.amount(f.said(), 4));
+    assertThat(f.advice().key()).isEqualTo(Said.ENGAGE_MORE);
+    assertThat(Looked.amount(f.advice(), 0)).isBetween(0.12 * 0.0254, Looked.amount(f.advice(), 1));
   }
 
   @Test
