@@ -2,7 +2,7 @@
  * Repeatability without simulation: how far tool changes scatter, in closed form.
  *
  * <p>{@link reseat.repeatability.LinearScatter} gives the covariance of the tool point by cause and
- * half-widths for a {@link reseat.repeatability.Coverage}; {@link
+ * half-widths for a {@link reseat.design.Coverage}; {@link
  * reseat.repeatability.SeatingDoubt} says how many changes hang up. Both follow from the
  * equilibrium in some ten to a hundred microseconds and are held against the simulation of {@link
  * reseat.remount}.
