@@ -44,7 +44,8 @@ final class BallDoubts {
       seat(s.seat(), seat, ball, doubts);
       MountingDoubts.look(s.mounting(), prefix, ball, doubts);
     }
-    double ball = d.supports().get(0).ball().diameter();
+    String first = layout ? "layout.ball.diameter" : "support[1].ball.diameter";
+    double ball = doubts.meant(first, d.supports().get(0).ball().diameter());
     for (Written w : doubts.written().values()) {
       if (w.key().startsWith("gauge.")) {
         doubts.look(w.key(), GAUGE, ball, "a gauge", "the ball's diameter");
@@ -81,10 +82,7 @@ final class BallDoubts {
     }
     double low = Math.max(mouth / (part * MOUTH.high()), 2 * radius / 40);
     double high = Math.min(mouth / (part * MOUTH.low()), 2 * radius / 2.5);
-    LikelyValue meant = LikelyValue.withOtherUnit(w, low, high);
-    if (meant.isNone()) {
-      meant = LikelyValue.doubled(w, low, high);
-    }
+    LikelyValue meant = LikelyValue.of(w, low, high, true);
     if (!meant.isNone()) {
       String reason =
           "a ball of "

@@ -83,18 +83,20 @@ final class Doubts {
     if (size >= usual.low() && size <= usual.high()) {
       return;
     }
-    LikelyValue meant = LikelyValue.withOtherUnit(w, usual.low(), usual.high());
     boolean far = size < usual.least() || size > usual.most();
-    if (meant.isNone() && !far) {
-      return;
+    if (!far) {
+      LikelyValue other = LikelyValue.of(w, usual.low(), usual.high(), false);
+      if (!anotherOrder(size, Math.abs(other.value()))) {
+        return;
+      }
     }
-    if (meant.isNone() && key.endsWith("diameter")) {
-      meant = LikelyValue.doubled(w, usual.low(), usual.high());
-    }
-    if (meant.isNone()) {
-      meant = LikelyValue.shifted(w, usual.low(), usual.high());
-    }
+    LikelyValue meant = LikelyValue.of(w, usual.low(), usual.high(), true);
     add(w, usual, what + " of " + shown(w) + remark, meant);
+  }
+
+  /** Units that differ by little, such as foot pounds and newton metres, are no slip of size. */
+  private static boolean anotherOrder(double size, double meant) {
+    return meant > 3 * size || size > 3 * meant;
   }
 
   /** Adds a doubt, unless there is one about this key. */

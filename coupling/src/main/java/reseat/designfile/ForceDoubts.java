@@ -49,7 +49,9 @@ final class ForceDoubts {
       double asked = asked(d);
       for (int i = 0; i < d.preloads().size(); i++) {
         Preload p = d.preloads().get(i);
-        preload(p, i, p.force() / total, rest, Math.max(weight, asked), doubts);
+        double even = 1.0 / d.preloads().size();
+        Share share = new Share(even, Math.max(even, p.force() / total));
+        preload(p, i, share, rest, Math.max(weight, asked), doubts);
       }
     }
     loads(d, weight, circle, doubts);
@@ -88,19 +90,19 @@ final class ForceDoubts {
     return most;
   }
 
+  /** Shares of all preloads together that one should have at least and may have at most. */
+  private record Share(double even, double most) {}
+
   private static void preload(
-      Preload p, int i, double share, RestPressure rest, double against, Doubts doubts) {
+      Preload p, int i, Share share, RestPressure rest, double against, Doubts doubts) {
     String table = "preload[" + (i + 1) + "].";
-    double highest = rest.forceAt(USUAL_SHARE);
-    double least = Math.max(LEAST, 0.03 * share * Math.min(against, highest));
-    double low = Math.max(2 * LEAST, 0.3 * share * Math.min(against, highest));
-    Usual force =
-        new Usual(
-            least,
-            Math.min(low, share * highest),
-            share * highest,
-            share * rest.forceAt(MOST_SHARE),
-            BASIS);
+    double usualMost = rest.forceAt(USUAL_SHARE);
+    double highest = share.most() * usualMost;
+    double ofLoads = share.even() * Math.min(against, usualMost);
+    double least = Math.max(LEAST, 0.03 * ofLoads);
+    double low = Math.min(Math.max(2 * LEAST, 0.3 * ofLoads), highest);
+    double most = share.most() * rest.forceAt(MOST_SHARE);
+    Usual force = new Usual(least, low, highest, most, BASIS);
     String remark = pressed(rest);
     doubts.look(table + "force", force, "a preload", remark);
     if (doubts.has(table + "force")) {
@@ -114,7 +116,7 @@ final class ForceDoubts {
       }
     }
     if (p.modelled().isPresent() && p.modelled().get() instanceof TightenedScrew screw) {
-      torque(table + "device.torque", screw, share * highest, doubts);
+      torque(table + "device.torque", screw, highest, doubts);
     }
   }
 

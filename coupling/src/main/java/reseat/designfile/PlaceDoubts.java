@@ -32,8 +32,9 @@ final class PlaceDoubts {
   static double look(CouplingDesign d, Doubts doubts) {
     double circle = circle(d, doubts);
     for (Written w : doubts.written().values()) {
-      String place = FixedWindows.place(w.key());
-      switch (place) {
+      String key = w.key();
+      boolean placed = key.endsWith("]") || key.startsWith("size.");
+      switch (placed ? FixedWindows.place(key) : "") {
         case "tool_point.at" -> place(w, circle, "the tool point", doubts);
         case "load_case.at" -> place(w, circle, "a load", doubts);
         case "preload.at" -> place(w, circle, "a line of pull", doubts);
@@ -158,7 +159,7 @@ final class PlaceDoubts {
                 ratio);
         double scale = w.size() / ratio;
         Usual usual = CIRCLE.times(scale);
-        doubts.add(w, usual, reason, LikelyValue.withOtherUnit(w, usual.low(), usual.high()));
+        doubts.add(w, usual, reason, LikelyValue.of(w, usual.low(), usual.high(), false));
         return;
       }
     }
