@@ -19,7 +19,7 @@ final class ForceDoubts {
   private static final double LEAST = 1;
 
   /** Share of the limiting pressure at rest up to which a preload is usual, and not doubted. */
-  private static final double USUAL_SHARE = 1.1;
+  private static final double USUAL_SHARE = 0.95;
 
   private static final double MOST_SHARE = 1.5;
 
@@ -37,14 +37,15 @@ final class ForceDoubts {
 
   static void look(CouplingDesign d, double circle, Doubts doubts) {
     mass(circle, doubts);
-    double mass = doubts.meant("holder.mass", d.holder().mass());
-    double weight = doubts.meant("holder.weight", mass * CouplingDesign.STANDARD_GRAVITY);
+    boolean known = !doubts.doubted("layout.ball.") && !doubts.doubted("support[");
+    boolean weighs = !doubts.doubted("holder.");
+    double weight = weighs ? d.holder().mass() * CouplingDesign.STANDARD_GRAVITY : 0;
     double total = 0;
     for (Preload p : d.preloads()) {
       total += p.force();
     }
     Vec3 pull = d.preload().force();
-    if (pull.norm() > 0) {
+    if (known && pull.norm() > 0) {
       RestPressure rest = RestPressure.of(d, pull.norm(), pull.unit());
       double asked = asked(d);
       for (int i = 0; i < d.preloads().size(); i++) {
@@ -54,7 +55,9 @@ final class ForceDoubts {
         preload(p, i, share, rest, Math.max(weight, asked), doubts);
       }
     }
-    loads(d, weight, circle, doubts);
+    if (known && weighs && !doubts.doubted("preload[")) {
+      loads(d, circle, doubts);
+    }
   }
 
   private static void mass(double circle, Doubts doubts) {
@@ -66,9 +69,11 @@ final class ForceDoubts {
             whole * cube(CUBE.high()),
             whole * cube(CUBE.most()),
             "judgement, from a steel cube beside the balls' circle");
-    doubts.look("holder.mass", kilograms, "a holder", onCircle(circle));
     Usual newtons = kilograms.times(CouplingDesign.STANDARD_GRAVITY);
-    doubts.look("holder.weight", newtons, "a holder", onCircle(circle));
+    if (!doubts.isUsual("holder.mass", kilograms) || !doubts.isUsual("holder.weight", newtons)) {
+      doubts.look("holder.mass", kilograms, "a holder", onCircle(circle));
+      doubts.look("holder.weight", newtons, "a holder", onCircle(circle));
+    }
   }
 
   private static String onCircle(double circle) {
@@ -99,20 +104,21 @@ final class ForceDoubts {
     double usualMost = rest.forceAt(USUAL_SHARE);
     double highest = share.most() * usualMost;
     double ofLoads = share.even() * Math.min(against, usualMost);
-    double least = Math.max(LEAST, 0.03 * ofLoads);
-    double low = Math.min(Math.max(2 * LEAST, 0.3 * ofLoads), highest);
+    double least = Math.max(LEAST, 0.02 * ofLoads);
+    double low = Math.min(Math.max(2 * LEAST, 0.15 * ofLoads), highest);
     double most = share.most() * rest.forceAt(MOST_SHARE);
     Usual force = new Usual(least, low, highest, most, BASIS);
-    String remark = pressed(rest);
-    doubts.look(table + "force", force, "a preload", remark);
     if (doubts.has(table + "force")) {
+      if (!doubts.isUsual(table + "force", force)) {
+        doubts.look(table + "force", force, "a preload", pressed(rest));
+      }
       return;
     }
     for (String setting : SETTINGS) {
       Written w = doubts.at(table + "device." + setting);
-      if (w != null) {
-        String made = " that makes " + QuantityFormat.both(p.force(), QuantityKind.FORCE) + remark;
-        doubts.look(w.key(), force.times(w.size() / p.force()), "a " + setting, made);
+      Usual usual = w == null ? force : force.times(w.size() / p.force());
+      if (w != null && !doubts.isUsual(w.key(), usual)) {
+        doubts.look(w.key(), usual, "a " + setting, making(p.force()) + pressed(rest));
       }
     }
     if (p.modelled().isPresent() && p.modelled().get() instanceof TightenedScrew screw) {
@@ -132,8 +138,13 @@ final class ForceDoubts {
     double low = Math.min(0.03 * atProof, high);
     String basis = "proof stress 640 MPa of a screw 8.8, ISO 898-1; the lower end judgement";
     Usual usual = new Usual(1e-3 * atProof, low, high, 1.6 * atProof, basis);
-    String remark = " that makes " + QuantityFormat.both(made, QuantityKind.FORCE);
-    doubts.look(key, usual, "a torque", remark);
+    if (!doubts.isUsual(key, usual)) {
+      doubts.look(key, usual, "a torque", making(made));
+    }
+  }
+
+  private static String making(double force) {
+    return " that makes " + QuantityFormat.both(force, QuantityKind.FORCE);
   }
 
   private static String pressed(RestPressure rest) {
@@ -142,11 +153,8 @@ final class ForceDoubts {
         + " at rest";
   }
 
-  private static void loads(CouplingDesign d, double weight, double circle, Doubts doubts) {
-    double standing = weight;
-    for (int i = 0; i < d.preloads().size(); i++) {
-      standing += doubts.meant("preload[" + (i + 1) + "].force", d.preloads().get(i).force());
-    }
+  private static void loads(CouplingDesign d, double circle, Doubts doubts) {
+    double standing = d.standingLoad().force().norm();
     if (!(standing > 0)) {
       return;
     }

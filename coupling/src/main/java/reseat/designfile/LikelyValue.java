@@ -45,9 +45,14 @@ record LikelyValue(String text, double value) {
     String number = number(written.text());
     double typed = q.unit().fromSi(q.value());
     String[] units = units(q.kind());
-    for (int i = 0; i < units.length; i++) {
-      // the commonest three first: pounds for newtons are likelier than ounces
-      search.take(in(units[i], number, typed, q), i < 3 ? 0.25 * i : SELDOM * (i - 2));
+    // the commonest three first: pounds for newtons are likelier than ounces, and only they make a
+    // value doubted that is not far from usual
+    for (int i = 0; i < (far ? units.length : Math.min(4, units.length)); i++) {
+      double handicap = i < 3 ? 0.25 * i : SELDOM * (i - 2);
+      boolean across = isInch(units[i]) != isInch(q.unit().symbol());
+      boolean order = q.unit().symbol().equals("kN") && !units[i].equals("N");
+      double more = order ? 1 : across && q.kind() == QuantityKind.PRESSURE ? 2.5 : 0;
+      search.take(in(units[i], number, typed, q), handicap + more);
     }
     if (far && written.key().endsWith("diameter")) {
       search.take(scaled(written, 2), 1);
@@ -105,6 +110,10 @@ record LikelyValue(String text, double value) {
     return new LikelyValue(whole + symbol, written.value() * factor);
   }
 
+  private static boolean isInch(String symbol) {
+    return symbol.endsWith("psi") || symbol.equals("ksi");
+  }
+
   private static boolean sameUnit(Unit a, Unit b) {
     return a.scale().compareTo(b.scale()) == 0;
   }
@@ -136,7 +145,7 @@ record LikelyValue(String text, double value) {
       case AREA -> new String[] {"mm^2", "in^2"};
       case FORCE -> new String[] {"N", "lbf", "kN", "kgf", "ozf", "mN"};
       case TORQUE -> new String[] {"N·m", "in·lbf", "ft·lbf", "N·mm", "N·cm", "in·oz"};
-      case PRESSURE -> new String[] {"GPa", "MPa", "ksi", "Mpsi", "psi", "bar", "kPa"};
+      case PRESSURE -> new String[] {"GPa", "MPa", "Mpsi", "ksi", "psi", "bar", "kPa"};
       case STIFFNESS -> new String[] {"N/um", "N/mm", "N/m", "lbf/in"};
       case MASS -> new String[] {"kg", "g", "N", "lb", "oz"};
       case DENSITY -> new String[] {"kg/m^3", "g/cm^3", "lb/in^3"};
