@@ -192,9 +192,6 @@ final class Assumptions {
       LoadCase c = d.cases().get(i);
       String table = "load_case[" + (i + 1) + "].";
       words(table + "must", "stay seated", NOT_STATED);
-      if (c.load().force().norm() > 0) {
-        words(table + "at", "at the tool point", NOT_STATED);
-      }
       if (c.demand() == LoadCase.Demand.SURVIVE) {
         String factor = "survive: " + LoadCase.SURVIVAL_FACTOR + " times the load";
         found.add(AssumedValue.of(table + "must", factor, PRACTICE));

@@ -52,7 +52,7 @@ record RestPressure(double load, double pressure, double limit) {
       }
     }
     double each = sum > 0 ? force / sum : force;
-    return new RestPressure(force, Math.cbrt(worst * each), limit);
+    return new RestPressure(force, StrictMath.cbrt(worst * each), limit);
   }
 
   /** Curvature of a flank across its generator, 1/m; negative if hollow, zero if plane. */
