@@ -9,7 +9,6 @@ import reseat.check.Judged;
 import reseat.check.Said;
 import reseat.check.Statement;
 import reseat.check.Verdict;
-import reseat.design.CouplingDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
 import reseat.designfile.DesignProblem;
@@ -83,7 +82,6 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
       return refused(plan, changes, read);
     }
     try {
-      CouplingDesign design = read.design().get();
       return CheckStudy.run(StatedDesign.of(read), plan.depth())
           .accept(
               new CheckResult.Visitor<SweepPoint>() {

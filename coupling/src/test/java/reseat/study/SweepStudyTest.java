@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import reseat.check.Verdict;
 import reseat.check.Judged;
 import reseat.check.Said;
 import reseat.check.Statement;
@@ -142,7 +143,7 @@ class SweepStudyTest {
     assertEquals(SweepPoint.State.DOES_NOT_STAND, last.state());
     assertEquals(Said.NOT_PRESSED, last.reason().key());
     assertEquals(List.of(Optional.empty()), last.outputs());
-    assertFalse(study.holds());
+    assertEquals(Verdict.HOLDS, study.best());
     SweepStudy strong = run(POST, List.of("preload.force=600 N,60 kN"), 1, "sink");
     assertEquals(SweepPoint.State.CANNOT_BE_MADE, strong.points().get(1).state());
     Statement reason = strong.points().get(1).reason();
