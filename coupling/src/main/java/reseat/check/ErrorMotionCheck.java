@@ -6,6 +6,7 @@ import reseat.check.Finding.Sense;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Targets;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.space.Vec3;
 
@@ -74,7 +75,7 @@ public final class ErrorMotionCheck {
 
   private static Sentence advice(double soft, double limit) {
     // contact stiffness grows with the cube root of the force
-    double preload = Math.pow(soft / limit, 3);
+    double preload = Elementary.pow(soft / limit, 3);
     return preload < 10
         ? Sentence.of(
             "Raise the preload ",

@@ -3,6 +3,8 @@ package reseat.check;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
 
 /**
  * One thing that was looked at, and how it stands.
@@ -42,7 +44,12 @@ public record Finding(
   public Finding {
     if (!Double.isFinite(value) || !Double.isFinite(limit)) {
       throw new IllegalArgumentException(
-          "finding on " + check + " needs finite numbers, found " + value + " and " + limit);
+          "finding on "
+              + check
+              + " needs finite numbers, found "
+              + PrintedNumber.shortest(value)
+              + " and "
+              + PrintedNumber.shortest(limit));
     }
     if (check.isBlank()) {
       throw new IllegalArgumentException("a finding needs a check");
@@ -138,6 +145,6 @@ public record Finding(
     // rounded, so that findings alike by symmetry stay in the order in which they were made
     return bySeverity != 0
         ? bySeverity
-        : Double.compare(Math.rint(1e6 * margin()), Math.rint(1e6 * other.margin()));
+        : Double.compare(Elementary.rint(1e6 * margin()), Elementary.rint(1e6 * other.margin()));
   }
 }

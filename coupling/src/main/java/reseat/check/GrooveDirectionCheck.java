@@ -5,6 +5,7 @@ import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.space.Vec3;
 
@@ -21,7 +22,7 @@ public final class GrooveDirectionCheck {
   private static final String CHECK = "groove direction";
 
   /** Angle off the bisector that nobody need mind, rad. */
-  private static final double NEGLIGIBLE = Math.toRadians(1);
+  private static final double NEGLIGIBLE = Elementary.toRadians(1);
 
   /** Loss of stiffness from which it is worth a warning; common practice, no source. */
   private static final double LOSS = 0.2;
@@ -53,7 +54,7 @@ public final class GrooveDirectionCheck {
         return List.of();
       }
       double cosine = Math.abs(s.seat().frame().axis().dot(bisector.unit()));
-      double off = Math.acos(Math.min(1, cosine));
+      double off = Elementary.acos(Math.min(1, cosine));
       if (off > worst) {
         worst = off;
         worstAt = i;
@@ -67,7 +68,7 @@ public final class GrooveDirectionCheck {
               Severity.OK, "", 0, "the grooves run along the bisectors of the ball triangle.", ""));
     }
     double best = ConstraintQuality.of(design.toBuilder().supports(turned).build()).smallest();
-    double loss = Math.max(0, 1 - Math.pow(quality.smallest() / best, 2));
+    double loss = Math.max(0, 1 - Elementary.pow(quality.smallest() / best, 2));
     return List.of(
         finding(
             loss > LOSS ? Severity.WARNING : Severity.NOTE,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.design.CouplingDesign;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadRange;
@@ -146,7 +147,7 @@ public final class LiftOffCheck {
     return turn.helps()
         ? preload
             + ", or turn the supports by "
-            + Measure.COUNT.show(Math.toDegrees(turn.angle()))
+            + Measure.COUNT.show(Elementary.toDegrees(turn.angle()))
             + " deg about z, which makes it "
             + Measure.FACTOR.showComputed(turn.factor(r))
             + " times."

@@ -3,6 +3,7 @@ package reseat.check;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import reseat.elementary.Elementary;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -66,7 +67,7 @@ public enum Measure {
     return switch (this) {
       case FACTOR -> factor(si);
       case SHARE -> percent(si);
-      case COUNT -> Long.toString(Math.round(si));
+      case COUNT -> Long.toString(Elementary.round(si));
       case LENGTH -> length(si);
       case FORCE -> QuantityFormat.both(si, QuantityKind.FORCE);
       case PRESSURE -> QuantityFormat.both(si, QuantityKind.PRESSURE);

@@ -1,8 +1,9 @@
 package reseat.designfile;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import reseat.elementary.Elementary;
+import reseat.units.FilledText;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 
@@ -39,17 +40,14 @@ final class Angles {
       return;
     }
     Quantity q = seat.asTyped("flank_angle").get();
-    double degrees = Math.toDegrees(q.value());
+    double degrees = Elementary.toDegrees(q.value());
     if (degrees > 80 || degrees < 15) {
       seat.warn(
           "flank_angle",
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "a flank at %.4g deg to the coupling plane is unusual; the flank angle is measured from"
                   + " the coupling plane, so a groove of %.4g deg included has flanks at %.4g deg",
-              degrees,
-              degrees,
-              90 - degrees / 2));
+              degrees, degrees, 90 - degrees / 2));
     }
     // most angles have no point, and the first regular expression of a run is dear
     if (q.text().indexOf('.') < 0) {
@@ -69,8 +67,7 @@ final class Angles {
       int whole = Integer.parseInt(m.group(1));
       seat.warn(
           "flank_angle",
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%s is read as decimal degrees, %d°%04.1f'; if %d degrees %d minutes are meant, write"
                   + " \"%d deg %d min\" (%.4f deg)",
               q.text().strip(),

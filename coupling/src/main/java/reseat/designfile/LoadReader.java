@@ -2,7 +2,6 @@ package reseat.designfile;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +14,7 @@ import reseat.numerics.Spread;
 import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
+import reseat.units.FilledText;
 import reseat.units.QuantityKind;
 
 /** Reads preloads, the holder's mass and the load cases. */
@@ -94,8 +94,7 @@ final class LoadReader {
     if (!s.problems().hasErrors() && device.isPresent() && told.limit() < 0.5 * ofDevice.limit()) {
       s.warn(
           "scatter",
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%.2g %% is told, but the device as described scatters by %.2g %% (%s); leave scatter"
                   + " out to have that counted",
               100 * told.limit(),

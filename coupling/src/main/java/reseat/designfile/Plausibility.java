@@ -1,10 +1,10 @@
 package reseat.designfile;
 
-import java.util.Locale;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.design.Support;
+import reseat.units.FilledText;
 import reseat.units.Quantity;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
@@ -130,11 +130,9 @@ final class Plausibility {
       if (p.forceSpread().limit() > 0.5) {
         s.warn(
             "scatter",
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "a scatter of %.0f %% is more than any usual device; did you mean %.2g %%?",
-                100 * p.forceSpread().limit(),
-                p.forceSpread().limit()));
+                100 * p.forceSpread().limit(), p.forceSpread().limit()));
       }
     }
   }

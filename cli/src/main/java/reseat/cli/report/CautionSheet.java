@@ -2,7 +2,6 @@ package reseat.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import reseat.check.Finding;
 import reseat.check.Severity;
 import reseat.cli.page.Page;
@@ -11,6 +10,7 @@ import reseat.equilibrium.CaseResponse;
 import reseat.preload.DeviceCaution;
 import reseat.preload.PreloadDevice;
 import reseat.study.ShopStudy;
+import reseat.units.FilledText;
 
 /** What can hurt people or parts, and what the check had to say. */
 final class CautionSheet {
@@ -73,11 +73,9 @@ final class CautionSheet {
       if (device.storedEnergy() >= WORTH_TELLING) {
         devices.add(
             p.name(),
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "stores %s J at %s: stand aside of its line, let it off in steps.",
-                Shown.plain(device.storedEnergy(), 2),
-                units.force(device.nominalForce())));
+                Shown.plain(device.storedEnergy(), 2), units.force(device.nominalForce())));
       }
     }
     List<String> points = new ArrayList<>();

@@ -2,7 +2,6 @@ package reseat.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import reseat.check.Finding;
 import reseat.check.Severity;
 import reseat.cli.page.Page;
@@ -13,6 +12,7 @@ import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.space.Vec3;
 import reseat.study.CheckResult;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
 
@@ -31,16 +31,14 @@ final class DesignSections {
     rows.add(
         Page.Row.of(
             "holder with tool",
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "%s kg at %s",
                 QuantityFormat.significantNumber(d.holder().mass(), UnitCatalog.KG, 3),
                 Shown.point(d.holder().centreOfMass()))));
     rows.add(
         Page.Row.of(
             "friction",
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "%.2f to %.2f, computed with %.2f (%s)",
                 d.friction().low(),
                 d.friction().high(),
@@ -116,7 +114,7 @@ final class DesignSections {
         return (u.component(k) < 0 ? "-" : "+") + names[k];
       }
     }
-    return String.format(Locale.ROOT, "(%.2f, %.2f, %.2f)", u.x(), u.y(), u.z());
+    return FilledText.of("(%.2f, %.2f, %.2f)", u.x(), u.y(), u.z());
   }
 
   static Page.Section checks(CheckResult check) {

@@ -2,13 +2,13 @@ package reseat.cli.report;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import reseat.interchange.Contributor;
 import reseat.interchange.LinearStack;
 import reseat.interchange.Owner;
 import reseat.interchange.TighteningGain;
 import reseat.study.InterchangeStudy;
+import reseat.units.FilledText;
 
 /** Which tolerance does how much, and which to tighten first. */
 final class InterchangeRankingText {
@@ -67,11 +67,8 @@ final class InterchangeRankingText {
       double rest =
           lines.subList(told, lines.size()).stream().mapToDouble(LinearStack.Line::share).sum();
       out.append(
-          String.format(
-              Locale.ROOT,
-              "  and %d more with %s of the variance%n",
-              lines.size() - told,
-              Shown.percent(rest)));
+          FilledText.of(
+              "  and %d more with %s of the variance\n", lines.size() - told, Shown.percent(rest)));
     }
   }
 

@@ -1,6 +1,5 @@
 package reseat.cli.report;
 
-import java.util.Locale;
 import java.util.Map;
 import reseat.design.CouplingDesign;
 import reseat.interchange.Fit;
@@ -12,6 +11,7 @@ import reseat.interchange.LinearStack;
 import reseat.interchange.OffsetPrediction;
 import reseat.space.Vec3;
 import reseat.study.InterchangeStudy;
+import reseat.units.FilledText;
 
 /**
  * Several holders on one post, on one screen: verdict, the three words kept apart, spread, linear
@@ -228,8 +228,7 @@ public final class InterchangeText {
         .append(
             Paragraph.of(
                 "  ",
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "±: expanded uncertainty, coverage factor %.0f, of the holder alone. The post"
                         + " moves all holders together by a further ± %s, %s, %s µm.",
                     InterchangeStudy.COVERAGE,

@@ -1,13 +1,13 @@
 package reseat.cli.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import reseat.readings.Freedom;
 import reseat.readings.PoseScatter;
 import reseat.readings.PoseScatter.Figure;
 import reseat.readings.ProbeLayout;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
 
@@ -45,7 +45,7 @@ final class PoseText {
         .ifPresent(
             m ->
                 head.append("; the probes disagree by ")
-                    .append(String.format(Locale.ROOT, "%.2f", m))
+                    .append(FilledText.of("%.2f", m))
                     .append(" times their noise"));
     return head.append('.').toString();
   }
@@ -59,12 +59,8 @@ final class PoseText {
     }
     for (Vec3 p : points) {
       String name =
-          String.format(
-              Locale.ROOT,
-              "point (%.2f, %.2f, %.2f) mm along ",
-              1e3 * p.x(),
-              1e3 * p.y(),
-              1e3 * p.z());
+          FilledText.of(
+              "point (%.2f, %.2f, %.2f) mm along ", 1e3 * p.x(), 1e3 * p.y(), 1e3 * p.z());
       row(table, name + "x, µm", scatter.scatterOf(p, Vec3.X), false);
       row(table, name + "y, µm", scatter.scatterOf(p, Vec3.Y), false);
       row(table, name + "z, µm", scatter.scatterOf(p, Vec3.Z), false);

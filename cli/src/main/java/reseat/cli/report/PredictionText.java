@@ -3,13 +3,13 @@ package reseat.cli.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.PredictionTest;
 import reseat.study.AmountFit;
 import reseat.study.AmountFit.Amount;
 import reseat.study.PredictionStudy;
+import reseat.units.FilledText;
 
 /** Measured scatter beside the simulated one, as text. */
 final class PredictionText {
@@ -117,9 +117,7 @@ final class PredictionText {
     if (fit.fit().p() < MISFIT) {
       out.add(
           "No amounts of these causes give the directions that were measured ("
-              + (fit.fit().p() < 0.001
-                  ? "p below 0.001"
-                  : String.format(Locale.ROOT, "p %.3f", fit.fit().p()))
+              + (fit.fit().p() < 0.001 ? "p below 0.001" : FilledText.of("p %.3f", fit.fit().p()))
               + "): look for a cause that the prediction does not hold, such as a loose ball, a"
               + " burr, a gauge stand that moves, or drift.");
     }
@@ -127,8 +125,7 @@ final class PredictionText {
   }
 
   private static String direction(Amount a) {
-    return String.format(Locale.ROOT, "%.2f", a.alignment())
-        + (a.separable() ? "" : ", not told apart");
+    return FilledText.of("%.2f", a.alignment()) + (a.separable() ? "" : ", not told apart");
   }
 
   private static String amount(Amount a, double si) {

@@ -2,12 +2,12 @@ package reseat.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import reseat.cli.page.Page;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
 import reseat.study.PredictionStudy;
+import reseat.units.FilledText;
 
 /** Sets out the page of a remount series: what it proves, what stands out, and all its figures. */
 public final class ReadingsPage {
@@ -190,7 +190,7 @@ public final class ReadingsPage {
           c.proof().map(p -> ", wanted " + ReadingFigures.given(c, p.target())).orElse("");
       keys.add(
           new Page.KeyFigure(
-              String.format(Locale.ROOT, "Standard deviation of %s", c.column().name()),
+              FilledText.of("Standard deviation of %s", c.column().name()),
               ReadingFigures.scatter(c, c.scatter().s()),
               bound + wanted,
               !c.hasTarget()

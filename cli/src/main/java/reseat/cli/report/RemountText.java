@@ -1,12 +1,12 @@
 package reseat.cli.report;
 
-import java.util.Locale;
 import reseat.design.CouplingDesign;
 import reseat.numerics.VectorScatter;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountScatter;
 import reseat.space.Vec3;
 import reseat.study.RemountStudy;
+import reseat.units.FilledText;
 
 /** Simulated tool changes on one screen: the verdict, the scatter, its causes, will it seat. */
 public final class RemountText {
@@ -128,7 +128,7 @@ public final class RemountText {
       table.row(
           axis(k),
           "± " + Shown.small(band, figures),
-          deviation > 0 ? String.format(Locale.ROOT, "= %.2f s", band / deviation) : "",
+          deviation > 0 ? FilledText.of("= %.2f s", band / deviation) : "",
           Shown.small(deviation, figures),
           none ? "-" : "± " + Shown.small(target(k)),
           none ? "" : study.holds(k) ? "holds" : "FAILS",
@@ -145,15 +145,13 @@ public final class RemountText {
 
   private String sampleWords() {
     double part = 1.96 / Math.sqrt(2.0 * (scatter.seated() - 1));
-    return String.format(
-        Locale.ROOT,
+    return FilledText.of(
         "With %d mounts s is known within about %s %% (95 %% confidence).",
-        scatter.seated(),
-        Shown.plain(100 * part, 2));
+        scatter.seated(), Shown.plain(100 * part, 2));
   }
 
   private static String share(double ofTarget) {
-    return String.format(Locale.ROOT, "uses %.0f %%", 100 * ofTarget);
+    return FilledText.of("uses %.0f %%", 100 * ofTarget);
   }
 
   private void place(StringBuilder out) {

@@ -1,9 +1,9 @@
 package reseat.cli.report;
 
-import java.util.Locale;
 import reseat.design.Friction;
 import reseat.remount.SelfSeating;
 import reseat.study.RemountStudy;
+import reseat.units.FilledText;
 
 /** Whether the holder seats itself: the friction at which each slide home stalls. */
 final class SeatingText {
@@ -75,6 +75,6 @@ final class SeatingText {
   }
 
   private static String number(double friction) {
-    return String.format(Locale.ROOT, "%.2f", friction);
+    return FilledText.of("%.2f", friction);
   }
 }

@@ -2,9 +2,9 @@ package reseat.cli.report;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import reseat.design.CouplingDesign;
 import reseat.interchange.ToleranceAdvice;
+import reseat.units.FilledText;
 
 /** The cheapest tolerances that keep the holders within what is wanted. */
 final class ToleranceAdviceText {
@@ -39,8 +39,7 @@ final class ToleranceAdviceText {
         .append(
             Paragraph.of(
                 "  ",
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "Cost %s against %s now, under the law cost = (present limit / limit)^p,"
                         + " between a tenth and ten times the present limits (--cost-exponent). Spread"
                         + " then:%s.",
