@@ -50,7 +50,12 @@ public record Finding(
   public Finding {
     if (!Double.isFinite(value) || !Double.isFinite(limit)) {
       throw new IllegalArgumentException(
-          "finding on " + check + " needs finite numbers, found " + value + " and " + limit);
+          "finding on "
+              + check
+              + " needs finite numbers, found "
+              + PrintedNumber.shortest(value)
+              + " and "
+              + PrintedNumber.shortest(limit));
     }
     boolean kept = sense == Sense.AT_MOST ? value <= limit : value >= limit;
     if (judged == Judged.HOLDS && !kept) {

@@ -9,6 +9,7 @@ import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.space.Vec3;
 
@@ -23,7 +24,7 @@ import reseat.space.Vec3;
 public final class GrooveDirectionCheck {
 
   /** Angle off the bisector that nobody need mind, rad. */
-  private static final double NEGLIGIBLE = Math.toRadians(1);
+  private static final double NEGLIGIBLE = Elementary.toRadians(1);
 
   /** Loss of stiffness from which it is worth turning them; common practice, no source. */
   private static final double LOSS = 0.2;
@@ -73,7 +74,7 @@ public final class GrooveDirectionCheck {
       return List.of(onBisectors());
     }
     double best = ConstraintQuality.of(design.toBuilder().supports(turned).build()).smallest();
-    double loss = Math.max(0, 1 - Math.pow(quality.smallest() / best, 2));
+    double loss = Math.max(0, 1 - Elementary.pow(quality.smallest() / best, 2));
     return List.of(
         Finding.advice(
             CheckKind.GROOVE_DIRECTION,

@@ -5,6 +5,7 @@ import reseat.material.Material;
 import reseat.mount.BondJoint;
 import reseat.mount.ScrewThread;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * One ball mount by itself: the ball, what it stands on, what it turns in, how it is set, and what
@@ -46,7 +47,10 @@ public record BallMountDesign(
     public Targets {
       if (!(height > 0) || !(tilt > 0)) {
         throw new IllegalArgumentException(
-            "targets of a ball mount must be above zero, found " + height + " m and " + tilt);
+            "targets of a ball mount must be above zero, found "
+                + PrintedNumber.shortest(height)
+                + " m and "
+                + PrintedNumber.shortest(tilt));
       }
     }
   }

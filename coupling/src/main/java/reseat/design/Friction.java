@@ -1,5 +1,7 @@
 package reseat.design;
 
+import reseat.units.PrintedNumber;
+
 /**
  * Friction coefficient between balls and seats, as a range.
  *
@@ -15,11 +17,11 @@ public record Friction(double low, double nominal, double high, String source) {
     if (!(low >= 0 && low <= nominal && nominal <= high) || Double.isInfinite(high)) {
       throw new IllegalArgumentException(
           "friction must satisfy 0 <= low <= nominal <= high, found "
-              + low
+              + PrintedNumber.shortest(low)
               + ", "
-              + nominal
+              + PrintedNumber.shortest(nominal)
               + ", "
-              + high);
+              + PrintedNumber.shortest(high));
     }
   }
 }

@@ -1,6 +1,7 @@
 package reseat.design;
 
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * Mass of the moving half with its tool.
@@ -15,7 +16,8 @@ public record Holder(double mass, Vec3 centreOfMass, Vec3 gyration) {
   /** Refuses negative mass and radii. */
   public Holder {
     if (!(mass >= 0) || Double.isInfinite(mass)) {
-      throw new IllegalArgumentException("holder mass must not be negative, found " + mass + " kg");
+      throw new IllegalArgumentException(
+          "holder mass must not be negative, found " + PrintedNumber.shortest(mass) + " kg");
     }
     if (gyration.x() < 0 || gyration.y() < 0 || gyration.z() < 0) {
       throw new IllegalArgumentException("radii of gyration must not be negative");

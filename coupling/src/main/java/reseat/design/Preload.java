@@ -5,6 +5,7 @@ import reseat.numerics.Spread;
 import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
+import reseat.units.PrintedNumber;
 
 /**
  * A force that holds the holder in its seats.
@@ -36,20 +37,23 @@ public record Preload(
   /** Refuses a force without size and scatter of all the force or more. */
   public Preload {
     if (!(force > 0) || Double.isInfinite(force)) {
-      throw new IllegalArgumentException("preload must be positive, found " + force + " N");
+      throw new IllegalArgumentException(
+          "preload must be positive, found " + PrintedNumber.shortest(force) + " N");
     }
     if (!(forceSpread.limit() < 1)) {
       throw new IllegalArgumentException(
-          "preload scatter must be under 100 %, found " + 100 * forceSpread.limit() + " %");
+          "preload scatter must be under 100 %, found "
+              + PrintedNumber.shortest(100 * forceSpread.limit())
+              + " %");
     }
     direction = direction.unit();
     if (modelled.isPresent()
         && !(Math.abs(modelled.get().nominalForce() - force) <= SETTING_SLACK * force)) {
       throw new IllegalArgumentException(
           "preload of "
-              + force
+              + PrintedNumber.shortest(force)
               + " N is made by a device set to "
-              + modelled.get().nominalForce()
+              + PrintedNumber.shortest(modelled.get().nominalForce())
               + " N: the two must agree to 2 %");
     }
   }

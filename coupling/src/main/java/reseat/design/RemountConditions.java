@@ -2,6 +2,7 @@ package reseat.design;
 
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
+import reseat.units.PrintedNumber;
 
 /**
  * What differs from one mounting of the holder to the next, besides the preload's own scatter.
@@ -42,7 +43,9 @@ public record RemountConditions(
   public RemountConditions {
     if (!(seatingForce > 0) || Double.isInfinite(seatingForce)) {
       throw new IllegalArgumentException(
-          "the seating force must be positive, found " + seatingForce + " N");
+          "the seating force must be positive, found "
+              + PrintedNumber.shortest(seatingForce)
+              + " N");
     }
     if (rampSteps < 1 || rampSteps > 100_000) {
       throw new IllegalArgumentException(
@@ -50,7 +53,9 @@ public record RemountConditions(
     }
     if (!(friction.limit() < 1)) {
       throw new IllegalArgumentException(
-          "friction scatter must be under 100 %, found " + 100 * friction.limit() + " %");
+          "friction scatter must be under 100 %, found "
+              + PrintedNumber.shortest(100 * friction.limit())
+              + " %");
     }
     if (!Double.isFinite(holderExpansion)) {
       throw new IllegalArgumentException("thermal expansion must be a number");

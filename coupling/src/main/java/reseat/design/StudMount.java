@@ -1,11 +1,11 @@
 package reseat.design;
 
-import java.util.Locale;
 import java.util.Optional;
 import reseat.material.Material;
 import reseat.mount.BallStud;
 import reseat.mount.BondJoint;
 import reseat.mount.StudCompliance;
+import reseat.units.FilledText;
 
 /**
  * What a ball stands on: a stud, the adhesive that holds the ball to it, the thread that holds the
@@ -47,12 +47,9 @@ public record StudMount(
    * @return for instance {@code stud 7.925 mm, standing out 11.430 mm, bonded, 3/8-40}
    */
   public String description() {
-    return String.format(
-            Locale.ROOT,
+    return FilledText.of(
             "%s stud %.3f mm, standing out %.3f mm",
-            material.name(),
-            stud.neckDiameter() * 1e3,
-            stud.stickOut() * 1e3)
+            material.name(), stud.neckDiameter() * 1e3, stud.stickOut() * 1e3)
         + bond.map(b -> ", ball bonded with " + b.adhesive().name()).orElse("")
         + thread.map(t -> ", thread " + t.limits().thread()).orElse("");
   }

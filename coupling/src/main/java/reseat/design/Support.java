@@ -5,6 +5,7 @@ import reseat.seat.Ball;
 import reseat.seat.Seat;
 import reseat.seat.SeatFrame;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * One ball in one seat.
@@ -32,7 +33,8 @@ public record Support(
       throw new IllegalArgumentException("a support needs a name");
     }
     if (!(caseDepth > 0)) {
-      throw new IllegalArgumentException("case depth must be positive, found " + caseDepth + " m");
+      throw new IllegalArgumentException(
+          "case depth must be positive, found " + PrintedNumber.shortest(caseDepth) + " m");
     }
   }
 

@@ -1,5 +1,7 @@
 package reseat.design;
 
+import reseat.units.PrintedNumber;
+
 /**
  * What the user wants of the design.
  *
@@ -24,11 +26,13 @@ public record Targets(
   public Targets {
     if (!(liftOffFactor >= 1) || Double.isInfinite(liftOffFactor)) {
       throw new IllegalArgumentException(
-          "the lift-off factor asked for must be at least 1, found " + liftOffFactor);
+          "the lift-off factor asked for must be at least 1, found "
+              + PrintedNumber.shortest(liftOffFactor));
     }
     if (!(pressureShare > 0 && pressureShare <= 2)) {
       throw new IllegalArgumentException(
-          "the share of the first-yield pressure must lie between 0 and 2, found " + pressureShare);
+          "the share of the first-yield pressure must lie between 0 and 2, found "
+              + PrintedNumber.shortest(pressureShare));
     }
   }
 

@@ -1,6 +1,5 @@
 package reseat.designfile;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.space.Vec3;
 import reseat.toml.TomlValue;
+import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityReading;
@@ -75,7 +76,9 @@ final class Section extends TableView {
     }
     if (value instanceof TomlValue.Numeral number) {
       String shown =
-          number.whole() ? Long.toString((long) number.value()) : Double.toString(number.value());
+          number.whole()
+              ? Long.toString((long) number.value())
+              : PrintedNumber.shortest(number.value());
       problems()
           .error(
               number.line(),
@@ -118,7 +121,7 @@ final class Section extends TableView {
 
   private double checkPositive(String name, double value, double harmless) {
     if (!(value > 0)) {
-      String shown = asTyped(name).map(Quantity::text).orElse(Double.toString(value));
+      String shown = asTyped(name).map(Quantity::text).orElse(PrintedNumber.shortest(value));
       error(name, "found \"" + shown + "\"; it must be above zero");
       return harmless;
     }
@@ -187,7 +190,7 @@ final class Section extends TableView {
   }
 
   private static String plain(TomlValue.Numeral n) {
-    return n.whole() ? Long.toString((long) n.value()) : Double.toString(n.value());
+    return n.whole() ? Long.toString((long) n.value()) : PrintedNumber.shortest(n.value());
   }
 
   /** A list of lengths above zero that may be missing. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.numerics.SingularValues;
 import reseat.seat.SeatFrame;
 import reseat.space.Twist;
@@ -117,7 +118,7 @@ public record ConstraintQuality(
       }
       for (int sign = -1; sign <= 1; sign += 2) {
         List<Support> changed = new ArrayList<>(design.supports());
-        changed.set(i, turned(s, sign * Math.toRadians(TRIAL_TURN_DEG)));
+        changed.set(i, turned(s, sign * Elementary.toRadians(TRIAL_TURN_DEG)));
         SingularValues t = decompose(design.toBuilder().supports(changed).build());
         reached[i] = Math.max(reached[i], t.size() < 6 ? 0 : t.smallest());
       }
@@ -133,6 +134,7 @@ public record ConstraintQuality(
 
   private static Support turned(Support s, double angle) {
     SeatFrame f = s.seat().frame();
-    return s.withGrooveAlong(f.axis().times(Math.cos(angle)).plus(f.left().times(Math.sin(angle))));
+    return s.withGrooveAlong(
+        f.axis().times(Elementary.cos(angle)).plus(f.left().times(Elementary.sin(angle))));
   }
 }

@@ -2,6 +2,7 @@ package reseat.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -64,7 +65,7 @@ public record PreloadZone(List<Vec3> corners, double margin, String nearest) {
     for (int i = 0; i < places.size(); i++) {
       double gx = places.force(i, perX);
       double gy = places.force(i, perY);
-      double slope = Math.hypot(gx, gy);
+      double slope = Elementary.hypot(gx, gy);
       double pressed = places.force(i, here);
       double spare = pressed - share * Math.max(0, pressed);
       if (slope > 0) {

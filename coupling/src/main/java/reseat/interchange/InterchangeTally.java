@@ -1,8 +1,11 @@
 package reseat.interchange;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import reseat.design.MachineAxes;
+import reseat.numerics.NumberRow;
 import reseat.numerics.RunningCovariance;
 import reseat.numerics.RunningHistogram;
 import reseat.space.Vec3;
@@ -84,22 +87,51 @@ final class InterchangeTally {
     }
   }
 
-  private static Vec3 vector(double[] v) {
-    return new Vec3(v[0], v[1], v[2]);
+  /** All sums and counts as numbers. */
+  double[] toArray() {
+    NumberRow row = new NumberRow();
+    for (RunningCovariance sums : sums()) {
+      sums.writeTo(row);
+    }
+    for (RunningHistogram bands : bands()) {
+      bands.writeTo(row);
+    }
+    for (Fit fit : Fit.values()) {
+      row.putCount(fits.getOrDefault(fit, 0L));
+    }
+    return row.toArray();
   }
 
-  void merge(InterchangeTally next) {
-    own.merge(next.own);
-    ownInCouplingAxes.merge(next.ownInCouplingAxes);
-    ownRotation.merge(next.ownRotation);
-    post.merge(next.post);
-    total.merge(next.total);
-    beyondLinear.merge(next.beyondLinear);
-    for (int k = 0; k < 3; k++) {
-      ownBands[k].merge(next.ownBands[k]);
-      couplingBands[k].merge(next.couplingBands[k]);
-      totalBands[k].merge(next.totalBands[k]);
+  /** Takes in the sums of later holders that {@link #toArray} turned into numbers. */
+  void merge(double[] next) {
+    NumberRow row = NumberRow.of(next);
+    for (RunningCovariance sums : sums()) {
+      sums.merge(RunningCovariance.readFrom(row));
     }
-    next.fits.forEach((fit, count) -> fits.merge(fit, count, Long::sum));
+    for (RunningHistogram bands : bands()) {
+      bands.addFrom(row);
+    }
+    for (Fit fit : Fit.values()) {
+      long count = row.nextCount();
+      if (count > 0) {
+        fits.merge(fit, count, Long::sum);
+      }
+    }
+    row.end();
+  }
+
+  private List<RunningCovariance> sums() {
+    return List.of(own, ownInCouplingAxes, ownRotation, post, total, beyondLinear);
+  }
+
+  private List<RunningHistogram> bands() {
+    List<RunningHistogram> all = new ArrayList<>(List.of(ownBands));
+    all.addAll(List.of(couplingBands));
+    all.addAll(List.of(totalBands));
+    return all;
+  }
+
+  private static Vec3 vector(double[] v) {
+    return new Vec3(v[0], v[1], v[2]);
   }
 }

@@ -1,5 +1,7 @@
 package reseat.material;
 
+import reseat.units.PrintedNumber;
+
 /**
  * Coefficient of friction between two surfaces, as a range.
  *
@@ -31,11 +33,11 @@ public record FrictionPair(
     if (!(low >= 0 && low <= nominal && nominal <= high && Double.isFinite(high))) {
       throw new IllegalArgumentException(
           "coefficients of friction must be in rising order and not negative, found "
-              + low
+              + PrintedNumber.shortest(low)
               + ", "
-              + nominal
+              + PrintedNumber.shortest(nominal)
               + ", "
-              + high);
+              + PrintedNumber.shortest(high));
     }
   }
 

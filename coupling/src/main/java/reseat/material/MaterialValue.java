@@ -1,5 +1,7 @@
 package reseat.material;
 
+import reseat.units.PrintedNumber;
+
 /**
  * One value of a material with the range it was printed in and where it comes from.
  *
@@ -19,11 +21,11 @@ public record MaterialValue(
     if (!(low >= 0 && low <= nominal && nominal <= high && Double.isFinite(high))) {
       throw new IllegalArgumentException(
           "a material value and its range must be in rising order and not negative, found "
-              + low
+              + PrintedNumber.shortest(low)
               + ", "
-              + nominal
+              + PrintedNumber.shortest(nominal)
               + ", "
-              + high);
+              + PrintedNumber.shortest(high));
     }
   }
 

@@ -2,6 +2,7 @@ package reseat.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 import reseat.space.Vec3;
 
@@ -156,7 +157,7 @@ public record AdjustingScrews(
     double turns = rise / thread.pitch() * clockwise.sign * thread.hand().advanceClockwise();
     double degrees = Math.abs(turns) * 360;
     Turn way = turns > 0 ? Turn.CLOCKWISE : turns < 0 ? Turn.COUNTERCLOCKWISE : Turn.NONE;
-    boolean tooFine = degrees > 0 && Math.toRadians(degrees) < HAND_RESOLUTION;
+    boolean tooFine = degrees > 0 && Elementary.toRadians(degrees) < HAND_RESOLUTION;
     return new Step(s + 1, rise, way, degrees, Math.abs(turns) * 60, after, tooFine);
   }
 
@@ -184,7 +185,7 @@ public record AdjustingScrews(
     for (int i = 0; i < 3; i++) {
       Vec3 a = points.get(i);
       Vec3 b = points.get((i + 1) % 3);
-      longest = Math.max(longest, Math.hypot(a.x() - b.x(), a.y() - b.y()));
+      longest = Math.max(longest, Elementary.hypot(a.x() - b.x(), a.y() - b.y()));
     }
     double height = Math.abs(area(points.get(0), points.get(1), points.get(2))) / longest;
     if (!(height > SMALLEST_SPREAD * longest)) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RingContact;
 import reseat.contact.RingThird;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
@@ -38,7 +39,7 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
 
   @Override
   public double contactForce(double force) {
-    return Bounds.notNegative("force on the seat", force, "N") / Math.cos(flankAngle);
+    return Bounds.notNegative("force on the seat", force, "N") / Elementary.cos(flankAngle);
   }
 
   @Override
@@ -59,8 +60,8 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
   @Override
   public Optional<Matrix6> stickingStiffness(double force) {
     RingThird third = RingThird.of(ballRadius, flankAngle, elasticity);
-    double c = Math.cos(flankAngle);
-    double s = Math.sin(flankAngle);
+    double c = Elementary.cos(flankAngle);
+    double s = Elementary.sin(flankAngle);
     double r = ballRadius;
     double normal = third.normalStiffness(force / (3 * c));
     double along = normal * third.tangentialRatioLong();

@@ -2,6 +2,7 @@ package reseat.mount;
 
 import java.util.List;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * What a lock nut does to a setting: run down against the face of the body, it pulls the screw out
@@ -64,7 +65,9 @@ public record LockNut(
     Bounds.positive("Young's modulus of the screw", youngModulus, "Pa");
     if (!Double.isFinite(pushForce)) {
       throw new IllegalArgumentException(
-          "force of the seat on the screw is " + pushForce + " N: it must be finite");
+          "force of the seat on the screw is "
+              + PrintedNumber.shortest(pushForce)
+              + " N: it must be finite");
     }
   }
 

@@ -1,10 +1,11 @@
 package reseat.mount;
 
-import java.util.Locale;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
+import reseat.elementary.Elementary;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /**
  * What a ball turns in when a part gimbals on it, under a force that presses the ball into the
@@ -25,12 +26,10 @@ public sealed interface PivotSeat permits TrihedralPivot, ConePivot, SocketPivot
   static double checkedFlank(String words, double angle) {
     if (!(angle > 0.05 && angle < 1.5)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%s puts the flanks at %.4g deg to the plane of the seat: it must be between 3 and 85"
                   + " deg",
-              words,
-              Math.toDegrees(angle)));
+              words, Elementary.toDegrees(angle)));
     }
     return angle;
   }

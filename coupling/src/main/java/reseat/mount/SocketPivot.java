@@ -2,6 +2,7 @@ package reseat.mount;
 
 import java.util.Optional;
 import reseat.contact.EllipticContact;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
@@ -40,8 +41,8 @@ public record SocketPivot(
 
   @Override
   public double contactForce(double force) {
-    double inner = Math.cos(innerAngle);
-    double outer = Math.cos(outerAngle);
+    double inner = Elementary.cos(innerAngle);
+    double outer = Elementary.cos(outerAngle);
     double pressure = peakPressure(force) / inner;
     return Math.PI * ballRadius * ballRadius * pressure * (inner * inner - outer * outer);
   }
@@ -49,8 +50,8 @@ public record SocketPivot(
   @Override
   public double peakPressure(double force) {
     Bounds.notNegative("force on the seat", force, "N");
-    double inner = Math.cos(innerAngle);
-    double outer = Math.cos(outerAngle);
+    double inner = Elementary.cos(innerAngle);
+    double outer = Elementary.cos(outerAngle);
     double cubes = inner * inner * inner - outer * outer * outer;
     return 1.5 * force * inner / (Math.PI * ballRadius * ballRadius * cubes);
   }
@@ -72,10 +73,10 @@ public record SocketPivot(
 
   /** Stiffness of the bed of springs, across it a part of that along its normals. */
   private Matrix6 bed(double part) {
-    double inner = Math.cos(innerAngle);
-    double outer = Math.cos(outerAngle);
+    double inner = Elementary.cos(innerAngle);
+    double outer = Elementary.cos(outerAngle);
     double r = ballRadius;
-    double normal = 2 * elasticity.reducedModulus() / (Math.PI * r * Math.sin(outerAngle));
+    double normal = 2 * elasticity.reducedModulus() / (Math.PI * r * Elementary.sin(outerAngle));
     double across = part * normal;
     // area of the land, and the sums over it of n_z, n_z^2 and n_x^2
     double area = 2 * Math.PI * r * r * (inner - outer);

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 
 /**
@@ -26,7 +27,7 @@ public record ThreadDuty(
     ThreadFit fit) {
 
   /** Smallest turn a hand sets reliably, two degrees, rad: common practice, no source. */
-  public static final double HAND_RESOLUTION = Math.toRadians(2);
+  public static final double HAND_RESOLUTION = Elementary.toRadians(2);
 
   /** Checks that the duty makes sense. */
   public ThreadDuty {

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 
 /**
@@ -176,7 +177,8 @@ public record ThreadStrength(
     return Math.PI
         * d1
         / pitch
-        * (pitch / 2 + (limits.screwPitchMin() - d1) * Math.tan(ScrewThread.HALF_FLANK_ANGLE));
+        * (pitch / 2
+            + (limits.screwPitchMin() - d1) * Elementary.tan(ScrewThread.HALF_FLANK_ANGLE));
   }
 
   private double nutShearAreaPerLength() {
@@ -185,6 +187,6 @@ public record ThreadStrength(
     return Math.PI
         * d
         / pitch
-        * (pitch / 2 + (d - limits.nutPitchMax()) * Math.tan(ScrewThread.HALF_FLANK_ANGLE));
+        * (pitch / 2 + (d - limits.nutPitchMax()) * Elementary.tan(ScrewThread.HALF_FLANK_ANGLE));
   }
 }

@@ -1,7 +1,8 @@
 package reseat.mount;
 
-import java.util.Locale;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.FilledText;
 
 /**
  * Limit diameters of screw and nut for one thread and one fit, and the play between them.
@@ -33,7 +34,7 @@ public record ThreadTolerance(
     double nutPitchMin,
     double nutPitchMax) {
 
-  private static final double TAN_HALF_FLANK = Math.tan(ScrewThread.HALF_FLANK_ANGLE);
+  private static final double TAN_HALF_FLANK = Elementary.tan(ScrewThread.HALF_FLANK_ANGLE);
 
   /** Checks that the limits are in order and that the flanks still overlap at the worst limits. */
   public ThreadTolerance {
@@ -43,22 +44,16 @@ public record ThreadTolerance(
     inOrder("pitch diameter of the nut", nutPitchMin, nutPitchMax);
     if (!(nutPitchMin >= screwPitchMax)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "thread %s: the largest screw pitch diameter %.4f mm does not enter the smallest nut"
                   + " pitch diameter %.4f mm",
-              thread,
-              screwPitchMax * 1e3,
-              nutPitchMin * 1e3));
+              thread, screwPitchMax * 1e3, nutPitchMin * 1e3));
     }
     if (!(screwMajorMin > nutMinorMax)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "thread %s: smallest screw %.4f mm slips through the largest nut bore %.4f mm",
-              thread,
-              screwMajorMin * 1e3,
-              nutMinorMax * 1e3));
+              thread, screwMajorMin * 1e3, nutMinorMax * 1e3));
     }
   }
 
@@ -135,12 +130,7 @@ public record ThreadTolerance(
   private static void inOrder(String what, double min, double max) {
     if (!(min > 0 && min <= max)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "%s: limits %.4f to %.4f mm are not in order",
-              what,
-              min * 1e3,
-              max * 1e3));
+          FilledText.of("%s: limits %.4f to %.4f mm are not in order", what, min * 1e3, max * 1e3));
     }
   }
 }

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 
 /**
@@ -35,7 +36,9 @@ public record ThreadTorque(
    */
   public double perForce() {
     return thread.travelPerRadian()
-        + threadFriction * thread.pitchDiameter() / (2 * Math.cos(ScrewThread.HALF_FLANK_ANGLE))
+        + threadFriction
+            * thread.pitchDiameter()
+            / (2 * Elementary.cos(ScrewThread.HALF_FLANK_ANGLE))
         + bearingFriction * bearingDiameter / 2;
   }
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
 import reseat.contact.TangentialContact;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
@@ -41,7 +42,7 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
 
   @Override
   public double contactForce(double force) {
-    return Bounds.notNegative("force on the seat", force, "N") / (3 * Math.cos(flankAngle));
+    return Bounds.notNegative("force on the seat", force, "N") / (3 * Elementary.cos(flankAngle));
   }
 
   @Override
@@ -68,8 +69,8 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
   }
 
   private Matrix6 stiffness(double normal, double across) {
-    double c = Math.cos(flankAngle);
-    double s = Math.sin(flankAngle);
+    double c = Elementary.cos(flankAngle);
+    double s = Elementary.sin(flankAngle);
     double r = ballRadius;
     return PivotSeat.stiffness(
         1.5 * (normal * s * s + across * (1 + c * c)),

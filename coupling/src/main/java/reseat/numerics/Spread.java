@@ -1,5 +1,7 @@
 package reseat.numerics;
 
+import reseat.units.PrintedNumber;
+
 /**
  * How much a quantity scatters about its nominal value.
  *
@@ -15,7 +17,8 @@ public record Spread(double limit, Shape shape) {
   /** Refuses negative limits. */
   public Spread {
     if (!(limit >= 0) || Double.isInfinite(limit)) {
-      throw new IllegalArgumentException("a scatter limit must not be negative, found " + limit);
+      throw new IllegalArgumentException(
+          "a scatter limit must not be negative, found " + PrintedNumber.shortest(limit));
     }
   }
 

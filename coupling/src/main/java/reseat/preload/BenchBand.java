@@ -2,6 +2,7 @@ package reseat.preload;
 
 import java.util.Optional;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * The band to aim for at a device so that the force, whatever its scatter, stays within the band
@@ -41,9 +42,9 @@ public record BenchBand(
     if (!(low < high)) {
       throw new IllegalArgumentException(
           "smallest allowed preload "
-              + low
+              + PrintedNumber.shortest(low)
               + " N is not below the largest, "
-              + high
+              + PrintedNumber.shortest(high)
               + " N: no preload meets both limits");
     }
     double x = device.scatter().halfRange() + device.accuracy().halfRange();

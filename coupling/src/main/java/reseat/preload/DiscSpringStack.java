@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * Disc springs in a stack: packets of equal discs laid the same way (parallel) turned against each
@@ -77,9 +78,9 @@ public record DiscSpringStack(
     if (!(deflection <= flat)) {
       throw new IllegalArgumentException(
           "disc spring stack is compressed by "
-              + deflection
+              + PrintedNumber.shortest(deflection)
               + " m: it is flat at "
-              + flat
+              + PrintedNumber.shortest(flat)
               + " m; use more discs in series or less deflection");
     }
   }

@@ -6,6 +6,7 @@ import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussInteg
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import reseat.numerics.Bounds;
 import reseat.numerics.EllipticIntegrals;
+import reseat.units.PrintedNumber;
 
 /**
  * Two equal cylinder magnets face to face on one axis, or one magnet facing thick soft iron.
@@ -80,9 +81,9 @@ public record MagnetPair(
     if (!(gapTolerance < gap)) {
       throw new IllegalArgumentException(
           "tolerance of the magnet gap "
-              + gapTolerance
+              + PrintedNumber.shortest(gapTolerance)
               + " m is not below the gap "
-              + gap
+              + PrintedNumber.shortest(gap)
               + " m: the faces may touch");
     }
   }

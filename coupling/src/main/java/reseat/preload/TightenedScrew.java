@@ -5,6 +5,7 @@ import java.util.Optional;
 import reseat.mount.ScrewThread;
 import reseat.mount.ThreadTorque;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * A screw tightened by torque, drawing the halves together.
@@ -40,7 +41,9 @@ public record TightenedScrew(
     Bounds.positive("Young's modulus of the screw", youngModulus, "Pa");
     if (!Double.isFinite(expansion)) {
       throw new IllegalArgumentException(
-          "difference of thermal expansion is " + expansion + " 1/K: it must be finite");
+          "difference of thermal expansion is "
+              + PrintedNumber.shortest(expansion)
+              + " 1/K: it must be finite");
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
@@ -204,9 +205,9 @@ final class MountSequence {
     if (steps == 0 || from == to) {
       return MountMechanics.Outcome.HELD;
     }
-    double ratio = Math.pow(to / from, 1.0 / steps);
+    double ratio = Elementary.pow(to / from, 1.0 / steps);
     // in proportional growth every motion is the last one times the ratio to the two thirds
-    double stretch = StrictMath.cbrt(ratio * ratio);
+    double stretch = Elementary.cbrt(ratio * ratio);
     double share = from;
     boolean guessed = false;
     for (int s = 1; s <= steps; s++) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.numerics.Lu6;
 import reseat.space.Twist;
@@ -83,7 +84,8 @@ public final class SelfSeating {
     @Override
     public int compareTo(Path other) {
       // rounded, so that ways alike by symmetry stay in the order of their contacts
-      return Double.compare(Math.rint(1e9 * limitFriction), Math.rint(1e9 * other.limitFriction));
+      return Double.compare(
+          Elementary.rint(1e9 * limitFriction), Elementary.rint(1e9 * other.limitFriction));
     }
   }
 

@@ -1,6 +1,7 @@
 package reseat.seat;
 
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A ball, carried rigidly by one half of the coupling.
@@ -13,7 +14,8 @@ public record Ball(Vec3 centre, double radius) {
   /** Refuses a ball without size. */
   public Ball {
     if (!(radius > 0) || Double.isInfinite(radius)) {
-      throw new IllegalArgumentException("ball radius must be positive, found " + radius + " m");
+      throw new IllegalArgumentException(
+          "ball radius must be positive, found " + PrintedNumber.shortest(radius) + " m");
     }
   }
 

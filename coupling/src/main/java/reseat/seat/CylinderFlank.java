@@ -1,6 +1,7 @@
 package reseat.seat;
 
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A circular cylinder as a flank: a pin (convex) or a round-bottomed groove flank (hollow).
@@ -19,7 +20,7 @@ public record CylinderFlank(
     generator = generator.unit();
     if (!(radius > 0) || Double.isInfinite(radius)) {
       throw new IllegalArgumentException(
-          "flank cylinder radius must be positive, found " + radius + " m");
+          "flank cylinder radius must be positive, found " + PrintedNumber.shortest(radius) + " m");
     }
   }
 

@@ -2,6 +2,7 @@ package reseat.seat;
 
 import java.util.List;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A flat on which a ball rests at one point.
@@ -18,7 +19,9 @@ public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
   public FlatSeat {
     if (!(padDiameter > 0)) {
       throw new IllegalArgumentException(
-          "flat pad diameter must be positive, found " + padDiameter + " m");
+          "flat pad diameter must be positive, found "
+              + PrintedNumber.shortest(padDiameter)
+              + " m");
     }
   }
 

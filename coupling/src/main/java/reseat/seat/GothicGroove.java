@@ -2,7 +2,9 @@ package reseat.seat;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A groove with two hollow cylindrical flanks that meet in a pointed arch.
@@ -33,9 +35,9 @@ public record GothicGroove(
     if (!(flankRadius > 0) || !(axisOffset > 0) || !(axisOffset < flankRadius)) {
       throw new IllegalArgumentException(
           "gothic groove: the axis offset must lie between zero and the flank radius, found "
-              + axisOffset
+              + PrintedNumber.shortest(axisOffset)
               + " m and "
-              + flankRadius
+              + PrintedNumber.shortest(flankRadius)
               + " m");
     }
   }
@@ -60,9 +62,9 @@ public record GothicGroove(
     if (!(flankRadius > ballRadius)) {
       throw new IllegalArgumentException(
           "gothic groove: flank radius "
-              + flankRadius
+              + PrintedNumber.shortest(flankRadius)
               + " m must be larger than the ball radius "
-              + ballRadius
+              + PrintedNumber.shortest(ballRadius)
               + " m");
     }
     double play = flankRadius - ballRadius;
@@ -70,8 +72,8 @@ public record GothicGroove(
         atBallCentre,
         flankRadius,
         flankRadius,
-        play * Math.sin(angle),
-        play * Math.cos(angle),
+        play * Elementary.sin(angle),
+        play * Elementary.cos(angle),
         extent);
   }
 
@@ -97,16 +99,17 @@ public record GothicGroove(
     for (Flank flank : flanks()) {
       double flankRadius = Math.abs(flank.signedRadius());
       double edge = (axisOffset + extent.mouthWidth() / 2) / flankRadius;
-      double root = Math.asin(Math.min(1, (axisOffset + extent.rootWidth() / 2) / flankRadius));
-      arch = Math.max(arch, axisHeight - flankRadius * Math.cos(root) - extent.rootDepth());
+      double root =
+          Elementary.asin(Math.min(1, (axisOffset + extent.rootWidth() / 2) / flankRadius));
+      arch = Math.max(arch, axisHeight - flankRadius * Elementary.cos(root) - extent.rootDepth());
       Vec3 normal = flank.normal(ball.centre());
-      double angle = Math.acos(Math.max(-1, Math.min(1, normal.dot(frame.up()))));
+      double angle = Elementary.acos(Math.max(-1, Math.min(1, normal.dot(frame.up()))));
       if (edge <= 1) {
         found.add(
             new SeatClearance(
                 SeatClearance.Feature.MOUTH_EDGE,
                 flank.name(),
-                flankRadius * (Math.asin(edge) - angle)));
+                flankRadius * (Elementary.asin(edge) - angle)));
       }
       found.add(
           new SeatClearance(

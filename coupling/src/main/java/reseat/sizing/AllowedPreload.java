@@ -6,6 +6,7 @@ import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.designfile.SizeWish;
+import reseat.elementary.Elementary;
 
 /**
  * The band of preload in which no check fails, all preloads scaled alike, and the check that sets
@@ -81,7 +82,7 @@ public record AllowedPreload(
   private record End(double scale, String check) {}
 
   private static double scale(int step) {
-    return Math.pow(SMALLEST, -step / (STEPS / 2.0));
+    return Elementary.pow(SMALLEST, -step / (STEPS / 2.0));
   }
 
   private static End end(DesignFamily family, CouplingDesign design, int from, int way) {

@@ -118,7 +118,7 @@ public record InterchangeStudy(
       throws InterruptedException {
     RemountScatter remount =
         new RemountSimulation(CouplingModel.of(design))
-            .run(RemountPlan.of(wish.mounts(), wish.plan().seed(), wish.plan().threads()));
+            .run(RemountPlan.of(wish.mounts(), wish.plan().seed(), wish.plan().way()));
     return run(design, remount, wish, progress);
   }
 

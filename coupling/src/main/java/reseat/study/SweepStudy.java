@@ -14,7 +14,7 @@ import reseat.designfile.DesignFile;
 import reseat.designfile.DesignProblem;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
-import reseat.numerics.OrderedBatches;
+import reseat.numerics.OneAfterAnother;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountScatter;
 import reseat.remount.RemountSimulation;
@@ -45,15 +45,15 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
    */
   public static SweepStudy run(SweepPlan plan, LongConsumer progress) throws InterruptedException {
     List<SweepPoint> points = new ArrayList<>();
-    OrderedBatches.run(
-        plan.points(),
-        plan.threads(),
-        "sweep",
-        number -> point(plan, (int) number),
-        point -> {
-          points.add(point);
-          progress.accept(points.size());
-        });
+    plan.way()
+        .run(
+            plan.points(),
+            "sweep",
+            number -> point(plan, (int) number),
+            point -> {
+              points.add(point);
+              progress.accept(points.size());
+            });
     return new SweepStudy(plan, points);
   }
 
@@ -168,7 +168,7 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
   private static RemountScatter scatter(SweepPlan plan, SeatedCheck check) {
     try {
       return new RemountSimulation(CouplingModel.of(check.design()))
-          .run(RemountPlan.of(plan.mounts(), plan.seed(), 1));
+          .run(RemountPlan.of(plan.mounts(), plan.seed(), new OneAfterAnother()));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("the sweep was stopped", e);

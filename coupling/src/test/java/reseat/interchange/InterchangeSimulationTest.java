@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.numerics.OneAfterAnother;
 import reseat.numerics.RandomStream;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
@@ -58,6 +60,29 @@ class InterchangeSimulationTest {
       assertThat(more.fits()).isEqualTo(one.fits());
     }
     assertThat(run(d, new InterchangePlan(7, 3000, SEED + 1, 2)).own()).isNotEqualTo(one.own());
+  }
+
+  @Test
+  void batchesMadeApartAndSentAsBytesGiveTheSpreadOfOneRun() throws InterruptedException {
+    CouplingDesign d = TolerancedCouplings.toolPost();
+    InterchangePlan plan = new InterchangePlan(3, 3000, SEED, new OneAfterAnother());
+    InterchangeResult whole = run(d, plan);
+    assertThat(InterchangeSimulation.batches(plan)).isEqualTo(3);
+    List<byte[]> sent = new ArrayList<>();
+    for (long number = 2; number >= 0; number--) {
+      double[] tally = new InterchangeSimulation(ToleranceModel.of(d)).tally(plan, number);
+      ByteBuffer bytes = ByteBuffer.allocate(8 * tally.length);
+      bytes.asDoubleBuffer().put(tally);
+      sent.add(0, bytes.array());
+    }
+    InterchangeSimulation.Sum sum = new InterchangeSimulation(ToleranceModel.of(d)).new Sum(plan);
+    for (byte[] bytes : sent) {
+      double[] tally = new double[bytes.length / 8];
+      ByteBuffer.wrap(bytes).asDoubleBuffer().get(tally);
+      sum.add(tally);
+    }
+    assertThat(sum.holders()).isEqualTo(9000);
+    assertThat(sum.result()).isEqualTo(whole);
   }
 
   @Test

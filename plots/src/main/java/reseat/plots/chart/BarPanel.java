@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.knowm.xchart.HorizontalBarChart;
 import org.knowm.xchart.style.HorizontalBarStyler;
+import reseat.elementary.Elementary;
 import reseat.plots.NumberText;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Box;
@@ -16,6 +17,7 @@ import reseat.plots.scene.TextStyle;
 import reseat.plots.scene.TextWidth;
 import reseat.plots.scene.Tone;
 import reseat.plots.scene.Typeface;
+import reseat.units.PrintedNumber;
 
 /**
  * Named level bars, one under the other, each with its value.
@@ -49,7 +51,8 @@ final class BarPanel {
   record Bar(String name, double value, String words, Tone tone) {
     Bar {
       if (!Double.isFinite(value)) {
-        throw new IllegalArgumentException("bar " + name + " has no finite value: " + value);
+        throw new IllegalArgumentException(
+            "bar " + name + " has no finite value: " + PrintedNumber.shortest(value));
       }
     }
 
@@ -161,8 +164,8 @@ final class BarPanel {
   }
 
   private static HorizontalBarChart chart(List<Bar> bars, double width, double limit) {
-    int height = (int) Math.round(ROW * bars.size() + AXIS);
-    HorizontalBarChart chart = new HorizontalBarChart((int) Math.round(width), height);
+    int height = (int) Elementary.round(ROW * bars.size() + AXIS);
+    HorizontalBarChart chart = new HorizontalBarChart((int) Elementary.round(width), height);
     HorizontalBarStyler style = chart.getStyler();
     style.setLegendVisible(false);
     style.setAvailableSpaceFill(0.62).setLabelsVisible(false);

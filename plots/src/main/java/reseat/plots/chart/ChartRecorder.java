@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
@@ -38,7 +39,7 @@ final class ChartRecorder extends VectorGraphics2D {
   private static final double HAIR = 1.5;
 
   private static final Comparator<Mark> READING_ORDER =
-      Comparator.<Mark>comparingLong(mark -> Math.round(100 * ((Mark.Text) mark).at().y()))
+      Comparator.<Mark>comparingLong(mark -> Elementary.round(100 * ((Mark.Text) mark).at().y()))
           .thenComparingDouble(mark -> ((Mark.Text) mark).at().x());
 
   private final KnownWords words;
@@ -208,7 +209,7 @@ final class ChartRecorder extends VectorGraphics2D {
     if (!(stroke instanceof BasicStroke basic) || tone == Tone.PAPER) {
       return LineStyle.NONE;
     }
-    double width = Math.round(1e3 * basic.getLineWidth()) / 1e3;
+    double width = Elementary.round(1e3 * basic.getLineWidth()) / 1e3;
     return new LineStyle(tone, width, dash(basic));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import reseat.elementary.Elementary;
 import reseat.plots.Picture;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
@@ -87,7 +88,8 @@ public final class ComplianceShares {
         rest += p.share();
       }
     }
-    shown.sort(Comparator.comparingDouble((Part p) -> -p.share()));
+    // equal parts stay in their order, whatever their last bits
+    shown.sort(Comparator.comparingDouble((Part p) -> -Elementary.rint(1e9 * p.share())));
     if (rest > NEGLIGIBLE) {
       shown.add(new Part("all others", rest));
     }

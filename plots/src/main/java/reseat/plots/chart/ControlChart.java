@@ -11,6 +11,7 @@ import reseat.plots.scene.Mark;
 import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
+import reseat.units.PrintedNumber;
 
 /** Checks of a coupling over its life against limits drawn from its own scatter. */
 public final class ControlChart {
@@ -33,11 +34,11 @@ public final class ControlChart {
       if (!(lower <= centre && centre <= upper) || !Double.isFinite(upper - lower)) {
         throw new IllegalArgumentException(
             "control limits must lie about the centre line, found "
-                + lower
+                + PrintedNumber.shortest(lower)
                 + ", "
-                + centre
+                + PrintedNumber.shortest(centre)
                 + ", "
-                + upper);
+                + PrintedNumber.shortest(upper));
       }
     }
   }

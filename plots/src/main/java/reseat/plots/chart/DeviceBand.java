@@ -2,7 +2,6 @@ package reseat.plots.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
@@ -15,6 +14,7 @@ import reseat.plots.scene.Tone;
 import reseat.preload.BenchBand;
 import reseat.preload.BenchSetting;
 import reseat.preload.PreloadDevice;
+import reseat.units.FilledText;
 
 /** What a preload device gives for what is set on it, and the band to set for the force allowed. */
 public final class DeviceBand {
@@ -149,10 +149,8 @@ public final class DeviceBand {
     entries.add(
         Key.Entry.line(
             SPREAD,
-            String.format(
-                Locale.ROOT,
-                "from mount to mount and device to device together \u00b1%.3g %%",
-                100 * part)));
+            FilledText.of(
+                "from mount to mount and device to device together \u00b1%.3g %%", 100 * part)));
     band.ifPresent(
         b -> {
           entries.add(Key.Entry.area(LineStyle.NONE, ALLOWED, "the coupling allows " + allowed(b)));

@@ -3,6 +3,7 @@ package reseat.plots.chart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.scene.Dash;
@@ -193,7 +194,7 @@ public final class HistogramChart {
         return new Bins(least - width / 2, width, new int[] {n});
       }
       double quartiles = sorted[3 * (n - 1) / 4] - sorted[(n - 1) / 4];
-      double wanted = 2 * quartiles / StrictMath.cbrt(n);
+      double wanted = 2 * quartiles / Elementary.cbrt(n);
       int bars = wanted > 0 ? (int) Math.ceil(span / wanted) : MOST_BARS;
       bars = Math.max(3, Math.min(MOST_BARS, bars));
       int[] counts = new int[bars];

@@ -9,6 +9,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 import reseat.plots.NumberText;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Mark;
@@ -65,7 +66,7 @@ final class KnownWords {
       int used = kind == PathIterator.SEG_CLOSE ? 0 : kind == PathIterator.SEG_CUBICTO ? 6 : 2;
       key.append(kind);
       for (int i = 0; i < used; i++) {
-        key.append(' ').append(Math.round(c[i] * 100));
+        key.append(' ').append(Elementary.round(c[i] * 100));
       }
       key.append(';');
     }

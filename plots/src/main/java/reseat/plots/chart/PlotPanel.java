@@ -9,6 +9,7 @@ import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
@@ -68,8 +69,8 @@ final class PlotPanel {
   PlotPanel(double width, double height, String xLabel, AxisRange x, String yLabel, AxisRange y) {
     this.xLabel = xLabel;
     this.yLabel = yLabel;
-    this.width = (int) Math.round(width);
-    this.height = (int) Math.round(height - HEADING - (xLabel.isEmpty() ? 0 : UNDER));
+    this.width = (int) Elementary.round(width);
+    this.height = (int) Elementary.round(height - HEADING - (xLabel.isEmpty() ? 0 : UNDER));
     this.x = x;
     this.y = y;
     chart = new XYChart(this.width, this.height);
@@ -236,7 +237,7 @@ final class PlotPanel {
   }
 
   static Color color(Tone tone, double opacity) {
-    int alpha = (int) Math.round(255 * opacity);
+    int alpha = (int) Elementary.round(255 * opacity);
     return new Color((alpha << 24) | tone.rgb(), true);
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.PreloadZone;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
@@ -90,7 +91,7 @@ public final class PlanView {
       points.add(design.holder().centreOfMass());
     }
     // A landmark far away must not shrink the coupling to a dot.
-    points.removeIf(p -> Math.hypot(p.x(), p.y()) > 4 * r + design.toolPoint().norm());
+    points.removeIf(p -> Elementary.hypot(p.x(), p.y()) > 4 * r + design.toolPoint().norm());
     points.forEach(p -> e.include(p.x(), p.y(), 0.1 * r));
     return e;
   }

@@ -2,11 +2,11 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.LiftOff;
 import reseat.plots.NumberText;
@@ -20,6 +20,8 @@ import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 
 /**
  * How much force at the tool point opens the first contact, by its direction in each machine plane.
@@ -49,7 +51,8 @@ public final class PolarLiftOff {
     /** Refuses forces below zero. */
     public Ray {
       if (!(force >= 0) || !Double.isFinite(angle)) {
-        throw new IllegalArgumentException("lift-off force must not be negative, found " + force);
+        throw new IllegalArgumentException(
+            "lift-off force must not be negative, found " + PrintedNumber.shortest(force));
       }
     }
   }
@@ -129,7 +132,7 @@ public final class PolarLiftOff {
     List<Ray> rays = new ArrayList<>();
     for (int i = 0; i < RAYS; i++) {
       double angle = 2 * Math.PI * i / RAYS;
-      Vec3 d = u.times(Math.cos(angle)).plus(v.times(Math.sin(angle)));
+      Vec3 d = u.times(Elementary.cos(angle)).plus(v.times(Elementary.sin(angle)));
       LiftOff.First first = liftOff.forceAlong(design.toolPoint(), d);
       rays.add(new Ray(angle, first.factor(), first.contact()));
     }
@@ -211,7 +214,7 @@ public final class PolarLiftOff {
       return 1;
     }
     double wanted = Math.min(1.05 * most, MOST_SHOWN * least);
-    double decade = Math.pow(10, Math.floor(Math.log10(wanted)));
+    double decade = Elementary.pow(10, Math.floor(Elementary.log10(wanted)));
     for (double step : new double[] {1, 1.2, 1.6, 2, 2.4, 3.2, 4, 6, 8}) {
       if (step * decade >= wanted) {
         return step * decade;
@@ -265,8 +268,7 @@ public final class PolarLiftOff {
               double least =
                   c.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
               double most = c.rays().stream().mapToDouble(Ray::force).max().orElse(0);
-              return String.format(
-                  Locale.ROOT,
+              return FilledText.of(
                   "Plane %s\u2013%s%s: least %s, most %s.",
                   p.first(),
                   p.second(),

@@ -2,6 +2,7 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.NumberText;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Box;
@@ -20,8 +21,8 @@ import reseat.plots.scene.Tone;
 final class PolarPanel {
 
   private static final int RINGS = 4;
-  private static final double RING_LABELS_AT = Math.toRadians(67.5);
-  private static final double SMALLEST_SECTOR = Math.toRadians(11);
+  private static final double RING_LABELS_AT = Elementary.toRadians(67.5);
+  private static final double SMALLEST_SECTOR = Elementary.toRadians(11);
 
   private final PolarLiftOff.Plane plane;
   private final double outer;

@@ -17,6 +17,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import javax.imageio.ImageIO;
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
 
 /** Paints a scene into a bitmap, in the colours for a white sheet. */
 public final class ScenePainter implements MarkPainter {
@@ -43,7 +45,11 @@ public final class ScenePainter implements MarkPainter {
     double pixels = scene.width() * scale * scene.height() * scale;
     if (!(scale > 0) || !(pixels <= MOST_PIXELS)) {
       throw new IllegalArgumentException(
-          "bitmap scale " + scale + " would make " + pixels + " pixels; allowed are 60 million");
+          "bitmap scale "
+              + PrintedNumber.shortest(scale)
+              + " would make "
+              + PrintedNumber.shortest(pixels)
+              + " pixels; allowed are 60 million");
     }
     Typeface.needNoScreen();
     BufferedImage image =
@@ -104,8 +110,8 @@ public final class ScenePainter implements MarkPainter {
             arc.centre().y() - r,
             2 * r,
             2 * r,
-            Math.toDegrees(arc.start()),
-            Math.toDegrees(arc.sweep()),
+            Elementary.toDegrees(arc.start()),
+            Elementary.toDegrees(arc.sweep()),
             Arc2D.OPEN),
         arc.line(),
         Fill.NONE);
@@ -144,7 +150,7 @@ public final class ScenePainter implements MarkPainter {
   }
 
   private static Color color(Tone tone, double opacity) {
-    int alpha = (int) Math.round(255 * opacity);
+    int alpha = (int) Elementary.round(255 * opacity);
     return new Color((alpha << 24) | tone.rgb(), true);
   }
 

@@ -3,6 +3,7 @@ package reseat.plots.scene;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import reseat.elementary.Elementary;
 
 /**
  * Writes a scene as SVG: standard elements only, no script, nothing fetched from elsewhere.
@@ -200,7 +201,7 @@ public final class SvgWriter implements MarkPainter {
 
   private void turn(double turn, Point about) {
     if (turn != 0) {
-      out.append(" transform=\"rotate(").append(number(-Math.toDegrees(turn)));
+      out.append(" transform=\"rotate(").append(number(-Elementary.toDegrees(turn)));
       out.append(' ').append(number(about.x())).append(' ').append(number(about.y()));
       out.append(")\"");
     }
@@ -238,7 +239,7 @@ public final class SvgWriter implements MarkPainter {
 
   /** Two decimals without trailing zeros and without minus zero. */
   private static String number(double v) {
-    long hundredths = Math.round(v * 100);
+    long hundredths = Elementary.round(v * 100);
     String sign = hundredths < 0 ? "-" : "";
     long size = Math.abs(hundredths);
     long rest = size % 100;

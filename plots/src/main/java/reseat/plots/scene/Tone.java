@@ -1,6 +1,7 @@
 package reseat.plots.scene;
 
 import java.util.Locale;
+import reseat.units.FilledText;
 
 /**
  * A colour by its part in the picture, with one value for light and one for dark surroundings.
@@ -53,7 +54,7 @@ public enum Tone {
    * @return for instance {@code #0072b2}
    */
   public String lightHex() {
-    return String.format(Locale.ROOT, "#%06x", light);
+    return FilledText.of("#%06x", light);
   }
 
   /**
@@ -62,7 +63,7 @@ public enum Tone {
    * @return for instance {@code #5db3e8}
    */
   public String darkHex() {
-    return String.format(Locale.ROOT, "#%06x", dark);
+    return FilledText.of("#%06x", dark);
   }
 
   /**

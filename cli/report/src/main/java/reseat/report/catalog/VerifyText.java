@@ -1,9 +1,9 @@
 package reseat.report.catalog;
 
 import java.io.PrintWriter;
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 import reseat.verification.PublishedValue;
 import reseat.verification.Topic;
 
@@ -36,8 +36,8 @@ public final class VerifyText {
             row(
                 v.id(),
                 printed(v.printed()),
-                String.format(Locale.ROOT, "%.9g", v.computed()),
-                String.format(Locale.ROOT, "%.1e", v.difference()),
+                FilledText.of("%.9g", v.computed()),
+                FilledText.of("%.1e", v.difference()),
                 v.quantity() + (v.unit().isEmpty() ? "" : ", " + v.unit()),
                 holds ? "" : "  <-- OUT OF TOLERANCE"));
         all++;
@@ -55,20 +55,13 @@ public final class VerifyText {
 
   /** The digits that the source has: no zeros that it did not print, no more than ten. */
   private static String printed(double value) {
-    String shortest = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-    return shortest.length() <= 12 ? shortest : String.format(Locale.ROOT, "%.9g", value);
+    String shortest = PrintedNumber.decimal(value).stripTrailingZeros().toPlainString();
+    return shortest.length() <= 12 ? shortest : FilledText.of("%.9g", value);
   }
 
   private static String row(
       String id, String printed, String computed, String differs, String quantity, String remark) {
-    return String.format(
-        Locale.ROOT,
-        "    %-9s %14s %14s %9s  %s%s",
-        id,
-        printed,
-        computed,
-        differs,
-        quantity,
-        remark);
+    return FilledText.of(
+        "    %-9s %14s %14s %9s  %s%s", id, printed, computed, differs, quantity, remark);
   }
 }

@@ -2,9 +2,10 @@ package reseat.report.form;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
 import reseat.check.Measure;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -52,8 +53,8 @@ public final class Shown {
     if (size >= 1000) {
       return new BigDecimal(number).round(new MathContext(Math.max(3, figures))).toPlainString();
     }
-    int decimals = (int) Math.max(0, Math.min(4, figures - 1 - Math.floor(Math.log10(size))));
-    return String.format(Locale.ROOT, "%." + decimals + "f", number);
+    int decimals = (int) Math.max(0, Math.min(4, figures - 1 - Math.floor(Elementary.log10(size))));
+    return FilledText.of("%." + decimals + "f", number);
   }
 
   /** A number by significant figures; an exponent only where the zeros would be many. */

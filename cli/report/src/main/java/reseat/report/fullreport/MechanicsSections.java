@@ -1,10 +1,12 @@
 package reseat.report.fullreport;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
@@ -16,6 +18,7 @@ import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.space.Vec3;
 import reseat.study.SeatedCheck;
+import reseat.units.FilledText;
 
 /** The parts of a page that tell the mechanics: contacts, stiffness, load cases, seating. */
 public final class MechanicsSections {
@@ -102,8 +105,7 @@ public final class MechanicsSections {
     if (low.hertz().isEmpty()) {
       return "Natural frequencies need the holder's mass.";
     }
-    return String.format(
-        Locale.ROOT,
+    return FilledText.of(
         "First natural frequency of the holder on its contacts: %.0f Hz sliding, %.0f Hz sticking%s."
             + " Post and machine are taken as rigid, so the machine's own first mode is lower.",
         low.hertz().get(0),
@@ -114,7 +116,8 @@ public final class MechanicsSections {
   private static String share(CouplingStiffness stiffness, CouplingDesign d, Vec3 direction) {
     List<CouplingStiffness.Share> shares =
         new ArrayList<>(stiffness.shares(d.toolPoint(), direction));
-    shares.sort((a, b) -> Double.compare(b.share(), a.share()));
+    // equal parts stay in their order, whatever their last bits
+    shares.sort(Comparator.comparingDouble(s -> -Elementary.rint(1e9 * s.share())));
     List<String> words = new ArrayList<>();
     for (CouplingStiffness.Share s : shares.subList(0, Math.min(3, shares.size()))) {
       words.add(s.name() + " " + Shown.percent(s.share()));
@@ -188,7 +191,7 @@ public final class MechanicsSections {
                   p.lastSeat(),
                   p.limitFriction() >= SelfSeating.GREATEST
                       ? "never"
-                      : String.format(Locale.ROOT, "%.3f", p.limitFriction())),
+                      : FilledText.of("%.3f", p.limitFriction())),
               p.limitFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN));
     }
     return new Page.Section(
@@ -196,13 +199,11 @@ public final class MechanicsSections {
         "Will it seat itself?",
         List.of(
             new Page.Paragraph(
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "With one contact still open the other five slide. The slide stalls where the"
                         + " friction coefficient reaches the value given; the range assumed here is"
                         + " %.2f to %.2f.",
-                    check.design().friction().low(),
-                    high)),
+                    check.design().friction().low(), high)),
             new Page.Table(
                 "Last contact to close, worst first",
                 List.of("contact still open", "last seat to close", "stalls at friction"),

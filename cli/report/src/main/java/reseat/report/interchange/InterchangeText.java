@@ -19,6 +19,7 @@ import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.space.Vec3;
 import reseat.study.InterchangeStudy;
+import reseat.units.FilledText;
 
 /**
  * Several holders on one post, on one screen: verdict, the three words kept apart, spread, linear
@@ -243,8 +244,7 @@ public final class InterchangeText {
         .append(
             Paragraph.of(
                 "  ",
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "±: expanded uncertainty, coverage factor %.0f, of the holder alone. The post"
                         + " moves all holders together by a further ± %s, %s, %s µm.",
                     InterchangeStudy.COVERAGE,

@@ -2,7 +2,6 @@ package reseat.report.interchange;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import reseat.design.CouplingDesign;
 import reseat.interchange.ToleranceAdvice;
 import reseat.report.form.Paragraph;
@@ -42,8 +41,7 @@ public final class ToleranceAdviceText {
         .append(
             Paragraph.of(
                 "  ",
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "Cost %s against %s now, under the law cost = (present limit / limit)^p,"
                         + " between a tenth and ten times the present limits (--cost-exponent). Spread"
                         + " then:%s.",

@@ -8,6 +8,7 @@ import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
 import reseat.report.page.Page;
 import reseat.study.PredictionStudy;
+import reseat.units.FilledText;
 
 /** Sets out the page of a remount series: what it proves, what stands out, and all its figures. */
 public final class ReadingsPage {
@@ -190,7 +191,7 @@ public final class ReadingsPage {
           c.proof().map(p -> ", wanted " + ReadingFigures.given(c, p.target())).orElse("");
       keys.add(
           new Page.KeyFigure(
-              String.format(Locale.ROOT, "Standard deviation of %s", c.column().name()),
+              FilledText.of("Standard deviation of %s", c.column().name()),
               ReadingFigures.scatter(c, c.scatter().s()),
               bound + wanted,
               !c.hasTarget()

@@ -2,8 +2,8 @@ package reseat.report.readings;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
 import reseat.readings.Drift;
@@ -15,6 +15,8 @@ import reseat.readings.ScatterBounds;
 import reseat.readings.SeriesAnalysis;
 import reseat.readings.TemperatureRegression;
 import reseat.readings.UnitSlip;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
 
 /** What stands out in a remount series, one sentence each, and what to do about it. */
@@ -48,12 +50,14 @@ public final class ReadingsRemarks {
   }
 
   private static String number(double value) {
-    double rounded = Math.rint(value * 1e6) / 1e6;
-    return rounded == Math.rint(rounded) ? String.valueOf((long) rounded) : String.valueOf(rounded);
+    double rounded = Elementary.rint(value * 1e6) / 1e6;
+    return rounded == Elementary.rint(rounded)
+        ? String.valueOf((long) rounded)
+        : PrintedNumber.shortest(rounded);
   }
 
   private static String p(double p) {
-    return p < 0.001 ? "p below 0.001" : String.format(Locale.ROOT, "p %.3f", p);
+    return p < 0.001 ? "p below 0.001" : FilledText.of("p %.3f", p);
   }
 
   private void about(ColumnAnalysis c) {
@@ -84,9 +88,9 @@ public final class ReadingsRemarks {
               + ", "
               + ReadingFigures.reading(c, f.value())
               + ") stands out: "
-              + String.format(Locale.ROOT, "%.2f", f.statistic())
+              + FilledText.of("%.2f", f.statistic())
               + " s from the mean, limit "
-              + String.format(Locale.ROOT, "%.2f", f.limit())
+              + FilledText.of("%.2f", f.limit())
               + ". It is counted; look for a chip or a misreading before leaving it out (put # before its line)."
               + slip(c, f.value()));
     }
@@ -218,12 +222,10 @@ public final class ReadingsRemarks {
 
   private void aboutTheBound(ScatterBounds b) {
     out.add(
-        String.format(
-            Locale.ROOT,
+        FilledText.of(
             "From so many mounts the true scatter may be up to %.2f times the one found (%s, for"
                 + " normal readings).",
-            b.upperOneSided() / b.s(),
-            percent(b.confidence())));
+            b.upperOneSided() / b.s(), percent(b.confidence())));
   }
 
   private void aboutLaterChecks(ColumnAnalysis c) {

@@ -80,8 +80,7 @@ public final class RemountCauseText {
     for (int k = 0; k < 3; k++) {
       row.add("");
       row.add(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%.0f±%.0f",
               100 * shares.interaction().component(k),
               Math.ceil(100 * shares.interactionError().component(k))));
@@ -103,7 +102,7 @@ public final class RemountCauseText {
 
   /** A share is estimated, so it can come out a little below nothing or above all. */
   private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f", 100 * Math.min(1, Math.max(0, share)));
+    return FilledText.of("%.0f", 100 * Math.min(1, Math.max(0, share)));
   }
 
   private static String assumed(Cause cause, CouplingDesign d) {

@@ -13,6 +13,7 @@ import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.space.Vec3;
 import reseat.study.RemountStudy;
+import reseat.units.FilledText;
 
 /** Simulated tool changes on one screen: the verdict, the scatter, its causes, will it seat. */
 public final class RemountText {

@@ -10,6 +10,7 @@ import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.study.RemountStudy;
+import reseat.units.FilledText;
 
 /** Whether the holder seats itself: the friction at which each slide home stalls. */
 public final class SeatingText {
@@ -107,6 +108,6 @@ public final class SeatingText {
   }
 
   private static String number(double friction) {
-    return String.format(Locale.ROOT, "%.2f", friction);
+    return FilledText.of("%.2f", friction);
   }
 }

@@ -5,7 +5,6 @@ import reseat.report.check.FindingWords;
 import reseat.check.Statement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import reseat.designfile.Alteration;
 import reseat.designfile.SizeWish.RankBy;
@@ -23,6 +22,7 @@ import reseat.study.SizingSpace;
 import reseat.study.SizingStudy;
 import reseat.study.SizingStudy.Choice;
 import reseat.study.SizingStudy.NearMiss;
+import reseat.units.FilledText;
 
 /** A search for the best design on one screen. */
 public final class SizeText {
@@ -125,7 +125,7 @@ public final class SizeText {
     cells.add(repeatability(m));
     cells.add(Shown.figures(m.stiffness() * 1e-6, 3));
     cells.add(Shown.figures(peak(c.check()) * 1e-9, 3));
-    cells.add(String.format(Locale.ROOT, "%.1f", 1e3 * m.size()));
+    cells.add(FilledText.of("%.1f", 1e3 * m.size()));
     return cells.toArray(new String[0]);
   }
 
@@ -211,7 +211,7 @@ public final class SizeText {
         cells.add(repeatability(m));
         cells.add(Shown.figures(m.stiffness() * 1e-6, 3));
         cells.add(Shown.percent(m.pressure()));
-        cells.add(String.format(Locale.ROOT, "%.1f", 1e3 * m.size()));
+        cells.add(FilledText.of("%.1f", 1e3 * m.size()));
         table.row(cells.toArray(String[]::new));
       }
     }

@@ -60,7 +60,7 @@ public final class ClearanceSheet {
   }
 
   private static double total(Clearance c, Clearance.Room r) {
-    return c.place().across().isPresent() ? r.across() : Math.hypot(r.sideways(), r.along());
+    return c.place().across().isPresent() ? r.across() : Elementary.hypot(r.sideways(), r.along());
   }
 
   private static String least(Clearance c, ShopUnits units) {
