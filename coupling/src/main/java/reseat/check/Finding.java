@@ -1,5 +1,7 @@
 package reseat.check;
+import reseat.elementary.Elementary;
 
+import reseat.units.PrintedNumber;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -60,7 +62,7 @@ public record Finding(
     boolean kept = sense == Sense.AT_MOST ? value <= limit : value >= limit;
     if (judged == Judged.HOLDS && !kept) {
       throw new IllegalArgumentException(
-          check + " cannot hold with " + value + " beyond its limit of " + limit);
+          check + " cannot hold with " + PrintedNumber.shortest(value) + " beyond its limit of " + PrintedNumber.shortest(limit));
     }
     if ((judged == Judged.DECIDE || judged == Judged.ACCEPTED) && basis.hard()) {
       throw new IllegalArgumentException(check + ": a hard limit is not up for decision");
@@ -196,6 +198,6 @@ public record Finding(
     // rounded, so that findings alike by symmetry stay in the order in which they were made
     return byJudgement != 0
         ? byJudgement
-        : Double.compare(Math.rint(1e6 * margin()), Math.rint(1e6 * other.margin()));
+        : Double.compare(Elementary.rint(1e6 * margin()), Elementary.rint(1e6 * other.margin()));
   }
 }

@@ -1,4 +1,5 @@
 package reseat.check;
+import reseat.units.FilledText;
 
 import static reseat.check.Argument.amount;
 
@@ -58,10 +59,10 @@ public final class GrooveDirectionCheck {
         return List.of();
       }
       double cosine = Math.abs(s.seat().frame().axis().dot(bisector.unit()));
-      double off = Math.acos(Math.min(1, cosine));
+      double off = Elementary.acos(Math.min(1, cosine));
       double angle = angle(bisector);
       if (off > NEGLIGIBLE) {
-        astray.add(s.name() + String.format(Locale.ROOT, " %.2f deg", Math.toDegrees(angle)));
+        astray.add(s.name() + FilledText.of(" %.2f deg", Elementary.toDegrees(angle)));
       }
       if (off > worst) {
         worst = off;
@@ -95,7 +96,7 @@ public final class GrooveDirectionCheck {
 
   /** Angle of a groove's line from x toward y, 0 to below pi: the line has no sense. */
   private static double angle(Vec3 along) {
-    double angle = Math.atan2(along.y(), along.x());
+    double angle = Elementary.atan2(along.y(), along.x());
     if (angle < -1e-9) {
       angle += Math.PI;
     }

@@ -1,4 +1,5 @@
 package reseat.check;
+import reseat.elementary.Elementary;
 
 import static reseat.check.Argument.amount;
 import static reseat.check.Argument.computed;
@@ -156,7 +157,7 @@ public final class LiftOffCheck {
             preload,
             Statement.of(
                 Said.TURN_SUPPORTS,
-                amount(Measure.COUNT, Math.toDegrees(turn.angle())),
+                amount(Measure.COUNT, Elementary.toDegrees(turn.angle())),
                 computed(Measure.FACTOR, turn.factor(c))))
         : preload;
   }

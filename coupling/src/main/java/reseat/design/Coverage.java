@@ -1,4 +1,7 @@
 package reseat.design;
+import reseat.units.PrintedNumber;
+import reseat.units.FilledText;
+import reseat.elementary.Elementary;
 
 import java.util.Locale;
 
@@ -44,7 +47,7 @@ public record Coverage(double share, int largestOf) {
   public Coverage {
     if (!(share > 0 && share < 1)) {
       throw new IllegalArgumentException(
-          "a coverage must lie above 0 % and below 100 %, found " + 100 * share + " %");
+          "a coverage must lie above 0 % and below 100 %, found " + PrintedNumber.shortest(100 * share) + " %");
     }
     if (largestOf < 0 || largestOf > MOST) {
       throw new IllegalArgumentException(
@@ -95,7 +98,7 @@ public record Coverage(double share, int largestOf) {
   }
 
   private String percent() {
-    String text = String.format(Locale.ROOT, "%.6f", 100 * share);
+    String text = FilledText.of("%.6f", 100 * share);
     int end = text.length();
     while (text.charAt(end - 1) == '0') {
       end--;
@@ -114,13 +117,13 @@ public record Coverage(double share, int largestOf) {
     }
     double outside = 1 - share;
     double every = 1 / outside;
-    long whole = Math.round(every);
+    long whole = Elementary.round(every);
     if (Math.abs(every - whole) < 1e-6 * every) {
       return "one change in " + number(whole) + " may be outside";
     }
     for (long of = 10; of <= MOST; of *= 10) {
       double part = outside * of;
-      long count = Math.round(part);
+      long count = Elementary.round(part);
       if (count > 0 && Math.abs(part - count) < 1e-6 * part) {
         return number(count) + " changes in " + number(of) + " may be outside";
       }

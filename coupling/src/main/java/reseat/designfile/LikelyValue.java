@@ -1,4 +1,6 @@
 package reseat.designfile;
+import reseat.units.PrintedNumber;
+import reseat.elementary.Elementary;
 
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
@@ -82,7 +84,7 @@ record LikelyValue(String text, double value) {
     void take(LikelyValue other, double handicap) {
       double size = Math.abs(other.value);
       double middle = Math.sqrt(Math.max(low, high * 1e-4) * high);
-      double away = Math.abs(Math.log(size / middle)) + handicap;
+      double away = Math.abs(Elementary.log(size / middle)) + handicap;
       if (size >= low && size <= high && away < least) {
         best = other;
         least = away;
@@ -104,7 +106,7 @@ record LikelyValue(String text, double value) {
   private static LikelyValue scaled(Written written, double factor) {
     Unit unit = written.quantity().unit();
     double number = unit.fromSi(written.value()) * factor;
-    String shown = Double.toString(Double.parseDouble(Float.toString((float) number)));
+    String shown = PrintedNumber.shortest(Double.parseDouble(Float.toString((float) number)));
     String whole = shown.endsWith(".0") ? shown.substring(0, shown.length() - 2) : shown;
     String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
     return new LikelyValue(whole + symbol, written.value() * factor);

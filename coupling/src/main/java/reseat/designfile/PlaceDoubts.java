@@ -1,4 +1,5 @@
 package reseat.designfile;
+import reseat.units.FilledText;
 
 import java.util.Locale;
 import reseat.design.CouplingDesign;
@@ -132,9 +133,7 @@ final class PlaceDoubts {
     for (Written w : doubts.written().values()) {
       if (w.key().startsWith("support[") && w.key().contains("].at[") && w.size() > 0) {
         String reason =
-            String.format(
-                Locale.ROOT,
-                "the balls stand on a circle of %s, %.2g times their diameter",
+            FilledText.of("the balls stand on a circle of %s, %.2g times their diameter",
                 QuantityFormat.both(ratio * ball, QuantityKind.LENGTH),
                 ratio);
         double scale = w.size() / ratio;

@@ -1,4 +1,5 @@
 package reseat.designfile;
+import reseat.elementary.Elementary;
 
 import java.util.Optional;
 import reseat.design.CouplingDesign;
@@ -47,12 +48,12 @@ record RestPressure(double load, double pressure, double limit) {
       for (Flank flank : s.seat().flanks()) {
         sum += Math.max(0, sign * flank.normal(s.ball().centre()).dot(direction));
         double curvature = 1 / s.ball().radius() + bend(flank) / 2;
-        double of = 6 * Math.pow(reduced * curvature, 2) / Math.pow(Math.PI, 3);
+        double of = 6 * Elementary.pow(reduced * curvature, 2) / Elementary.pow(Math.PI, 3);
         worst = Math.max(worst, of);
       }
     }
     double each = sum > 0 ? force / sum : force;
-    return new RestPressure(force, StrictMath.cbrt(worst * each), limit);
+    return new RestPressure(force, Elementary.cbrt(worst * each), limit);
   }
 
   /** Curvature of a flank across its generator, 1/m; negative if hollow, zero if plane. */

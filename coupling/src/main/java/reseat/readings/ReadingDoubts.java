@@ -1,4 +1,5 @@
 package reseat.readings;
+import reseat.elementary.Elementary;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -76,7 +77,7 @@ public final class ReadingDoubts {
     for (String symbol : UNITS) {
       Unit unit = ((Quantity) QuantityText.read("1 " + symbol, QuantityKind.LENGTH)).unit();
       double other = unit.toSi(column.unit().fromSi(step));
-      double away = Math.abs(Math.log(other / Math.sqrt(LOW * HIGH)));
+      double away = Math.abs(Elementary.log(other / Math.sqrt(LOW * HIGH)));
       if (other >= LOW && other <= HIGH && away < least) {
         meant = column.name() + " [" + symbol + "]";
         meantStep = other;

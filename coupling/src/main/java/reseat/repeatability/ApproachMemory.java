@@ -1,4 +1,5 @@
 package reseat.repeatability;
+import reseat.elementary.Elementary;
 
 import java.util.Arrays;
 
@@ -110,9 +111,9 @@ final class ApproachMemory {
     if (!(start < 1)) {
       return true;
     }
-    double r = StrictMath.exp(-StrictMath.log(start) / steps);
-    double third = StrictMath.cbrt(r);
-    double loaded = StrictMath.cbrt(start);
+    double r = Elementary.exp(-Elementary.log(start) / steps);
+    double third = Elementary.cbrt(r);
+    double loaded = Elementary.cbrt(start);
     double[] right = new double[n * n];
     double[] column = new double[n];
     SquareSystem left = new SquareSystem(n);

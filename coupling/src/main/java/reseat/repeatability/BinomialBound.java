@@ -1,4 +1,5 @@
 package reseat.repeatability;
+import reseat.elementary.Elementary;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Beta;
@@ -23,7 +24,7 @@ final class BinomialBound {
   /** Upper bound of the share; 1 if all were seen. */
   static double most(long seen, long trials) {
     if (seen == 0) {
-      return 1 - Math.pow(UNSURE, 1.0 / trials);
+      return 1 - Elementary.pow(UNSURE, 1.0 / trials);
     }
     return seen == trials ? 1 : quantile(1 - UNSURE, seen + 1.0, (double) (trials - seen));
   }

@@ -1,4 +1,5 @@
 package reseat.repeatability;
+import reseat.elementary.Elementary;
 
 /**
  * Half-widths of distributions that are alike to both sides, known by standard deviation and excess
@@ -39,10 +40,10 @@ final class SymmetricBand {
   static double ratio(double kurtosis, double share) {
     if (kurtosis < 0) {
       double m = -6 / Math.max(-1.5, Math.min(kurtosis, -NORMAL)) - 4;
-      return Math.sqrt(m + 2) * StrictMath.sin(angle(m, share));
+      return Math.sqrt(m + 2) * Elementary.sin(angle(m, share));
     }
     double nu = 4 + 6 / Math.max(kurtosis, NORMAL);
-    return Math.sqrt(nu - 2) * StrictMath.tan(angle(nu - 1, share));
+    return Math.sqrt(nu - 2) * Elementary.tan(angle(nu - 1, share));
   }
 
   /**
@@ -56,10 +57,10 @@ final class SymmetricBand {
     if (kurtosis < 0) {
       double m = -6 / Math.max(-1.5, Math.min(kurtosis, -NORMAL)) - 4;
       double sine = ratio / Math.sqrt(m + 2);
-      return sine >= 1 ? 1 : within(m, StrictMath.asin(sine));
+      return sine >= 1 ? 1 : within(m, Elementary.asin(sine));
     }
     double nu = 4 + 6 / Math.max(kurtosis, NORMAL);
-    return within(nu - 1, StrictMath.atan(ratio / Math.sqrt(nu - 2)));
+    return within(nu - 1, Elementary.atan(ratio / Math.sqrt(nu - 2)));
   }
 
   private static double within(double m, double angle) {
@@ -108,7 +109,7 @@ final class SymmetricBand {
   }
 
   private static double power(double m, double angle) {
-    double c = StrictMath.cos(angle);
-    return c > 0 ? StrictMath.exp(m * StrictMath.log(c)) : m > 0 ? 0 : 1;
+    double c = Elementary.cos(angle);
+    return c > 0 ? Elementary.exp(m * Elementary.log(c)) : m > 0 ? 0 : 1;
   }
 }

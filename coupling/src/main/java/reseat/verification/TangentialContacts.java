@@ -166,7 +166,7 @@ final class TangentialContacts {
 
   private static void swivel(Gatherer all) {
     From from = all.from("friction summed over three contacts of a ball", Standing.COMPUTED, 1e-9);
-    double cubeCorner = Math.toRadians(54.7356);
+    double cubeCorner = Elementary.toRadians(54.7356);
     swivel(from, "CV-071", "45 deg", Math.PI / 4, 47.14045208, 63.5, 77.16840275);
     swivel(from, "CV-072", "cube corner", cubeCorner, 57.73501222, 89.80252691, 88.10152847);
   }

@@ -1,4 +1,5 @@
 package reseat.report.form;
+import reseat.elementary.Elementary;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -65,7 +66,7 @@ public record FigureText(UnitSystem system) {
     return switch (measure) {
       case FACTOR -> factor(si, computed);
       case SHARE -> percent(si);
-      case COUNT -> Long.toString(Math.round(si));
+      case COUNT -> Long.toString(Elementary.round(si));
       case LENGTH -> length(si);
       case FORCE -> quantity(si, QuantityKind.FORCE);
       case PRESSURE -> quantity(si, QuantityKind.PRESSURE);
@@ -122,7 +123,7 @@ public record FigureText(UnitSystem system) {
   public String scatterNumber(double si, double largest) {
     Unit unit = scatterIn(largest);
     double size = unit.fromSi(largest);
-    int decimals = size <= 0 ? 0 : (int) Math.max(0, Math.min(4, 1 - Math.floor(Math.log10(size))));
+    int decimals = size <= 0 ? 0 : (int) Math.max(0, Math.min(4, 1 - Math.floor(Elementary.log10(size))));
     return QuantityFormat.fixedNumber(si, unit, decimals);
   }
 

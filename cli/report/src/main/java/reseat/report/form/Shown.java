@@ -1,5 +1,6 @@
 package reseat.report.form;
 
+import java.util.Locale;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import reseat.check.Measure;
@@ -68,8 +69,7 @@ public final class Shown {
 
   /** A point in mm. */
   public static String point(Vec3 p) {
-    return String.format(
-        Locale.ROOT, "%s, %s, %s mm", millimetres(p.x()), millimetres(p.y()), millimetres(p.z()));
+    return FilledText.of("%s, %s, %s mm", millimetres(p.x()), millimetres(p.y()), millimetres(p.z()));
   }
 
   private static String millimetres(double metres) {
@@ -89,7 +89,7 @@ public final class Shown {
   }
 
   public static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    return FilledText.of("%.0f %%", 100 * share);
   }
 
   public static String factor(double value) {
@@ -97,6 +97,6 @@ public final class Shown {
         ? "never"
         : value >= 1000
             ? FigureText.BOTH.of(Measure.FACTOR, value)
-            : value >= 99.5 ? String.format(Locale.ROOT, "%.0f", value) : plain(value, 2);
+            : value >= 99.5 ? FilledText.of("%.0f", value) : plain(value, 2);
   }
 }

@@ -1,5 +1,6 @@
 package reseat.report.interchange;
 
+import reseat.units.FilledText;
 import java.util.Comparator;
 import java.util.List;
 import reseat.design.CouplingDesign;

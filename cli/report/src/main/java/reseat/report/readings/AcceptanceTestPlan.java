@@ -1,5 +1,6 @@
 package reseat.report.readings;
 
+import reseat.units.FilledText;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.readings.AcceptancePlan;

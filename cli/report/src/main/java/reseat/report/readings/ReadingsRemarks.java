@@ -1,5 +1,6 @@
 package reseat.report.readings;
 
+import java.util.Locale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +47,7 @@ public final class ReadingsRemarks {
   }
 
   public static String percent(double share) {
-    return String.format(Locale.ROOT, "%s %%", number(100 * share));
+    return FilledText.of("%s %%", number(100 * share));
   }
 
   private static String number(double value) {

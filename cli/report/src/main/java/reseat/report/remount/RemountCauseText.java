@@ -1,5 +1,6 @@
 package reseat.report.remount;
 
+import reseat.units.FilledText;
 import reseat.report.form.Screen;
 import java.util.ArrayList;
 import java.util.List;

@@ -148,9 +148,7 @@ public final class RemountText {
 
   private String sampleWords() {
     double part = 1.96 / Math.sqrt(2.0 * (scatter.seated() - 1));
-    return String.format(
-        Locale.ROOT,
-        "With %d changes s is known within about %s %%.",
+    return FilledText.of("With %d changes s is known within about %s %%.",
         scatter.seated(),
         Shown.plain(100 * part, 2));
   }

@@ -1,5 +1,6 @@
 package reseat.report.shop;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.equilibrium.CaseResponse;
