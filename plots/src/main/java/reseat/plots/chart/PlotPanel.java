@@ -1,25 +1,18 @@
 package reseat.plots.chart;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.style.XYStyler;
-import org.knowm.xchart.style.markers.Marker;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import reseat.plots.scene.Anchor;
-import reseat.plots.scene.Dash;
+import reseat.plots.scene.Box;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.LineStyle;
 import reseat.plots.scene.Mark;
+import reseat.plots.scene.PngBytes;
 import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.TextStyle;
 import reseat.plots.scene.TextWidth;
 import reseat.plots.scene.Tone;
-import reseat.plots.scene.Typeface;
 
 /**
  * One pair of axes with curves, points and areas; values in the units of the axes.
@@ -28,32 +21,42 @@ import reseat.plots.scene.Typeface;
  */
 final class PlotPanel {
 
-  static {
-    Typeface.needNoScreen();
-  }
+  static final LineStyle GRID = LineStyle.solid(Tone.FAINT, 0.7);
+  static final LineStyle AXIS = LineStyle.solid(Tone.MUTED, 1);
 
-  /** Shapes of points: the second code beside the colour. */
-  static final List<Marker> MARKERS =
-      List.of(
-          SeriesMarkers.CIRCLE,
-          SeriesMarkers.SQUARE,
-          SeriesMarkers.DIAMOND,
-          SeriesMarkers.TRIANGLE_UP,
-          SeriesMarkers.TRIANGLE_DOWN);
+  /** Length of a tick. */
+  static final double TICK = 4;
+
+  /** From the end of a tick to its number. */
+  static final double TICK_GAP = 3;
 
   private static final double HEADING = 20;
+  private static final double ABOVE = 6;
+  private static final double NUMBERS = 22;
   private static final double UNDER = 18;
-  private static final double CONTENT = 0.97;
+  private static final double RIGHT = 8;
+  private static final double TICKS_ACROSS = 32;
+  private static final double TICKS_UP = 16;
+  private static final int EQUALISED = 4;
 
-  private final XYChart chart;
-  private final KnownWords words = new KnownWords(TextStyle.SMALL);
   private final String xLabel;
   private final String yLabel;
-  private final int width;
-  private final int height;
+  private final double width;
+  private final double height;
+  private final List<Drawn> drawn = new ArrayList<>();
   private AxisRange x;
   private AxisRange y;
-  private int count;
+  private boolean counts;
+  private double markerSize = 6;
+  private Frame frame;
+
+  /** Something that is drawn once the axes are laid out. */
+  private interface Drawn {
+    void onto(Scene.Builder scene);
+  }
+
+  /** Where the axes lie and what is written along them. */
+  private record Frame(Box plot, AxisTicks across, AxisTicks up) {}
 
   /**
    * Starts a panel.
@@ -68,67 +71,121 @@ final class PlotPanel {
   PlotPanel(double width, double height, String xLabel, AxisRange x, String yLabel, AxisRange y) {
     this.xLabel = xLabel;
     this.yLabel = yLabel;
-    this.width = (int) Math.round(width);
-    this.height = (int) Math.round(height - HEADING - (xLabel.isEmpty() ? 0 : UNDER));
+    this.width = width;
+    this.height = height;
     this.x = x;
     this.y = y;
-    chart = new XYChart(this.width, this.height);
-    XYStyler style = chart.getStyler();
-    ChartStyle.apply(style, words);
-    style.setXAxisTickMarkSpacingHint(56).setYAxisTickMarkSpacingHint(34);
-    style.setPlotContentSize(CONTENT).setLegendVisible(false);
-    style.setMarkerSize(6);
-    keepTicksRound();
+    frame = laidOut();
   }
 
-  /**
-   * The library puts ticks on the data where these are evenly spaced; two unseen points at odd
-   * places make it choose round numbers instead.
-   */
-  private void keepTicksRound() {
-    double[] xs = {x.from() + 0.38 * x.span(), x.from() + 0.9 * x.span()};
-    double[] ys = {y.from() + 0.38 * y.span(), y.from() + 0.9 * y.span()};
-    series(xs, ys, LineStyle.NONE, SeriesMarkers.NONE, Tone.PAPER);
+  private Frame laidOut() {
+    double top = HEADING + ABOVE;
+    double bottom = height - NUMBERS - (xLabel.isEmpty() ? 0 : UNDER);
+    AxisTicks up = AxisTicks.upright(y, bottom - top, TICKS_UP);
+    double left = up.widest() + TICK_GAP + TICK + 4;
+    AxisTicks across = AxisTicks.level(x, width - RIGHT - left, TICKS_ACROSS, counts);
+    double right = width - RIGHT;
+    if (!across.words().isEmpty()) {
+      int last = across.words().size() - 1;
+      double half = TextWidth.of(across.words().get(last), AxisTicks.STYLE) / 2 + 2;
+      double beyond = (x.to() - across.values().get(last)) / x.span() * (right - left);
+      right = Math.min(right, width - half + beyond);
+    }
+    return new Frame(new Box(left, top, right, bottom), across, up);
   }
 
   /** Puts ticks of the x axis on whole numbers only. */
   PlotPanel countsAlongX() {
-    int perUnit = (int) Math.ceil(CONTENT * width / x.span());
-    chart.getStyler().setXAxisTickMarkSpacingHint(Math.max(56, perUnit));
+    counts = true;
+    frame = laidOut();
     return this;
+  }
+
+  /** Widens one axis until a unit is as long on both. */
+  PlotPanel equalScale() {
+    AxisRange wholeX = x;
+    AxisRange wholeY = y;
+    for (int i = 0; i < EQUALISED; i++) {
+      double perUnit =
+          Math.min(frame.plot.width() / wholeX.span(), frame.plot.height() / wholeY.span());
+      x = wholeX.widenedTo(frame.plot.width() / perUnit);
+      y = wholeY.widenedTo(frame.plot.height() / perUnit);
+      frame = laidOut();
+    }
+    return this;
+  }
+
+  AxisRange x() {
+    return x;
+  }
+
+  AxisRange y() {
+    return y;
+  }
+
+  /** Where the curves are, sheet units of the panel. */
+  Box plot() {
+    return frame.plot;
+  }
+
+  /** Where a point of the plot lies on the panel. */
+  Point at(double xValue, double yValue) {
+    return new Point(
+        frame.plot.left() + (xValue - x.from()) / x.span() * frame.plot.width(),
+        frame.plot.bottom() - (yValue - y.from()) / y.span() * frame.plot.height());
   }
 
   /** Draws a line through points; a value that is not a number breaks it. */
   PlotPanel line(double[] xs, double[] ys, LineStyle line) {
-    series(xs, ys, line, SeriesMarkers.NONE, line.tone());
+    needPoints(xs, ys);
+    drawn.add(scene -> curve(scene, xs, ys, line));
     return this;
   }
 
   /** Draws a line with a mark at each point. */
   PlotPanel line(double[] xs, double[] ys, LineStyle line, Marker marker) {
-    series(xs, ys, line, marker, line.tone());
-    return this;
+    line(xs, ys, line);
+    return points(xs, ys, line.tone(), marker);
   }
 
   /** Draws points, if there are any. */
   PlotPanel points(double[] xs, double[] ys, Tone tone, Marker marker) {
-    if (xs.length > 0) {
-      series(xs, ys, LineStyle.NONE, marker, tone);
-    }
+    double size = markerSize;
+    drawn.add(
+        scene -> {
+          Box seen = frame.plot.grown(1);
+          for (int i = 0; i < xs.length; i++) {
+            if (Double.isFinite(xs[i]) && Double.isFinite(ys[i])) {
+              Point at = at(xs[i], ys[i]);
+              if (seen.contains(at)) {
+                scene.add(marker.mark(at, size, tone));
+              }
+            }
+          }
+        });
     return this;
   }
 
-  /** Sets how large points are drawn, sheet units. */
-  PlotPanel markerSize(int size) {
-    chart.getStyler().setMarkerSize(size);
+  /** Sets how large points are drawn from here on, sheet units. */
+  PlotPanel markerSize(double size) {
+    markerSize = size;
     return this;
   }
 
-  /** Fills a polygon. */
+  /** Fills a convex polygon. */
   PlotPanel area(double[] xs, double[] ys, Fill fill) {
-    XYSeries s = series(xs, ys, LineStyle.NONE, SeriesMarkers.NONE, fill.tone());
-    s.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
-    s.setFillColor(color(fill.tone(), fill.opacity()));
+    needPoints(xs, ys);
+    drawn.add(
+        scene -> {
+          List<Point> corners = new ArrayList<>();
+          for (int i = 0; i < xs.length; i++) {
+            corners.add(at(xs[i], ys[i]));
+          }
+          List<Point> seen = frame.plot.clip(corners);
+          if (seen.size() > 2) {
+            scene.add(Mark.Path.polygon(seen, LineStyle.NONE, fill));
+          }
+        });
     return this;
   }
 
@@ -139,6 +196,17 @@ final class PlotPanel {
     return b > a
         ? area(new double[] {a, b, b, a}, new double[] {y.from(), y.from(), y.to(), y.to()}, fill)
         : this;
+  }
+
+  /** Puts a bitmap between two places of the plot, which lie within it. */
+  PlotPanel bitmap(double left, double bottom, double right, double top, PngBytes png) {
+    drawn.add(
+        scene -> {
+          Point low = at(left, bottom);
+          Point high = at(right, top);
+          scene.add(new Mark.Bitmap(new Box(low.x(), high.y(), high.x(), low.y()), png));
+        });
+    return this;
   }
 
   /** Draws a level line over the whole width, if it is within the range. */
@@ -155,101 +223,100 @@ final class PlotPanel {
         : this;
   }
 
-  private XYSeries series(double[] xs, double[] ys, LineStyle line, Marker marker, Tone tone) {
-    if (xs.length == 0) {
-      throw new IllegalArgumentException("a series needs at least one point");
+  private static void needPoints(double[] xs, double[] ys) {
+    if (xs.length == 0 || xs.length != ys.length) {
+      throw new IllegalArgumentException(
+          "a series needs points with two coordinates each, found "
+              + xs.length
+              + " and "
+              + ys.length);
     }
-    XYSeries s = chart.addSeries("series " + count++, xs, ys);
-    s.setMarker(marker);
-    s.setMarkerColor(color(tone, 1));
-    s.setLineColor(color(line.tone(), 1));
-    s.setLineStyle(line.visible() ? stroke(line) : ChartStyle.NO_STROKE);
-    return s;
   }
 
-  /** Widens one axis until a unit is as long on both. */
-  PlotPanel equalScale() {
-    recorded();
-    double perX = across(x.to()) - across(x.from());
-    double perY = down(y.from()) - down(y.to());
-    double unitX = perX / x.span();
-    double unitY = perY / y.span();
-    if (unitX > unitY) {
-      double half = perX / unitY / 2;
-      double middle = (x.from() + x.to()) / 2;
-      x = new AxisRange(middle - half, middle + half);
-    } else {
-      double half = perY / unitX / 2;
-      double middle = (y.from() + y.to()) / 2;
-      y = new AxisRange(middle - half, middle + half);
+  private void curve(Scene.Builder scene, double[] xs, double[] ys, LineStyle line) {
+    List<Point> run = new ArrayList<>();
+    for (int i = 0; i + 1 < xs.length; i++) {
+      boolean both = Double.isFinite(xs[i] + ys[i]) && Double.isFinite(xs[i + 1] + ys[i + 1]);
+      List<Point> seen =
+          both ? frame.plot.clip(at(xs[i], ys[i]), at(xs[i + 1], ys[i + 1])) : List.of();
+      if (seen.isEmpty()) {
+        end(scene, run, line);
+        continue;
+      }
+      if (!run.isEmpty() && !run.get(run.size() - 1).equals(seen.get(0))) {
+        end(scene, run, line);
+      }
+      if (run.isEmpty()) {
+        run.add(seen.get(0));
+      }
+      run.add(seen.get(1));
     }
-    return this;
+    end(scene, run, line);
   }
 
-  private double across(double value) {
-    return chart.getScreenXFromChart(value);
+  private static void end(Scene.Builder scene, List<Point> run, LineStyle line) {
+    if (run.size() > 1) {
+      scene.add(Mark.Path.open(run, line));
+    }
+    run.clear();
   }
 
-  private double down(double value) {
-    return chart.getScreenYFromChart(value) + HEADING;
-  }
-
-  /** Where a point of the plot lies on the panel; only after {@link #scene()}. */
-  Point at(double xValue, double yValue) {
-    return new Point(across(xValue), down(yValue));
-  }
-
-  AxisRange x() {
-    return x;
-  }
-
-  AxisRange y() {
-    return y;
-  }
-
-  private List<Mark> recorded() {
-    XYStyler style = chart.getStyler();
-    style.setXAxisMin(x.from()).setXAxisMax(x.to());
-    style.setYAxisMin(y.from()).setYAxisMax(y.to());
-    ChartRecorder recorder = new ChartRecorder(words);
-    chart.paint(recorder, width, height);
-    return recorder.marks();
-  }
-
-  /** Paints the panel. */
+  /** Draws the panel. */
   Scene scene() {
-    List<Mark> marks = new ArrayList<>();
-    recorded().forEach(m -> marks.add(m.moved(0, HEADING)));
+    Scene.Builder scene = new Scene.Builder();
+    Box plot = frame.plot;
+    for (double v : frame.across.values()) {
+      double at = at(v, y.from()).x();
+      scene.add(upright(at, plot.top(), plot.bottom(), GRID));
+    }
+    for (double v : frame.up.values()) {
+      double at = at(x.from(), v).y();
+      scene.add(level(plot.left(), plot.right(), at, GRID));
+    }
+    drawn.forEach(d -> d.onto(scene));
+    axes(scene);
     TextStyle style = TextStyle.LABEL;
     String heading = TextWidth.shortened(yLabel, style, width - 4);
-    marks.add(Mark.Text.level(heading, new Point(2, 12), Anchor.START, style));
+    scene.add(Mark.Text.level(heading, new Point(2, 12), Anchor.START, style));
     if (!xLabel.isEmpty()) {
       String under = TextWidth.shortened(xLabel, style, width - 40);
-      double middle = (across(x.from()) + across(x.to())) / 2;
       double half = TextWidth.of(under, style) / 2;
-      double at = Math.max(half + 1, Math.min(width - half - 1, middle));
-      marks.add(
-          Mark.Text.level(
-              under, new Point(at, HEADING + height + UNDER - 6), Anchor.MIDDLE, style));
+      double at = Math.max(half + 1, Math.min(width - half - 1, plot.middle().x()));
+      scene.add(Mark.Text.level(under, new Point(at, height - 6), Anchor.MIDDLE, style));
     }
-    return new Scene(width, HEADING + height + (xLabel.isEmpty() ? 0 : UNDER), marks);
+    return scene.build(width, height);
   }
 
-  static Color color(Tone tone, double opacity) {
-    int alpha = (int) Math.round(255 * opacity);
-    return new Color((alpha << 24) | tone.rgb(), true);
+  private void axes(Scene.Builder scene) {
+    Box plot = frame.plot;
+    scene.add(level(plot.left(), plot.right(), plot.bottom(), AXIS));
+    scene.add(upright(plot.left(), plot.top(), plot.bottom(), AXIS));
+    for (int i = 0; i < frame.across.values().size(); i++) {
+      double at = at(frame.across.values().get(i), y.from()).x();
+      levelTick(scene, at, plot.bottom(), frame.across.words().get(i));
+    }
+    for (int i = 0; i < frame.up.values().size(); i++) {
+      double at = at(x.from(), frame.up.values().get(i)).y();
+      scene.add(level(plot.left() - TICK, plot.left(), at, AXIS));
+      Point base =
+          new Point(
+              plot.left() - TICK - TICK_GAP, at + TextWidth.CAPITAL * AxisTicks.STYLE.size() / 2);
+      scene.add(Mark.Text.level(frame.up.words().get(i), base, Anchor.END, AxisTicks.STYLE));
+    }
   }
 
-  private static BasicStroke stroke(LineStyle line) {
-    float width = (float) line.width();
-    if (line.dash() == Dash.SOLID) {
-      return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
-    }
-    double[] pattern = line.dash().pattern().stream().mapToDouble(Double::doubleValue).toArray();
-    float[] dash = new float[pattern.length];
-    for (int i = 0; i < dash.length; i++) {
-      dash[i] = (float) pattern[i];
-    }
-    return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
+  /** One tick of a level axis with its number. */
+  static void levelTick(Scene.Builder scene, double at, double axis, String words) {
+    scene.add(upright(at, axis, axis + TICK, AXIS));
+    Point base = new Point(at, axis + TICK + TICK_GAP + TextWidth.CAPITAL * AxisTicks.STYLE.size());
+    scene.add(Mark.Text.level(words, base, Anchor.MIDDLE, AxisTicks.STYLE));
+  }
+
+  static Mark upright(double at, double top, double bottom, LineStyle line) {
+    return Mark.Path.line(new Point(at, top), new Point(at, bottom), line);
+  }
+
+  private static Mark level(double left, double right, double at, LineStyle line) {
+    return Mark.Path.line(new Point(left, at), new Point(right, at), line);
   }
 }
