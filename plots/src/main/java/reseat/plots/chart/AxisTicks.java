@@ -35,9 +35,10 @@ record AxisTicks(List<Double> values, List<String> words) {
    * @param range what is shown
    * @param length of the axis, sheet units
    * @param least least distance between ticks, sheet units
+   * @param whole whether only whole numbers count
    */
-  static AxisTicks upright(AxisRange range, double length, double least) {
-    return of(range, length, least, false, false);
+  static AxisTicks upright(AxisRange range, double length, double least, boolean whole) {
+    return of(range, length, least, whole, false);
   }
 
   /**

@@ -78,6 +78,7 @@ public final class HistogramChart {
             x.range(0.04),
             "count of " + v.length,
             new AxisRange(0, 1.06 * most));
+    panel.countsUp();
     bars(panel, bins, most);
     panel.vertical(mean, MEAN);
     panel.vertical(lines[0], BOUND).vertical(lines[1], BOUND);

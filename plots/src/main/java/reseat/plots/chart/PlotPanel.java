@@ -37,6 +37,8 @@ final class PlotPanel {
   private static final double RIGHT = 8;
   private static final double TICKS_ACROSS = 32;
   private static final double TICKS_UP = 16;
+  private static final double TICKS_UP_TALL = 24;
+  private static final double TALL = 170;
   private static final int EQUALISED = 4;
 
   private final String xLabel;
@@ -46,7 +48,8 @@ final class PlotPanel {
   private final List<Drawn> drawn = new ArrayList<>();
   private AxisRange x;
   private AxisRange y;
-  private boolean counts;
+  private boolean countsAlong;
+  private boolean countsUp;
   private double markerSize = 6;
   private Frame frame;
 
@@ -81,9 +84,10 @@ final class PlotPanel {
   private Frame laidOut() {
     double top = HEADING + ABOVE;
     double bottom = height - NUMBERS - (xLabel.isEmpty() ? 0 : UNDER);
-    AxisTicks up = AxisTicks.upright(y, bottom - top, TICKS_UP);
+    double apart = bottom - top < TALL ? TICKS_UP : TICKS_UP_TALL;
+    AxisTicks up = AxisTicks.upright(y, bottom - top, apart, countsUp);
     double left = up.widest() + TICK_GAP + TICK + 4;
-    AxisTicks across = AxisTicks.level(x, width - RIGHT - left, TICKS_ACROSS, counts);
+    AxisTicks across = AxisTicks.level(x, width - RIGHT - left, TICKS_ACROSS, countsAlong);
     double right = width - RIGHT;
     if (!across.words().isEmpty()) {
       int last = across.words().size() - 1;
@@ -96,7 +100,14 @@ final class PlotPanel {
 
   /** Puts ticks of the x axis on whole numbers only. */
   PlotPanel countsAlongX() {
-    counts = true;
+    countsAlong = true;
+    frame = laidOut();
+    return this;
+  }
+
+  /** Puts ticks of the y axis on whole numbers only. */
+  PlotPanel countsUp() {
+    countsUp = true;
     frame = laidOut();
     return this;
   }

@@ -21,6 +21,7 @@ public final class ResponseCurve {
       List.of(Tone.BLUE, Tone.GREEN, Tone.PURPLE, Tone.ORANGE, Tone.INK);
   private static final List<Dash> DASHES =
       List.of(Dash.SOLID, Dash.DASHED, Dash.CHAIN, Dash.DOTTED, Dash.DOUBLE_CHAIN);
+  private static final List<Marker> MARKERS = List.of(Marker.values());
   private static final LineStyle CHOSEN = new LineStyle(Tone.INK, 1.2, Dash.DOTTED);
 
   /**
@@ -100,7 +101,7 @@ public final class ResponseCurve {
     for (int i = 0; i < curves.size(); i++) {
       LineStyle line = new LineStyle(TONES.get(i), 1.8, DASHES.get(i));
       if (discrete) {
-        panel.line(xs, all.get(i), line, Marker.values()[i]);
+        panel.line(xs, all.get(i), line, MARKERS.get(i));
       } else {
         panel.line(xs, all.get(i), line);
       }
