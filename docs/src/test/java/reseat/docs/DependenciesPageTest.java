@@ -42,7 +42,7 @@ class DependenciesPageTest {
   void everyThingThatThePomsNameIsListedWithItsVersion() throws IOException {
     Map<String, Row> rows = rows(page());
     Map<String, String> versions = BuildFiles.versions();
-    assertThat(versions).hasSizeGreaterThan(35);
+    assertThat(versions).hasSizeGreaterThan(30);
     versions.forEach(
         (name, version) ->
             assertThat(rows.getOrDefault(name, new Row("missing", "")).version())

@@ -22,7 +22,6 @@ final class BarPanel {
   private static final double THICKNESS = 14.5;
   private static final double NUMBERS = 20;
   private static final double RIGHT = 8;
-  private static final double TICKS_ACROSS = 32;
   private static final double MOST_FOR_NAMES = 0.42;
   private static final double GAP = 6;
   private static final double LEAST_TOLD = 1e-3;
@@ -89,7 +88,7 @@ final class BarPanel {
     double top = ABOVE + (heading.isEmpty() ? 0 : HEADING);
     Box plot = new Box(names, top, width - RIGHT, top + ROW * bars.size());
     AxisRange range = range(bars, limit, plot.width());
-    AxisTicks ticks = AxisTicks.level(range, plot.width(), TICKS_ACROSS, false);
+    AxisTicks ticks = AxisTicks.level(range, plot.width(), PlotAxes.TICKS_ACROSS, false);
     Scene.Builder scene = new Scene.Builder();
     if (!heading.isEmpty()) {
       String fits = TextWidth.shortened(heading, TextStyle.LABEL, width - 4);
@@ -97,7 +96,7 @@ final class BarPanel {
     }
     for (double tick : ticks.values()) {
       double at = across(plot, range, tick);
-      scene.add(PlotPanel.upright(at, plot.top(), plot.bottom(), PlotPanel.GRID));
+      scene.add(PlotAxes.upright(at, plot.top(), plot.bottom(), PlotAxes.GRID));
     }
     double zero = across(plot, range, 0);
     for (int i = 0; i < bars.size(); i++) {
@@ -112,22 +111,18 @@ final class BarPanel {
               middle + THICKNESS / 2);
       scene.add(Mark.Path.rectangle(box, LineStyle.NONE, Fill.full(bar.tone())));
     }
-    scene.add(PlotPanel.upright(zero, plot.top(), plot.bottom(), LineStyle.solid(Tone.INK, 1)));
+    scene.add(PlotAxes.upright(zero, plot.top(), plot.bottom(), LineStyle.solid(Tone.INK, 1)));
     if (Double.isFinite(limit)) {
       double at = across(plot, range, limit);
-      scene.add(PlotPanel.upright(at, plot.top(), plot.bottom(), LineStyle.LIMIT));
+      scene.add(PlotAxes.upright(at, plot.top(), plot.bottom(), LineStyle.LIMIT));
     }
     for (int i = 0; i < bars.size(); i++) {
       words(scene, bars.get(i), names, across(plot, range, bars.get(i).value()), top + i * ROW);
     }
-    scene.add(
-        Mark.Path.line(
-            new Point(plot.left(), plot.bottom()),
-            new Point(plot.right(), plot.bottom()),
-            PlotPanel.AXIS));
+    scene.add(PlotAxes.level(plot.left(), plot.right(), plot.bottom(), PlotAxes.AXIS));
     for (int i = 0; i < ticks.values().size(); i++) {
       double at = across(plot, range, ticks.values().get(i));
-      PlotPanel.levelTick(scene, at, plot.bottom(), ticks.words().get(i));
+      PlotAxes.levelTick(scene, at, plot.bottom(), ticks.words().get(i));
     }
     double under = plot.bottom() + NUMBERS + 12;
     String fits = TextWidth.shortened(label, TextStyle.LABEL, width - 4);

@@ -21,24 +21,8 @@ import reseat.plots.scene.Tone;
  */
 final class PlotPanel {
 
-  static final LineStyle GRID = LineStyle.solid(Tone.FAINT, 0.7);
-  static final LineStyle AXIS = LineStyle.solid(Tone.MUTED, 1);
-
-  /** Length of a tick. */
-  static final double TICK = 4;
-
-  /** From the end of a tick to its number. */
-  static final double TICK_GAP = 3;
-
   private static final double HEADING = 20;
-  private static final double ABOVE = 6;
-  private static final double NUMBERS = 22;
   private static final double UNDER = 18;
-  private static final double RIGHT = 8;
-  private static final double TICKS_ACROSS = 32;
-  private static final double TICKS_UP = 16;
-  private static final double TICKS_UP_TALL = 24;
-  private static final double TALL = 170;
   private static final int EQUALISED = 4;
 
   private final String xLabel;
@@ -51,15 +35,12 @@ final class PlotPanel {
   private boolean countsAlong;
   private boolean countsUp;
   private double markerSize = 6;
-  private Frame frame;
+  private PlotAxes axes;
 
   /** Something that is drawn once the axes are laid out. */
   private interface Drawn {
     void onto(Scene.Builder scene);
   }
-
-  /** Where the axes lie and what is written along them. */
-  private record Frame(Box plot, AxisTicks across, AxisTicks up) {}
 
   /**
    * Starts a panel.
@@ -78,37 +59,25 @@ final class PlotPanel {
     this.height = height;
     this.x = x;
     this.y = y;
-    frame = laidOut();
+    axes = laidOut();
   }
 
-  private Frame laidOut() {
-    double top = HEADING + ABOVE;
-    double bottom = height - NUMBERS - (xLabel.isEmpty() ? 0 : UNDER);
-    double apart = bottom - top < TALL ? TICKS_UP : TICKS_UP_TALL;
-    AxisTicks up = AxisTicks.upright(y, bottom - top, apart, countsUp);
-    double left = up.widest() + TICK_GAP + TICK + 4;
-    AxisTicks across = AxisTicks.level(x, width - RIGHT - left, TICKS_ACROSS, countsAlong);
-    double right = width - RIGHT;
-    if (!across.words().isEmpty()) {
-      int last = across.words().size() - 1;
-      double half = TextWidth.of(across.words().get(last), AxisTicks.STYLE) / 2 + 2;
-      double beyond = (x.to() - across.values().get(last)) / x.span() * (right - left);
-      right = Math.min(right, width - half + beyond);
-    }
-    return new Frame(new Box(left, top, right, bottom), across, up);
+  private PlotAxes laidOut() {
+    double under = height - (xLabel.isEmpty() ? 0 : UNDER);
+    return PlotAxes.of(new Box(0, HEADING, width, under), x, y, countsAlong, countsUp);
   }
 
   /** Puts ticks of the x axis on whole numbers only. */
   PlotPanel countsAlongX() {
     countsAlong = true;
-    frame = laidOut();
+    axes = laidOut();
     return this;
   }
 
   /** Puts ticks of the y axis on whole numbers only. */
   PlotPanel countsUp() {
     countsUp = true;
-    frame = laidOut();
+    axes = laidOut();
     return this;
   }
 
@@ -118,10 +87,10 @@ final class PlotPanel {
     AxisRange wholeY = y;
     for (int i = 0; i < EQUALISED; i++) {
       double perUnit =
-          Math.min(frame.plot.width() / wholeX.span(), frame.plot.height() / wholeY.span());
-      x = wholeX.widenedTo(frame.plot.width() / perUnit);
-      y = wholeY.widenedTo(frame.plot.height() / perUnit);
-      frame = laidOut();
+          Math.min(axes.plot().width() / wholeX.span(), axes.plot().height() / wholeY.span());
+      x = wholeX.widenedTo(axes.plot().width() / perUnit);
+      y = wholeY.widenedTo(axes.plot().height() / perUnit);
+      axes = laidOut();
     }
     return this;
   }
@@ -136,14 +105,12 @@ final class PlotPanel {
 
   /** Where the curves are, sheet units of the panel. */
   Box plot() {
-    return frame.plot;
+    return axes.plot();
   }
 
   /** Where a point of the plot lies on the panel. */
   Point at(double xValue, double yValue) {
-    return new Point(
-        frame.plot.left() + (xValue - x.from()) / x.span() * frame.plot.width(),
-        frame.plot.bottom() - (yValue - y.from()) / y.span() * frame.plot.height());
+    return axes.at(xValue, yValue);
   }
 
   /** Draws a line through points; a value that is not a number breaks it. */
@@ -164,7 +131,7 @@ final class PlotPanel {
     double size = markerSize;
     drawn.add(
         scene -> {
-          Box seen = frame.plot.grown(1);
+          Box seen = axes.plot().grown(1);
           for (int i = 0; i < xs.length; i++) {
             if (Double.isFinite(xs[i]) && Double.isFinite(ys[i])) {
               Point at = at(xs[i], ys[i]);
@@ -192,7 +159,7 @@ final class PlotPanel {
           for (int i = 0; i < xs.length; i++) {
             corners.add(at(xs[i], ys[i]));
           }
-          List<Point> seen = frame.plot.clip(corners);
+          List<Point> seen = axes.plot().clip(corners);
           if (seen.size() > 2) {
             scene.add(Mark.Path.polygon(seen, LineStyle.NONE, fill));
           }
@@ -249,7 +216,7 @@ final class PlotPanel {
     for (int i = 0; i + 1 < xs.length; i++) {
       boolean both = Double.isFinite(xs[i] + ys[i]) && Double.isFinite(xs[i + 1] + ys[i + 1]);
       List<Point> seen =
-          both ? frame.plot.clip(at(xs[i], ys[i]), at(xs[i + 1], ys[i + 1])) : List.of();
+          both ? axes.plot().clip(at(xs[i], ys[i]), at(xs[i + 1], ys[i + 1])) : List.of();
       if (seen.isEmpty()) {
         end(scene, run, line);
         continue;
@@ -275,59 +242,18 @@ final class PlotPanel {
   /** Draws the panel. */
   Scene scene() {
     Scene.Builder scene = new Scene.Builder();
-    Box plot = frame.plot;
-    for (double v : frame.across.values()) {
-      double at = at(v, y.from()).x();
-      scene.add(upright(at, plot.top(), plot.bottom(), GRID));
-    }
-    for (double v : frame.up.values()) {
-      double at = at(x.from(), v).y();
-      scene.add(level(plot.left(), plot.right(), at, GRID));
-    }
+    axes.grid(scene);
     drawn.forEach(d -> d.onto(scene));
-    axes(scene);
+    axes.lines(scene);
     TextStyle style = TextStyle.LABEL;
     String heading = TextWidth.shortened(yLabel, style, width - 4);
     scene.add(Mark.Text.level(heading, new Point(2, 12), Anchor.START, style));
     if (!xLabel.isEmpty()) {
       String under = TextWidth.shortened(xLabel, style, width - 40);
       double half = TextWidth.of(under, style) / 2;
-      double at = Math.max(half + 1, Math.min(width - half - 1, plot.middle().x()));
+      double at = Math.max(half + 1, Math.min(width - half - 1, axes.plot().middle().x()));
       scene.add(Mark.Text.level(under, new Point(at, height - 6), Anchor.MIDDLE, style));
     }
     return scene.build(width, height);
-  }
-
-  private void axes(Scene.Builder scene) {
-    Box plot = frame.plot;
-    scene.add(level(plot.left(), plot.right(), plot.bottom(), AXIS));
-    scene.add(upright(plot.left(), plot.top(), plot.bottom(), AXIS));
-    for (int i = 0; i < frame.across.values().size(); i++) {
-      double at = at(frame.across.values().get(i), y.from()).x();
-      levelTick(scene, at, plot.bottom(), frame.across.words().get(i));
-    }
-    for (int i = 0; i < frame.up.values().size(); i++) {
-      double at = at(x.from(), frame.up.values().get(i)).y();
-      scene.add(level(plot.left() - TICK, plot.left(), at, AXIS));
-      Point base =
-          new Point(
-              plot.left() - TICK - TICK_GAP, at + TextWidth.CAPITAL * AxisTicks.STYLE.size() / 2);
-      scene.add(Mark.Text.level(frame.up.words().get(i), base, Anchor.END, AxisTicks.STYLE));
-    }
-  }
-
-  /** One tick of a level axis with its number. */
-  static void levelTick(Scene.Builder scene, double at, double axis, String words) {
-    scene.add(upright(at, axis, axis + TICK, AXIS));
-    Point base = new Point(at, axis + TICK + TICK_GAP + TextWidth.CAPITAL * AxisTicks.STYLE.size());
-    scene.add(Mark.Text.level(words, base, Anchor.MIDDLE, AxisTicks.STYLE));
-  }
-
-  static Mark upright(double at, double top, double bottom, LineStyle line) {
-    return Mark.Path.line(new Point(at, top), new Point(at, bottom), line);
-  }
-
-  private static Mark level(double left, double right, double at, LineStyle line) {
-    return Mark.Path.line(new Point(left, at), new Point(right, at), line);
   }
 }

@@ -287,7 +287,6 @@ public sealed interface Mark {
    * @param png what it shows
    */
   record Bitmap(Box box, PngBytes png) implements Mark {
-
     @Override
     public Bitmap moved(double dx, double dy) {
       return new Bitmap(box.moved(dx, dy), png);
