@@ -76,4 +76,10 @@ record AxisRange(double from, double to) {
   double span() {
     return to - from;
   }
+
+  /** The same middle, another length. */
+  AxisRange widenedTo(double span) {
+    double middle = (from + to) / 2;
+    return new AxisRange(middle - span / 2, middle + span / 2);
+  }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import reseat.elementary.Elementary;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
 
@@ -66,6 +67,7 @@ public final class ComplianceShares {
     Direction first = directions.get(0);
     Part most = sorted(first).get(0);
     return Picture.of(
+        PictureKind.COMPLIANCE_SHARES,
         "compliance-shares",
         "What gives way under a force at the tool point",
         "The longest bar is the part to stiffen first; along "

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -84,6 +85,7 @@ public final class DeviceBand {
             + " set on it, with the spread between mounts and devices.";
     return Optional.of(
         Picture.of(
+            PictureKind.DEVICE_BAND,
             name,
             "Force of " + called + " over its " + here.get().kind().label(),
             caption,

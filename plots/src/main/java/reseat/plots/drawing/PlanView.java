@@ -9,6 +9,7 @@ import reseat.elementary.Elementary;
 import reseat.equilibrium.PreloadZone;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.Scene;
@@ -69,6 +70,7 @@ public final class PlanView {
     Scene key = Key.of(marks.key(), WIDTH - 12, 2);
     scene.place(key, 6, bottom + STRIP + 8);
     return Picture.of(
+        PictureKind.PLAN,
         "plan",
         "Plan of the coupling",
         caption(design),

@@ -6,6 +6,7 @@ import reseat.elementary.Elementary;
 import reseat.mount.SocketPivot;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -73,6 +74,7 @@ final class SocketSection {
             1);
     scene.place(key, 6, HEIGHT + 8);
     return Picture.of(
+        PictureKind.PIVOT_SECTION,
         name,
         "Section through the seat " + whose,
         "How the ball lies in its socket; arrows show how the pressure lies over the land, taken to"

@@ -82,4 +82,9 @@ public final class DxfMarks implements MarkPainter {
     double capital = TextWidth.CAPITAL * text.style().size() / scale;
     drawing.text(layer, text.words(), real(text.at()), text.anchor(), capital, text.turn());
   }
+
+  @Override
+  public void bitmap(Mark.Bitmap bitmap) {
+    throw new IllegalArgumentException("a DXF drawing holds lines and words, no bitmaps");
+  }
 }

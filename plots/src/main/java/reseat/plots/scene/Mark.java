@@ -289,4 +289,22 @@ public sealed interface Mark {
       painter.text(this);
     }
   }
+
+  /**
+   * A bitmap.
+   *
+   * @param box its place; the bitmap is stretched to it
+   * @param png what it shows
+   */
+  record Bitmap(Box box, PngBytes png) implements Mark {
+    @Override
+    public Bitmap moved(double dx, double dy) {
+      return new Bitmap(box.moved(dx, dy), png);
+    }
+
+    @Override
+    public void paint(MarkPainter painter) {
+      painter.bitmap(this);
+    }
+  }
 }

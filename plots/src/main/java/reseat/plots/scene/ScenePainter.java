@@ -12,6 +12,7 @@ import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -62,6 +63,8 @@ public final class ScenePainter implements MarkPainter {
       g.setColor(new Color(Tone.PAPER.rgb()));
       g.fillRect(0, 0, image.getWidth(), image.getHeight());
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      g.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
       g.scale(scale, scale);
       ScenePainter painter = new ScenePainter(g);
@@ -135,6 +138,19 @@ public final class ScenePainter implements MarkPainter {
       paint(letters, LineStyle.solid(Tone.PAPER, 3), Fill.NONE);
     }
     paint(letters, LineStyle.NONE, Fill.full(text.style().tone()));
+  }
+
+  @Override
+  public void bitmap(Mark.Bitmap bitmap) {
+    Box box = bitmap.box();
+    try {
+      BufferedImage image = ImageIO.read(new ByteArrayInputStream(bitmap.png().content()));
+      AffineTransform place = AffineTransform.getTranslateInstance(box.left(), box.top());
+      place.scale(box.width() / image.getWidth(), box.height() / image.getHeight());
+      g.drawImage(image, place, null);
+    } catch (IOException e) {
+      throw new UncheckedIOException("reading a bitmap from memory failed", e);
+    }
   }
 
   private void paint(Shape shape, LineStyle line, Fill fill) {

@@ -199,6 +199,17 @@ public final class SvgWriter implements MarkPainter {
     out.append('>').append(escaped(text.words())).append("</text>\n");
   }
 
+  @Override
+  public void bitmap(Mark.Bitmap bitmap) {
+    Box box = bitmap.box();
+    out.append("<image x=\"").append(number(box.left()));
+    out.append("\" y=\"").append(number(box.top()));
+    out.append("\" width=\"").append(number(box.width()));
+    out.append("\" height=\"").append(number(box.height()));
+    out.append("\" preserveAspectRatio=\"none\" href=\"").append(bitmap.png().dataUrl());
+    out.append("\"/>\n");
+  }
+
   private void turn(double turn, Point about) {
     if (turn != 0) {
       out.append(" transform=\"rotate(").append(number(-Elementary.toDegrees(turn)));

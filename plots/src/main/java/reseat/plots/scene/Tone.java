@@ -74,26 +74,4 @@ public enum Tone {
   public String cssVariable() {
     return "--picture-" + name().toLowerCase(Locale.ROOT);
   }
-
-  /**
-   * Finds the tone of a colour, or the one nearest to it.
-   *
-   * @param rgb red, green, blue in 24 bits
-   * @return the tone whose light value is nearest
-   */
-  public static Tone nearest(int rgb) {
-    Tone best = INK;
-    int least = Integer.MAX_VALUE;
-    for (Tone t : values()) {
-      int dr = ((t.light >> 16) & 255) - ((rgb >> 16) & 255);
-      int dg = ((t.light >> 8) & 255) - ((rgb >> 8) & 255);
-      int db = (t.light & 255) - (rgb & 255);
-      int far = dr * dr + dg * dg + db * db;
-      if (far < least) {
-        least = far;
-        best = t;
-      }
-    }
-    return best;
-  }
 }

@@ -3,6 +3,7 @@ package reseat.report.readings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import reseat.plots.PictureKind;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
@@ -32,7 +33,7 @@ public final class ReadingsPage {
     sections.add(
         new Page.Section(
             "remarks", "What stands out", List.of(new Page.Points(ReadingsRemarks.of(report)))));
-    List<Page.Block> planes = pictures.beginning("plane");
+    List<Page.Block> planes = pictures.ofKinds(PictureKind.MEASURED_PLANE);
     for (PredictionStudy study : report.predictions()) {
       sections.add(prediction(study, planes));
     }
@@ -58,8 +59,8 @@ public final class ReadingsPage {
                   new Page.Paragraph(OffsetTableText.explanation(report.offsets().get(0))),
                   OffsetTableText.table(report.offsets().get(0)).forPage("Offsets by holder"))));
     }
-    add(sections, "spread", "How the readings are spread", pictures.beginning("histogram"));
-    add(sections, "control", "Control charts", pictures.beginning("control"));
+    add(sections, "spread", "How the readings are spread", pictures.ofKinds(PictureKind.HISTOGRAM));
+    add(sections, "control", "Control charts", pictures.ofKinds(PictureKind.CONTROL_CHART));
     sections.add(later(report));
     if (report.analysis().series().mounts() <= MOST_ROWS) {
       sections.add(
@@ -73,7 +74,7 @@ public final class ReadingsPage {
         verdict(report),
         tone(report),
         keys(report),
-        figure(pictures),
+        pictures.figure(PictureKind.READINGS),
         changes(report),
         sections,
         stamp);
@@ -84,11 +85,6 @@ public final class ReadingsPage {
     if (!blocks.isEmpty()) {
       sections.add(new Page.Section(id, title, blocks));
     }
-  }
-
-  private static Page.Figure figure(ReadingsPictures pictures) {
-    Page.Drawing series = (Page.Drawing) pictures.beginning("readings").get(0);
-    return series.figure();
   }
 
   private static Page.Section figures(ReadingsReport report) {
