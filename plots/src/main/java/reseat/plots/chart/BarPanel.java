@@ -1,4 +1,5 @@
 package reseat.plots.chart;
+import reseat.units.PrintedNumber;
 
 import java.util.List;
 import reseat.plots.NumberText;
@@ -38,7 +39,7 @@ final class BarPanel {
   record Bar(String name, double value, String words, Tone tone) {
     Bar {
       if (!Double.isFinite(value)) {
-        throw new IllegalArgumentException("bar " + name + " has no finite value: " + value);
+        throw new IllegalArgumentException("bar " + name + " has no finite value: " + PrintedNumber.shortest(value));
       }
     }
 

@@ -1,4 +1,7 @@
 package reseat.plots.drawing;
+import reseat.units.PrintedNumber;
+import reseat.units.FilledText;
+import reseat.elementary.Elementary;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +49,7 @@ public final class PolarLiftOff {
     /** Refuses forces below zero. */
     public Ray {
       if (!(force >= 0) || !Double.isFinite(angle)) {
-        throw new IllegalArgumentException("lift-off force must not be negative, found " + force);
+        throw new IllegalArgumentException("lift-off force must not be negative, found " + PrintedNumber.shortest(force));
       }
     }
   }
@@ -92,7 +95,7 @@ public final class PolarLiftOff {
     List<Ray> rays = new ArrayList<>();
     for (int i = 0; i < RAYS; i++) {
       double angle = 2 * Math.PI * i / RAYS;
-      Vec3 d = u.times(Math.cos(angle)).plus(v.times(Math.sin(angle)));
+      Vec3 d = u.times(Elementary.cos(angle)).plus(v.times(Elementary.sin(angle)));
       LiftOff.First first = liftOff.forceAlong(design.toolPoint(), d);
       rays.add(new Ray(angle, first.factor(), first.contact()));
     }
@@ -165,7 +168,7 @@ public final class PolarLiftOff {
       return 1;
     }
     double wanted = Math.min(1.05 * most, MOST_SHOWN * least);
-    double decade = Math.pow(10, Math.floor(Math.log10(wanted)));
+    double decade = Elementary.pow(10, Math.floor(Elementary.log10(wanted)));
     for (double step : new double[] {1, 1.2, 1.6, 2, 2.4, 3.2, 4, 6, 8}) {
       if (step * decade >= wanted) {
         return step * decade;
@@ -215,9 +218,7 @@ public final class PolarLiftOff {
   private static String extremes(Plane p) {
     double least = p.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
     double most = p.rays().stream().mapToDouble(Ray::force).max().orElse(0);
-    return String.format(
-        Locale.ROOT,
-        "Plane %s\u2013%s: least %s, most %s.",
+    return FilledText.of("Plane %s\u2013%s: least %s, most %s.",
         p.first(),
         p.second(),
         told(least),

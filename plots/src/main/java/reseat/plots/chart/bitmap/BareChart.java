@@ -1,4 +1,5 @@
 package reseat.plots.chart.bitmap;
+import reseat.elementary.Elementary;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -32,7 +33,7 @@ final class BareChart {
   }
 
   static Color color(Tone tone, double opacity) {
-    return new Color(((int) Math.round(255 * opacity) << 24) | tone.rgb(), true);
+    return new Color(((int) Elementary.round(255 * opacity) << 24) | tone.rgb(), true);
   }
 
   /** Paints a chart of the size that it was made with. */
