@@ -72,9 +72,7 @@ public final class LinearScatter {
       return Optional.empty();
     }
     SlideResponse response = new SlideResponse(slide);
-    return response.regular()
-        ? Optional.of(new LinearScatter(slide, response))
-        : Optional.empty();
+    return response.regular() ? Optional.of(new LinearScatter(slide, response)) : Optional.empty();
   }
 
   private void friction(double mu, SlideResponse response, CausePart part) {
@@ -127,7 +125,8 @@ public final class LinearScatter {
       return;
     }
     double share = all > 0 ? Math.min(1, design.remount().seatingForce() / all) : 1;
-    double[][] ways = new ApproachMemory(slide, response, share, design.remount().rampSteps()).motions();
+    double[][] ways =
+        new ApproachMemory(slide, response, share, design.remount().rampSteps()).motions();
     for (int w = 0; w < ways.length; w++) {
       ways[w] = told(ways[w], 1);
     }

@@ -77,11 +77,12 @@ final class SlideResponse {
     }
   }
 
-    /** Change of the pull by changes of the forces, and of friction t per unit of it. */
+  /** Change of the pull by changes of the forces, and of friction t per unit of it. */
   private void changePull(int t, double frictionForce) {
     for (int i = 0; i < N; i++) {
       approach[i] =
-          (growthChange[i] - slide.growth[i] * slide.stiffening[i] * change[i] / slide.force[i]) / slide.stiffness[i];
+          (growthChange[i] - slide.growth[i] * slide.stiffening[i] * change[i] / slide.force[i])
+              / slide.stiffness[i];
     }
     slide.takeForces(growthChange, forces);
     if (t >= 0) {
@@ -111,8 +112,11 @@ final class SlideResponse {
     if (!slide.slips(i)) {
       return -pullChange[t];
     }
-    double along = slide.pull[2 * i] * pullChange[2 * i] + slide.pull[2 * i + 1] * pullChange[2 * i + 1];
-    return -slide.mu() / slide.size[i] * (pullChange[t] - slide.pull[t] * along / (slide.size[i] * slide.size[i]));
+    double along =
+        slide.pull[2 * i] * pullChange[2 * i] + slide.pull[2 * i + 1] * pullChange[2 * i + 1];
+    return -slide.mu()
+        / slide.size[i]
+        * (pullChange[t] - slide.pull[t] * along / (slide.size[i] * slide.size[i]));
   }
 
   /** Takes into {@link #motion} the derivative over the friction coefficient of a contact. */

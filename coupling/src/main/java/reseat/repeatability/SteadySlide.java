@@ -45,6 +45,7 @@ final class SteadySlide {
 
   /** Derivative of ln(stiffness) over ln(force). */
   final double[] stiffening = new double[N];
+
   private final double[] load = new double[N];
   private final double[] preload = new double[N];
   private final double mu;
