@@ -29,6 +29,7 @@ final class ApproachMemory {
   private static final int MOST_STEPS = 48;
 
   private final SteadySlide slide;
+  private final SlideResponse response;
 
   /** Directions that remember: two values along the axes of the patch, and the contact. */
   private final double[] direction = new double[2 * T];
@@ -48,8 +49,9 @@ final class ApproachMemory {
   private final double[] tangential = new double[T];
   private final double[] slips = new double[T];
 
-  ApproachMemory(SteadySlide slide, double share, int steps) {
+  ApproachMemory(SteadySlide slide, SlideResponse response, double share, int steps) {
     this.slide = slide;
+    this.response = response;
     for (int i = 0; i < N; i++) {
       double a = slide.pull[2 * i];
       double b = slide.pull[2 * i + 1];
@@ -86,7 +88,7 @@ final class ApproachMemory {
       Arrays.fill(tangential, 0);
       tangential[2 * contact[j]] = direction[2 * j];
       tangential[2 * contact[j] + 1] = direction[2 * j + 1];
-      slide.overLockedForces(tangential, slips, giving);
+      response.overLockedForces(tangential, slips, giving);
       for (int i = 0; i < count; i++) {
         int c = contact[i];
         k[count * i + j] =
@@ -225,7 +227,7 @@ final class ApproachMemory {
       tangential[2 * contact[i]] += sum * direction[2 * i];
       tangential[2 * contact[i] + 1] += sum * direction[2 * i + 1];
     }
-    slide.overLockedForces(tangential, slips, true);
-    return slide.motion.clone();
+    response.overLockedForces(tangential, slips, true);
+    return response.motion.clone();
   }
 }

@@ -14,7 +14,7 @@ import reseat.elementary.Elementary;
 final class SymmetricBand {
 
   /** Excess kurtosis this near to zero counts as zero. */
-  private static final double NORMAL = 0.01;
+  private static final double NORMAL = 0.002;
 
   private static final double[] NODE = {
     0.0765265211334973, 0.2277858511416451, 0.3737060887154195, 0.5108670019508271,
