@@ -277,15 +277,15 @@ public final class ColumnAnalysis {
   }
 
   /**
-   * Compares two directions of approach after the wear-in.
+   * Compares two directions of approach after the wear-in, each holder about its own means.
    *
-   * @return the figures; empty unless there are two directions with two mounts each
+   * @return the figures; empty unless a holder has two mounts in each of two directions
    */
   public Optional<BidirectionalRepeatability> directions() {
     List<String> ways = series.directions();
     return ways.isEmpty()
         ? Optional.empty()
-        : BidirectionalRepeatability.ofTwoWays(ways.subList(wearIn, ways.size()), settled);
+        : BidirectionalRepeatability.ofTwoWays(ways.subList(wearIn, ways.size()), names, settled);
   }
 
   /**
