@@ -35,12 +35,16 @@ public final class PivotCheck {
    *
    * @param duty the seat
    * @param ball material of the ball
-   * @param force force into the seat, N
-   * @return findings on pressure, on how it locates, and none on a pad
+   * @param loads what the ball bears: the load that stays presses it into the seat
+   * @return findings on pressure under the worst load, on how the seat holds the ball, and none on
+   *     a pad
    */
-  public static List<Finding> of(PivotDuty duty, Material ball, double force) {
+  public static List<Finding> of(PivotDuty duty, Material ball, StudLoads loads) {
     List<Finding> found = new ArrayList<>();
-    found.add(pressure(duty, ball, force));
+    found.add(pressure(duty, ball, worst(duty.seat(), loads)));
+    for (StudLoads.Peak p : loads.all()) {
+      opening(duty.seat(), p).ifPresent(found::add);
+    }
     if (duty.seat().overDetermined()) {
       found.add(
           new Finding(
@@ -73,15 +77,70 @@ public final class PivotCheck {
     return found;
   }
 
-  private static Finding pressure(PivotDuty duty, Material ball, double force) {
+  /** Force into the seat; none where the load draws the ball out of it. */
+  private static double press(StudLoads.Peak p) {
+    return Math.max(0, -p.load().pull());
+  }
+
+  private static double across(StudLoads.Peak p) {
+    return Math.abs(p.load().lateral());
+  }
+
+  private static double pressure(PivotSeat seat, StudLoads.Peak p) {
+    return seat.peakPressure(press(p), across(p));
+  }
+
+  private static StudLoads.Peak worst(PivotSeat seat, StudLoads loads) {
+    StudLoads.Peak worst = loads.all().get(0);
+    for (StudLoads.Peak p : loads.peaks()) {
+      if (pressure(seat, p) > pressure(seat, worst)) {
+        worst = p;
+      }
+    }
+    return worst;
+  }
+
+  private static Optional<Finding> opening(PivotSeat seat, StudLoads.Peak p) {
+    double opens = seat.openingForce(press(p));
+    boolean drawn = p.load().pull() >= 0;
+    if (!drawn && across(p) <= opens) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Finding(
+            CHECK,
+            Severity.WARNING,
+            seat.words(),
+            drawn ? p.load().pull() : across(p),
+            drawn ? 0 : opens,
+            Sense.AT_MOST,
+            Measure.FORCE,
+            drawn
+                ? p.name() + " draws the ball out of " + seat.words() + "."
+                : p.name()
+                    + " has "
+                    + Measure.FORCE.show(across(p))
+                    + " sideways; beyond "
+                    + Measure.FORCE.show(opens)
+                    + " the ball begins to leave "
+                    + seat.words()
+                    + ", but for friction.",
+            "Press harder, or take up the load elsewhere."));
+  }
+
+  private static Finding pressure(PivotDuty duty, Material ball, StudLoads.Peak worst) {
     PivotSeat seat = duty.seat();
-    double pressure = seat.peakPressure(force);
+    double pressure = pressure(seat, worst);
     OptionalDouble limit = limit(duty, ball);
     String what =
         "peak pressure in "
             + seat.words()
             + " under "
-            + Measure.FORCE.show(force)
+            + worst.name()
+            + " ("
+            + Measure.FORCE.show(press(worst))
+            + (across(worst) > 0 ? " and " + Measure.FORCE.show(across(worst)) + " sideways" : "")
+            + ")"
             + " is "
             + Measure.PRESSURE.show(pressure);
     if (limit.isEmpty()) {

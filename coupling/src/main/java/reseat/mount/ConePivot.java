@@ -46,6 +46,21 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
     return ring().peakPressure(force);
   }
 
+  /**
+   * With S across the axis the line load {@code w = F/(2 pi r0 cos phi) + S/(pi r0 sin phi)}: that
+   * of F + 2 S/tan phi alone.
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force across the seat", across, "N");
+    return peakPressure(force + 2 * across / Math.tan(flankAngle));
+  }
+
+  @Override
+  public double openingForce(double force) {
+    return Bounds.notNegative("force on the seat", force, "N") * Math.tan(flankAngle) / 2;
+  }
+
   @Override
   public Optional<EllipticContact> point() {
     return Optional.empty();

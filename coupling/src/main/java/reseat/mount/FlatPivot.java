@@ -38,6 +38,18 @@ public record FlatPivot(double ballRadius, ElasticPair elasticity) implements Pi
   }
 
   @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force across the seat", across, "N");
+    return peakPressure(force);
+  }
+
+  @Override
+  public double openingForce(double force) {
+    Bounds.notNegative("force on the seat", force, "N");
+    return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
   public Optional<EllipticContact> point() {
     return Optional.of(contact());
   }

@@ -55,6 +55,45 @@ public record SocketPivot(
     return 1.5 * force * inner / (Math.PI * ballRadius * ballRadius * cubes);
   }
 
+  /**
+   * The pressure p = a n has the vector a = (S/Ixx, F/Izz), with the land's sums of n_x² and n_z².
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force on the seat", force, "N");
+    Bounds.notNegative("force across the seat", across, "N");
+    double along = force / axialArea();
+    double sideways = across / lateralArea();
+    double steepest = Math.atan2(sideways, along);
+    double at = Math.max(innerAngle, Math.min(outerAngle, steepest));
+    return along * Math.cos(at) + sideways * Math.sin(at);
+  }
+
+  @Override
+  public double openingForce(double force) {
+    Bounds.notNegative("force on the seat", force, "N");
+    return force / axialArea() * lateralArea() / Math.tan(outerAngle);
+  }
+
+  /** Sum of n_z² over the land, m². */
+  private double axialArea() {
+    double inner = Math.cos(innerAngle);
+    double outer = Math.cos(outerAngle);
+    return 2
+        * Math.PI
+        * ballRadius
+        * ballRadius
+        * (inner * inner * inner - outer * outer * outer)
+        / 3;
+  }
+
+  /** Sum of n_x² over the land, m². */
+  private double lateralArea() {
+    double area =
+        2 * Math.PI * ballRadius * ballRadius * (Math.cos(innerAngle) - Math.cos(outerAngle));
+    return (area - axialArea()) / 2;
+  }
+
   @Override
   public Optional<EllipticContact> point() {
     return Optional.empty();
@@ -80,8 +119,8 @@ public record SocketPivot(
     // area of the land, and the sums over it of n_z, n_z^2 and n_x^2
     double area = 2 * Math.PI * r * r * (inner - outer);
     double z = Math.PI * r * r * (inner * inner - outer * outer);
-    double zz = 2 * Math.PI * r * r * (inner * inner * inner - outer * outer * outer) / 3;
-    double xx = (area - zz) / 2;
+    double zz = axialArea();
+    double xx = lateralArea();
     return PivotSeat.stiffness(
         normal * xx + across * (area - xx),
         normal * zz + across * (area - zz),

@@ -49,6 +49,21 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
     return contact().peakPressure(contactForce(force));
   }
 
+  /**
+   * With S across the axis {@code N = F/(3 cos phi) + 2 S/(3 sin phi)}: that of F + 2 S/tan phi
+   * alone.
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force across the seat", across, "N");
+    return peakPressure(force + 2 * across / Math.tan(flankAngle));
+  }
+
+  @Override
+  public double openingForce(double force) {
+    return Bounds.notNegative("force on the seat", force, "N") * Math.tan(flankAngle) / 2;
+  }
+
   @Override
   public Optional<EllipticContact> point() {
     return Optional.of(contact());
