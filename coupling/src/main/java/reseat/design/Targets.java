@@ -1,5 +1,7 @@
 package reseat.design;
 
+import java.util.Objects;
+
 /**
  * What the user wants of the design.
  *
@@ -15,6 +17,7 @@ public record Targets(AxisLimits repeatability, double liftOffFactor, double pre
 
   /** Refuses factors that no design can meet. */
   public Targets {
+    Objects.requireNonNull(repeatability, "repeatability of targets must be given, found null");
     if (!(liftOffFactor >= 1) || Double.isInfinite(liftOffFactor)) {
       throw new IllegalArgumentException(
           "the lift-off factor asked for must be at least 1, found " + liftOffFactor);

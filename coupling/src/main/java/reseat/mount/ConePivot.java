@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RingContact;
@@ -23,6 +24,7 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
 
   /** Checks radius and angle. */
   public ConePivot {
+    Objects.requireNonNull(elasticity, "elasticity of a cone pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     PivotSeat.checkedFlank("angle of the conical seat", flankAngle);
   }

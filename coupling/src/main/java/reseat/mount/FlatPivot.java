@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
@@ -20,6 +21,7 @@ public record FlatPivot(double ballRadius, ElasticPair elasticity) implements Pi
 
   /** Checks the radius. */
   public FlatPivot {
+    Objects.requireNonNull(elasticity, "elasticity of a flat pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
   }
 

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.material.ElasticPair;
@@ -33,6 +34,7 @@ public record SocketPivot(
 
   /** Checks radius and land. */
   public SocketPivot {
+    Objects.requireNonNull(elasticity, "elasticity of a socket pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     Bounds.notNegative("inner angle of the socket land", innerAngle, "rad");
     Bounds.between("outer angle of the socket land", outerAngle, "rad", innerAngle, Math.PI / 2);

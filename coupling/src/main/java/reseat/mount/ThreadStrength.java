@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import reseat.numerics.Bounds;
 
 /**
@@ -47,6 +48,7 @@ public record ThreadStrength(
 
   /** Checks that lengths and strengths are positive. */
   public ThreadStrength {
+    Objects.requireNonNull(limits, "limits of a thread strength must be given, found null");
     Bounds.positive("thread engagement", engagement, "m");
     Bounds.positive("ultimate strength of the screw", screwUltimate, "Pa");
     Bounds.positive("ultimate strength of the nut", nutUltimate, "Pa");

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
@@ -31,6 +32,7 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
 
   /** Checks radius and angle. */
   public TrihedralPivot {
+    Objects.requireNonNull(elasticity, "elasticity of a trihedral pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     PivotSeat.checkedFlank("flank angle of the trihedral seat", flankAngle);
   }

@@ -3,6 +3,7 @@ package reseat.seat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import reseat.space.Vec3;
 
 /**
@@ -35,6 +36,7 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
 
   /** Refuses an angle on which no ball rests in a ring and a root wider than the mouth. */
   public ConeSeat {
+    Objects.requireNonNull(frame, "frame of a cone seat must be given, found null");
     double degrees = Math.toDegrees(angle);
     if (!(degrees >= LEAST_DEG && degrees <= MOST_DEG)) {
       throw new IllegalArgumentException(

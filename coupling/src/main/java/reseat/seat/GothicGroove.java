@@ -2,6 +2,7 @@ package reseat.seat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import reseat.space.Vec3;
 
 /**
@@ -29,6 +30,8 @@ public record GothicGroove(
 
   /** Refuses arches that do not close. */
   public GothicGroove {
+    Objects.requireNonNull(frame, "frame of a gothic groove must be given, found null");
+    Objects.requireNonNull(extent, "extent of a gothic groove must be given, found null");
     double flankRadius = Math.min(leftRadius, rightRadius);
     if (!(flankRadius > 0) || !(axisOffset > 0) || !(axisOffset < flankRadius)) {
       throw new IllegalArgumentException(

@@ -2,6 +2,7 @@ package reseat.seat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import reseat.space.Vec3;
 
 /**
@@ -28,6 +29,7 @@ public record TrihedralSeat(
 
   /** Refuses angles on which no ball can rest and a root wider than the mouth. */
   public TrihedralSeat {
+    Objects.requireNonNull(frame, "frame of a trihedral seat must be given, found null");
     FlankAngle.checked(firstAngle);
     FlankAngle.checked(secondAngle);
     FlankAngle.checked(thirdAngle);
