@@ -20,7 +20,6 @@ import reseat.plots.chart.ResponseCurve;
 import reseat.plots.chart.SensitivityRanking;
 import reseat.plots.chart.SeriesChart;
 import reseat.plots.chart.SweepCurves;
-import reseat.plots.chart.VarianceShares;
 
 /** Charts of invented numbers that follow the laws of the real ones. */
 final class ChartExamples {
@@ -36,7 +35,6 @@ final class ChartExamples {
         compliance(),
         budget(),
         sensitivity(),
-        variance(),
         frequencies(),
         response(),
         repeat(),
@@ -119,18 +117,6 @@ final class ChartExamples {
           new SensitivityRanking.Row("height of ball " + (char) ('a' + i), "10 \u00b5m", size));
     }
     return SensitivityRanking.draw("sensitivity-height", "height", rows);
-  }
-
-  private static Picture variance() {
-    return VarianceShares.draw(
-        List.of(
-            new VarianceShares.Axis(
-                "X",
-                0.41e-6,
-                List.of(
-                    new VarianceShares.Source("place of the balls", 0.62),
-                    new VarianceShares.Source("flank angles", 0.27),
-                    new VarianceShares.Source("ball diameters", 0.11)))));
   }
 
   private static Picture frequencies() {

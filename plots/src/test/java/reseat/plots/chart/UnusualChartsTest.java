@@ -89,14 +89,12 @@ class UnusualChartsTest {
   void namesUsedTwiceKeepTheirBars() {
     Picture p =
         sound(
-            VarianceShares.draw(
+            SensitivityRanking.draw(
+                "sensitivity-x",
+                "X",
                 List.of(
-                    new VarianceShares.Axis(
-                        "X",
-                        1e-6,
-                        List.of(
-                            new VarianceShares.Source("ball", 0.7),
-                            new VarianceShares.Source("ball", 0.3))))));
+                    new SensitivityRanking.Row("ball", "1 \u00b5m", 1e-6),
+                    new SensitivityRanking.Row("ball", "1 \u00b5m", 5e-7))));
     assertThat(p.scene().texts().stream().filter(t -> t.words().equals("ball"))).hasSize(2);
   }
 
