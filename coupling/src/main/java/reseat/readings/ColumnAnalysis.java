@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -180,6 +181,22 @@ public final class ColumnAnalysis {
     return groups.smallest() < NormalShape.LEAST || scatter().s() == 0
         ? Optional.empty()
         : Optional.of(NormalShape.of(groups.deviations(settled)));
+  }
+
+  /**
+   * Looks at what the bounds rest on: readings of normal shape, each by itself.
+   *
+   * @return the ground; empty if nothing scatters
+   */
+  public Optional<BoundsGround> ground() {
+    if (scatter().s() == 0) {
+      return Optional.empty();
+    }
+    OptionalDouble shape =
+        shape().map(s -> OptionalDouble.of(s.p())).orElse(OptionalDouble.empty());
+    OptionalDouble order =
+        drift == null ? OptionalDouble.empty() : OptionalDouble.of(drift.differences().p());
+    return Optional.of(BoundsGround.of(settled, groups, shape, order));
   }
 
   /**
