@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;
 import reseat.mount.BondJoint;
@@ -57,6 +58,18 @@ public record BallMountDesign(
 
   /** Checks that pivot and ball fit and that a comparison has something to compare with. */
   public BallMountDesign {
+    Objects.requireNonNull(title, "title of a ball mount design must be given, found null");
+    Objects.requireNonNull(
+        ballMaterial, "ball material of a ball mount design must be given, found null");
+    Objects.requireNonNull(mount, "mount of a ball mount design must be given, found null");
+    Objects.requireNonNull(sustained, "sustained of a ball mount design must be given, found null");
+    Objects.requireNonNull(peak, "peak of a ball mount design must be given, found null");
+    Objects.requireNonNull(
+        otherThread, "other thread of a ball mount design must be given, found null");
+    Objects.requireNonNull(pivot, "pivot of a ball mount design must be given, found null");
+    Objects.requireNonNull(
+        adjustment, "adjustment of a ball mount design must be given, found null");
+    Objects.requireNonNull(targets, "targets of a ball mount design must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     double radius = ballRadius;
     if (pivot.isPresent() && pivot.get().seat().ballRadius() != radius) {

@@ -1,6 +1,7 @@
 package reseat.design;
 
 import reseat.units.PrintedNumber;
+import java.util.Objects;
 
 /**
  * Friction coefficient between balls and seats, as a range.
@@ -14,6 +15,7 @@ public record Friction(double low, double nominal, double high, String source) {
 
   /** Refuses ranges out of order. */
   public Friction {
+    Objects.requireNonNull(source, "source of a friction must be given, found null");
     if (!(low >= 0 && low <= nominal && nominal <= high) || Double.isInfinite(high)) {
       throw new IllegalArgumentException(
           "friction must satisfy 0 <= low <= nominal <= high, found "

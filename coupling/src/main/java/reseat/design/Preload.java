@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.numerics.Spread;
 import reseat.preload.PreloadDevice;
@@ -36,6 +37,14 @@ public record Preload(
 
   /** Refuses a force without size and scatter of all the force or more. */
   public Preload {
+    Objects.requireNonNull(name, "name of a preload must be given, found null");
+    Objects.requireNonNull(direction, "direction of a preload must be given, found null");
+    Objects.requireNonNull(at, "at of a preload must be given, found null");
+    Objects.requireNonNull(forceSpread, "force spread of a preload must be given, found null");
+    Objects.requireNonNull(lineSpread, "line spread of a preload must be given, found null");
+    Objects.requireNonNull(tiltSpread, "tilt spread of a preload must be given, found null");
+    Objects.requireNonNull(device, "device of a preload must be given, found null");
+    Objects.requireNonNull(modelled, "modelled of a preload must be given, found null");
     if (!(force > 0) || Double.isInfinite(force)) {
       throw new IllegalArgumentException(
           "preload must be positive, found " + PrintedNumber.shortest(force) + " N");

@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
 import reseat.units.PrintedNumber;
@@ -41,6 +42,10 @@ public record RemountConditions(
 
   /** Refuses forces and step counts that no ramp can start from. */
   public RemountConditions {
+    Objects.requireNonNull(friction, "friction of remount conditions must be given, found null");
+    Objects.requireNonNull(
+        temperature, "temperature of remount conditions must be given, found null");
+    Objects.requireNonNull(film, "film of remount conditions must be given, found null");
     if (!(seatingForce > 0) || Double.isInfinite(seatingForce)) {
       throw new IllegalArgumentException(
           "the seating force must be positive, found "

@@ -1,5 +1,7 @@
 package reseat.design;
 
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;
 import reseat.mount.BallStud;
@@ -21,6 +23,10 @@ public record StudMount(
 
   /** Refuses a stud whose elasticity is not that of its material. */
   public StudMount {
+    Objects.requireNonNull(stud, "stud of a stud mount must be given, found null");
+    Objects.requireNonNull(material, "material of a stud mount must be given, found null");
+    Objects.requireNonNull(bond, "bond of a stud mount must be given, found null");
+    Objects.requireNonNull(thread, "thread of a stud mount must be given, found null");
     if (!stud.material().equals(material.elastic())) {
       throw new IllegalArgumentException(
           "stud of " + material.name() + " has the elastic constants of another material");

@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import reseat.material.Material;
 import reseat.seat.Ball;
 import reseat.seat.Seat;
@@ -29,6 +30,12 @@ public record Support(
 
   /** Refuses a nameless support and a case without depth. */
   public Support {
+    Objects.requireNonNull(name, "name of a support must be given, found null");
+    Objects.requireNonNull(ball, "ball of a support must be given, found null");
+    Objects.requireNonNull(ballMaterial, "ball material of a support must be given, found null");
+    Objects.requireNonNull(seat, "seat of a support must be given, found null");
+    Objects.requireNonNull(seatMaterial, "seat material of a support must be given, found null");
+    Objects.requireNonNull(mounting, "mounting of a support must be given, found null");
     if (name.isBlank()) {
       throw new IllegalArgumentException("a support needs a name");
     }

@@ -1,6 +1,7 @@
 package reseat.design;
 
 import reseat.units.PrintedNumber;
+import java.util.Objects;
 
 /**
  * What the user wants of the design.
@@ -24,6 +25,7 @@ public record Targets(
 
   /** Refuses factors that no design can meet. */
   public Targets {
+    Objects.requireNonNull(repeatability, "repeatability of targets must be given, found null");
     if (!(liftOffFactor >= 1) || Double.isInfinite(liftOffFactor)) {
       throw new IllegalArgumentException(
           "the lift-off factor asked for must be at least 1, found "

@@ -1,6 +1,8 @@
 package reseat.design;
 
 import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
 import reseat.units.FilledText;
@@ -29,6 +31,10 @@ public record Tolerance(
 
   /** Refuses limits that are no tolerances and places that the kind does not have. */
   public Tolerance {
+    Objects.requireNonNull(kind, "kind of a tolerance must be given, found null");
+    Objects.requireNonNull(support, "support of a tolerance must be given, found null");
+    Objects.requireNonNull(part, "part of a tolerance must be given, found null");
+    Objects.requireNonNull(spread, "spread of a tolerance must be given, found null");
     double largest = largest(kind.measure());
     if (spread.limit() > largest) {
       throw new IllegalArgumentException(

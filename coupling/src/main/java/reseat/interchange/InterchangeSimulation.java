@@ -147,8 +147,8 @@ public final class InterchangeSimulation {
         plan,
         own,
         VectorScatter.of(sum.ownInCouplingAxes, sum.couplingBands),
-        VectorScatter.of(sum.ownRotation),
-        VectorScatter.of(sum.post),
+        VectorScatter.of(sum.ownRotation, sum.rotationBands),
+        VectorScatter.of(sum.post, sum.postBands),
         VectorScatter.of(sum.total, sum.totalBands),
         sum.fits,
         LinearComparison.of(

@@ -2,6 +2,7 @@ package reseat.interchange;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import reseat.design.MachineAxes;
@@ -33,16 +34,27 @@ final class InterchangeTally {
   final RunningHistogram[] ownBands;
   final RunningHistogram[] totalBands;
   final RunningHistogram[] couplingBands;
+  final RunningHistogram[] rotationBands;
+  final RunningHistogram[] postBands;
   final Map<Fit, Long> fits = new EnumMap<>(Fit.class);
 
   private final MachineAxes axes;
 
   InterchangeTally(SimulatedCoupling coupling) {
     axes = coupling.design.axes();
-    Vec3 own = coupling.stack.sum(LinearStack.BETWEEN_HOLDERS).deviation();
+    LinearStack.Sum between = coupling.stack.sum(LinearStack.BETWEEN_HOLDERS);
+    Vec3 own = between.deviation();
     ownBands = bands(own);
     totalBands = bands(coupling.stack.sum(LinearStack.EVERYTHING).deviation());
-    couplingBands = bands(new Vec3(own.norm(), own.norm(), own.norm()));
+    couplingBands = evenBands(own);
+    rotationBands = evenBands(between.rotationDeviation());
+    postBands = bands(coupling.stack.sum(EnumSet.of(Owner.POST)).deviation());
+  }
+
+  /** As wide along every axis: what a first-order sum leaves still along one may yet move there. */
+  private static RunningHistogram[] evenBands(Vec3 expected) {
+    double widest = expected.norm();
+    return bands(new Vec3(widest, widest, widest));
   }
 
   private static RunningHistogram[] bands(Vec3 expected) {
@@ -54,7 +66,11 @@ final class InterchangeTally {
   }
 
   void addPost(Vec3 perfect) {
-    post.add(axes.of(perfect));
+    Vec3 moved = axes.of(perfect);
+    post.add(moved);
+    for (int k = 0; k < 3; k++) {
+      postBands[k].add(moved.component(k));
+    }
   }
 
   /**
@@ -78,12 +94,14 @@ final class InterchangeTally {
     total.add(all);
     own.add(mine);
     ownInCouplingAxes.add(inCoupling);
-    ownRotation.add(axes.of(rotation.minus(perfectRotation)));
+    Vec3 turned = axes.of(rotation.minus(perfectRotation));
+    ownRotation.add(turned);
     beyondLinear.add(mine.minus(vector(trial.linear)));
     for (int k = 0; k < 3; k++) {
       ownBands[k].add(mine.component(k));
       couplingBands[k].add(inCoupling.component(k));
       totalBands[k].add(all.component(k));
+      rotationBands[k].add(turned.component(k));
     }
   }
 
@@ -128,6 +146,8 @@ final class InterchangeTally {
     List<RunningHistogram> all = new ArrayList<>(List.of(ownBands));
     all.addAll(List.of(couplingBands));
     all.addAll(List.of(totalBands));
+    all.addAll(List.of(rotationBands));
+    all.addAll(List.of(postBands));
     return all;
   }
 

@@ -1,6 +1,7 @@
 package reseat.material;
 
 import reseat.units.PrintedNumber;
+import java.util.Objects;
 
 /**
  * One value of a material with the range it was printed in and where it comes from.
@@ -17,6 +18,8 @@ public record MaterialValue(
 
   /** Refuses values that are not positive or out of order. */
   public MaterialValue {
+    Objects.requireNonNull(provenance, "provenance of a material value must be given, found null");
+    Objects.requireNonNull(source, "source of a material value must be given, found null");
     // Poisson's ratio may be zero; the material checks what each property allows
     if (!(low >= 0 && low <= nominal && nominal <= high && Double.isFinite(high))) {
       throw new IllegalArgumentException(

@@ -1,8 +1,9 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
-import reseat.elementary.Elementary;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.space.Vec3;
 
@@ -76,12 +77,18 @@ public record AdjustingScrews(
 
     /** Copies the readings. */
     public Step {
+      Objects.requireNonNull(turn, "turn of a step must be given, found null");
+      Objects.requireNonNull(readingsAfter, "readings after of a step must be given, found null");
       readingsAfter = List.copyOf(readingsAfter);
     }
   }
 
   /** Checks that three screws and three stations each span a plane. */
   public AdjustingScrews {
+    Objects.requireNonNull(thread, "thread of adjusting screws must be given, found null");
+    Objects.requireNonNull(clockwise, "clockwise of adjusting screws must be given, found null");
+    Objects.requireNonNull(screws, "screws of adjusting screws must be given, found null");
+    Objects.requireNonNull(stations, "stations of adjusting screws must be given, found null");
     screws = List.copyOf(screws);
     stations = List.copyOf(stations);
     spanPlane("adjusting screws", screws);

@@ -1,6 +1,8 @@
 package reseat.mount;
 
 import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.material.ElasticConstants;
 import reseat.numerics.Bounds;
 import reseat.units.FilledText;
@@ -47,6 +49,8 @@ public record BallStud(
 
   /** Checks that the pieces fit along the stick-out. */
   public BallStud {
+    Objects.requireNonNull(material, "material of a ball stud must be given, found null");
+    Objects.requireNonNull(root, "root of a ball stud must be given, found null");
     Bounds.positive("neck diameter of the stud", neckDiameter, "m");
     Bounds.positive("stick-out of the stud", stickOut, "m");
     Bounds.notNegative("stiff length inside the ball", rigidTip, "m");

@@ -1,8 +1,10 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
-import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.units.FilledText;
 import reseat.units.PrintedNumber;
@@ -77,6 +79,8 @@ public record BondJoint(
 
   /** Checks the geometry. */
   public BondJoint {
+    Objects.requireNonNull(adhesive, "adhesive of a bond joint must be given, found null");
+    Objects.requireNonNull(derating, "derating of a bond joint must be given, found null");
     Bounds.positive("bonded area", area, "m^2");
     Bounds.fromUpTo("lean of the bonded surface", lean, "rad", 0, Elementary.nextUp(Math.PI / 2));
     Bounds.positive("rim diameter of the bond", rimDiameter, "m");

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RingContact;
@@ -24,6 +25,7 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
 
   /** Checks radius and angle. */
   public ConePivot {
+    Objects.requireNonNull(elasticity, "elasticity of a cone pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     PivotSeat.checkedFlank("angle of the conical seat", flankAngle);
   }
@@ -45,6 +47,21 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
   @Override
   public double peakPressure(double force) {
     return ring().peakPressure(force);
+  }
+
+  /**
+   * With S across the axis the line load {@code w = F/(2 pi r0 cos phi) + S/(pi r0 sin phi)}: that
+   * of F + 2 S/tan phi alone.
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force across the seat", across, "N");
+    return peakPressure(force + 2 * across / Math.tan(flankAngle));
+  }
+
+  @Override
+  public double openingForce(double force) {
+    return Bounds.notNegative("force on the seat", force, "N") * Math.tan(flankAngle) / 2;
   }
 
   @Override

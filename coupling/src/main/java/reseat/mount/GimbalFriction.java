@@ -2,6 +2,7 @@ package reseat.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import reseat.elementary.Elementary;
@@ -51,6 +52,7 @@ public final class GimbalFriction {
 
     /** Checks the force and makes the normal a unit vector. */
     public Element {
+      Objects.requireNonNull(normal, "normal of an element must be given, found null");
       normal = normal.unit();
       Bounds.notNegative("contact force in the pivot", force, "N");
       Bounds.notNegative("patch radius in the pivot", patchRadius, "m");

@@ -1,7 +1,8 @@
 package reseat.mount;
 
-import java.util.List;
 import reseat.elementary.Elementary;
+import java.util.List;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.space.Pose;
 import reseat.space.Vec3;
@@ -127,6 +128,8 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
 
     /** Copies the list. */
     public Cut {
+      Objects.requireNonNull(ballCentre, "ball centre of a cut must be given, found null");
+      Objects.requireNonNull(normals, "normals of a cut must be given, found null");
       normals = List.copyOf(normals);
     }
 
@@ -159,6 +162,7 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
 
   /** Refuses a ball without size and an angle at which it would wedge. */
   public IndexedSlotting {
+    Objects.requireNonNull(limits, "limits of an indexed slotting must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     PivotSeat.checkedFlank("angle of the spindle", flankAngle);
   }

@@ -1,6 +1,7 @@
 package reseat.mount;
 
 import java.util.List;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.units.PrintedNumber;
 
@@ -60,6 +61,8 @@ public record LockNut(
 
   /** Checks forces and lengths. */
   public LockNut {
+    Objects.requireNonNull(limits, "limits of a lock nut must be given, found null");
+    Objects.requireNonNull(torque, "torque of a lock nut must be given, found null");
     Bounds.positive("force of the lock nut", clampForce, "N");
     Bounds.notNegative("length of screw under the lock nut", clampLength, "m");
     Bounds.positive("Young's modulus of the screw", youngModulus, "Pa");

@@ -84,6 +84,26 @@ public sealed interface PivotSeat permits TrihedralPivot, ConePivot, SocketPivot
   double peakPressure(double force);
 
   /**
+   * Returns the greatest pressure between ball and seat with a force across the axis as well, in
+   * the worst direction and without friction; a flat, which bears nothing sideways, leaves that to
+   * friction. Of a seat that opens it is that of the contact pressed most, as if none had opened.
+   *
+   * @param force force into the seat, N
+   * @param across force across the axis, N, 0 or more
+   * @return Pa
+   */
+  double peakPressure(double force, double across);
+
+  /**
+   * Returns the force across the axis, in the worst direction and without friction, at which a part
+   * of the contact opens.
+   *
+   * @param force force into the seat, N
+   * @return N; infinite on a flat, which bears nothing sideways
+   */
+  double openingForce(double force);
+
+  /**
    * Returns the contact at one point.
    *
    * @return the contact; empty where the ball touches along a ring or over a land

@@ -1,6 +1,8 @@
 package reseat.mount;
 
 import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.units.FilledText;
 
@@ -41,6 +43,9 @@ public record ScrewThread(
 
   /** Checks that the proportions are those of a screw thread. */
   public ScrewThread {
+    Objects.requireNonNull(form, "form of a screw thread must be given, found null");
+    Objects.requireNonNull(hand, "hand of a screw thread must be given, found null");
+    Objects.requireNonNull(designation, "designation of a screw thread must be given, found null");
     Bounds.positive("thread diameter", diameter, "m");
     if (diameter > WIDEST) {
       throw new IllegalArgumentException("thread " + designation + " is wider than 1 m");

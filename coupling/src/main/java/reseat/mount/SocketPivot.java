@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.elementary.Elementary;
@@ -34,6 +35,7 @@ public record SocketPivot(
 
   /** Checks radius and land. */
   public SocketPivot {
+    Objects.requireNonNull(elasticity, "elasticity of a socket pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     Bounds.notNegative("inner angle of the socket land", innerAngle, "rad");
     Bounds.between("outer angle of the socket land", outerAngle, "rad", innerAngle, Math.PI / 2);
@@ -54,6 +56,45 @@ public record SocketPivot(
     double outer = Elementary.cos(outerAngle);
     double cubes = inner * inner * inner - outer * outer * outer;
     return 1.5 * force * inner / (Math.PI * ballRadius * ballRadius * cubes);
+  }
+
+  /**
+   * The pressure p = a n has the vector a = (S/Ixx, F/Izz), with the land's sums of n_x² and n_z².
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force on the seat", force, "N");
+    Bounds.notNegative("force across the seat", across, "N");
+    double along = force / axialArea();
+    double sideways = across / lateralArea();
+    double steepest = Math.atan2(sideways, along);
+    double at = Math.max(innerAngle, Math.min(outerAngle, steepest));
+    return along * Math.cos(at) + sideways * Math.sin(at);
+  }
+
+  @Override
+  public double openingForce(double force) {
+    Bounds.notNegative("force on the seat", force, "N");
+    return force / axialArea() * lateralArea() / Math.tan(outerAngle);
+  }
+
+  /** Sum of n_z² over the land, m². */
+  private double axialArea() {
+    double inner = Math.cos(innerAngle);
+    double outer = Math.cos(outerAngle);
+    return 2
+        * Math.PI
+        * ballRadius
+        * ballRadius
+        * (inner * inner * inner - outer * outer * outer)
+        / 3;
+  }
+
+  /** Sum of n_x² over the land, m². */
+  private double lateralArea() {
+    double area =
+        2 * Math.PI * ballRadius * ballRadius * (Math.cos(innerAngle) - Math.cos(outerAngle));
+    return (area - axialArea()) / 2;
   }
 
   @Override
@@ -81,8 +122,8 @@ public record SocketPivot(
     // area of the land, and the sums over it of n_z, n_z^2 and n_x^2
     double area = 2 * Math.PI * r * r * (inner - outer);
     double z = Math.PI * r * r * (inner * inner - outer * outer);
-    double zz = 2 * Math.PI * r * r * (inner * inner * inner - outer * outer * outer) / 3;
-    double xx = (area - zz) / 2;
+    double zz = axialArea();
+    double xx = lateralArea();
     return PivotSeat.stiffness(
         normal * xx + across * (area - xx),
         normal * zz + across * (area - zz),

@@ -1,6 +1,7 @@
 package reseat.mount;
 
 import reseat.elementary.Elementary;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 
 /**
@@ -31,6 +32,7 @@ public record ThreadDuty(
 
   /** Checks that the duty makes sense. */
   public ThreadDuty {
+    Objects.requireNonNull(fit, "fit of a thread duty must be given, found null");
     Bounds.positive("axial load on the thread", axialForce, "N");
     Bounds.positive("thread engagement", engagement, "m");
     Bounds.positive("ultimate strength of the screw", screwUltimate, "Pa");

@@ -1,6 +1,7 @@
 package reseat.mount;
 
 import reseat.elementary.Elementary;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 
 /**
@@ -48,6 +49,7 @@ public record ThreadStrength(
 
   /** Checks that lengths and strengths are positive. */
   public ThreadStrength {
+    Objects.requireNonNull(limits, "limits of a thread strength must be given, found null");
     Bounds.positive("thread engagement", engagement, "m");
     Bounds.positive("ultimate strength of the screw", screwUltimate, "Pa");
     Bounds.positive("ultimate strength of the nut", nutUltimate, "Pa");

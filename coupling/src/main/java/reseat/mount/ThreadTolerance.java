@@ -1,6 +1,8 @@
 package reseat.mount;
 
 import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.units.FilledText;
 
@@ -38,6 +40,8 @@ public record ThreadTolerance(
 
   /** Checks that the limits are in order and that the flanks still overlap at the worst limits. */
   public ThreadTolerance {
+    Objects.requireNonNull(thread, "thread of a thread tolerance must be given, found null");
+    Objects.requireNonNull(fit, "fit of a thread tolerance must be given, found null");
     inOrder("major diameter of the screw", screwMajorMin, screwMajorMax);
     inOrder("pitch diameter of the screw", screwPitchMin, screwPitchMax);
     inOrder("minor diameter of the nut", nutMinorMin, nutMinorMax);

@@ -1,6 +1,7 @@
 package reseat.mount;
 
 import reseat.elementary.Elementary;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 
 /**
@@ -24,6 +25,7 @@ public record ThreadTorque(
 
   /** Checks that nothing is negative. */
   public ThreadTorque {
+    Objects.requireNonNull(thread, "thread of a thread torque must be given, found null");
     Bounds.notNegative("thread friction", threadFriction, "");
     Bounds.notNegative("friction under the head", bearingFriction, "");
     Bounds.notNegative("mean diameter under the head", bearingDiameter, "m");

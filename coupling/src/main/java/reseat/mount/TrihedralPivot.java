@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
@@ -32,6 +33,7 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
 
   /** Checks radius and angle. */
   public TrihedralPivot {
+    Objects.requireNonNull(elasticity, "elasticity of a trihedral pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     PivotSeat.checkedFlank("flank angle of the trihedral seat", flankAngle);
   }
@@ -48,6 +50,21 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
   @Override
   public double peakPressure(double force) {
     return contact().peakPressure(contactForce(force));
+  }
+
+  /**
+   * With S across the axis {@code N = F/(3 cos phi) + 2 S/(3 sin phi)}: that of F + 2 S/tan phi
+   * alone.
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force across the seat", across, "N");
+    return peakPressure(force + 2 * across / Math.tan(flankAngle));
+  }
+
+  @Override
+  public double openingForce(double force) {
+    return Bounds.notNegative("force on the seat", force, "N") * Math.tan(flankAngle) / 2;
   }
 
   @Override

@@ -1,6 +1,6 @@
 package reseat.numerics;
 
-import reseat.units.PrintedNumber;
+import java.util.Objects;
 
 /**
  * How much a quantity scatters about its nominal value.
@@ -16,10 +16,8 @@ public record Spread(double limit, Shape shape) {
 
   /** Refuses negative limits. */
   public Spread {
-    if (!(limit >= 0) || Double.isInfinite(limit)) {
-      throw new IllegalArgumentException(
-          "a scatter limit must not be negative, found " + PrintedNumber.shortest(limit));
-    }
+    Objects.requireNonNull(shape, "shape of a spread must be given, found null");
+    Bounds.notNegative("scatter limit", limit, "");
   }
 
   /**

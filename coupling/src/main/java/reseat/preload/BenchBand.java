@@ -1,5 +1,6 @@
 package reseat.preload;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.numerics.Bounds;
 import reseat.units.PrintedNumber;
@@ -27,6 +28,14 @@ public record BenchBand(
     Optional<BenchSetting> settingAtLow,
     Optional<BenchSetting> settingAtHigh,
     double scatterAllowed) {
+
+  /** Refuses what is missing. */
+  public BenchBand {
+    Objects.requireNonNull(
+        settingAtLow, "setting at low of a bench band must be given, found null");
+    Objects.requireNonNull(
+        settingAtHigh, "setting at high of a bench band must be given, found null");
+  }
 
   /**
    * The band of a device.

@@ -2,6 +2,7 @@ package reseat.preload;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.numerics.Bounds;
 import reseat.units.PrintedNumber;
@@ -61,6 +62,7 @@ public record DiscSpringStack(
 
   /** Checks the arrangement and that the stack is not compressed past flat. */
   public DiscSpringStack {
+    Objects.requireNonNull(disc, "disc of a disc spring stack must be given, found null");
     if (parallel < 1 || series < 1) {
       throw new IllegalArgumentException(
           "disc spring stack: "

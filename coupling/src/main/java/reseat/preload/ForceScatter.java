@@ -1,5 +1,7 @@
 package reseat.preload;
 
+import java.util.Locale;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
@@ -21,6 +23,8 @@ public record ForceScatter(double halfRange, Shape shape, String basis) {
 
   /** Checks the range. */
   public ForceScatter {
+    Objects.requireNonNull(shape, "shape of a force scatter must be given, found null");
+    Objects.requireNonNull(basis, "basis of a force scatter must be given, found null");
     Bounds.notNegative("relative scatter of the preload", halfRange, "");
     if (!(halfRange < 1)) {
       throw new IllegalArgumentException(

@@ -1,6 +1,7 @@
 package reseat.preload;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -72,6 +73,7 @@ public record MagnetPair(
 
   /** Checks sizes and that the tolerance leaves a gap. */
   public MagnetPair {
+    Objects.requireNonNull(counterpart, "counterpart of a magnet pair must be given, found null");
     Bounds.positive("radius of the magnet", radius, "m");
     Bounds.positive("length of the magnet", length, "m");
     Bounds.between("remanence of the magnet", remanence, "T", 0, 2.5);

@@ -1,6 +1,7 @@
 package reseat.preload;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.mount.ScrewThread;
 import reseat.mount.ThreadTorque;
@@ -35,6 +36,8 @@ public record TightenedScrew(
 
   /** Checks the quantities. */
   public TightenedScrew {
+    Objects.requireNonNull(thread, "thread of a tightened screw must be given, found null");
+    Objects.requireNonNull(scatter, "scatter of a tightened screw must be given, found null");
     Bounds.positive("torque for each newton of preload", torquePerForce, "m");
     Bounds.positive("tightening torque", torque, "N m");
     Bounds.positive("stretched length of the screw", gripLength, "m");

@@ -9,7 +9,6 @@ import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
-import reseat.equilibrium.EquilibriumSolver;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -67,9 +66,7 @@ final class MountSequence {
     design = model.design();
     nominal = model.geometry();
     if (nominal.contactCount() != N) {
-      throw new NoEquilibriumException(
-          EquilibriumSolver.Outcome.NOT_CONSTRAINED,
-          "a tool change with " + nominal.contactCount() + " contacts (six are wanted)");
+      throw NoEquilibriumException.ofContacts("a tool change", nominal.contactCount());
     }
     mechanics = new MountMechanics(model);
     guess = new double[mechanics.motionSize()];

@@ -1,5 +1,6 @@
 package reseat.seat;
 
+import java.util.Objects;
 import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 
@@ -13,6 +14,7 @@ public record Ball(Vec3 centre, double radius) {
 
   /** Refuses a ball without size. */
   public Ball {
+    Objects.requireNonNull(centre, "centre of a ball must be given, found null");
     if (!(radius > 0) || Double.isInfinite(radius)) {
       throw new IllegalArgumentException(
           "ball radius must be positive, found " + PrintedNumber.shortest(radius) + " m");

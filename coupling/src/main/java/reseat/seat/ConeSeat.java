@@ -1,8 +1,10 @@
 package reseat.seat;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
-import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.space.Vec3;
 import reseat.units.FilledText;
 import reseat.units.PrintedNumber;
@@ -37,7 +39,8 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
 
   /** Refuses an angle on which no ball rests in a ring and a root wider than the mouth. */
   public ConeSeat {
-    double degrees = Elementary.toDegrees(angle);
+    Objects.requireNonNull(frame, "frame of a cone seat must be given, found null");
+    double degrees = Math.toDegrees(angle);
     if (!(degrees >= LEAST_DEG && degrees <= MOST_DEG)) {
       throw new IllegalArgumentException(
           FilledText.of(

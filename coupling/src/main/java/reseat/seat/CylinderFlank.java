@@ -1,5 +1,6 @@
 package reseat.seat;
 
+import java.util.Objects;
 import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 
@@ -17,6 +18,9 @@ public record CylinderFlank(
 
   /** Makes the axis a unit vector and refuses a cylinder without size. */
   public CylinderFlank {
+    Objects.requireNonNull(name, "name of a cylinder flank must be given, found null");
+    Objects.requireNonNull(axisPoint, "axis point of a cylinder flank must be given, found null");
+    Objects.requireNonNull(generator, "generator of a cylinder flank must be given, found null");
     generator = generator.unit();
     if (!(radius > 0) || Double.isInfinite(radius)) {
       throw new IllegalArgumentException(

@@ -1,8 +1,10 @@
 package reseat.seat;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
-import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.space.Vec3;
 import reseat.units.FilledText;
 
@@ -31,6 +33,7 @@ public record CylinderPair(
 
   /** Refuses pins that overlap or have no size. */
   public CylinderPair {
+    Objects.requireNonNull(frame, "frame of a cylinder pair must be given, found null");
     if (!(leftRadius > 0) || !(rightRadius > 0) || !(length > 0) || !(floorDepth > 0)) {
       throw new IllegalArgumentException("pin radii, length and floor depth must be positive");
     }

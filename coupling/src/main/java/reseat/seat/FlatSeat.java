@@ -1,6 +1,7 @@
 package reseat.seat;
 
 import java.util.List;
+import java.util.Objects;
 import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 
@@ -17,6 +18,7 @@ public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
 
   /** Refuses a pad without size. */
   public FlatSeat {
+    Objects.requireNonNull(frame, "frame of a flat seat must be given, found null");
     if (!(padDiameter > 0)) {
       throw new IllegalArgumentException(
           "flat pad diameter must be positive, found "

@@ -1,8 +1,9 @@
 package reseat.seat;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
-import reseat.elementary.Elementary;
+import java.util.Objects;
 import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 
@@ -31,6 +32,8 @@ public record GothicGroove(
 
   /** Refuses arches that do not close. */
   public GothicGroove {
+    Objects.requireNonNull(frame, "frame of a gothic groove must be given, found null");
+    Objects.requireNonNull(extent, "extent of a gothic groove must be given, found null");
     double flankRadius = Math.min(leftRadius, rightRadius);
     if (!(flankRadius > 0) || !(axisOffset > 0) || !(axisOffset < flankRadius)) {
       throw new IllegalArgumentException(

@@ -1,8 +1,9 @@
 package reseat.seat;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
-import reseat.elementary.Elementary;
+import java.util.Objects;
 import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 
@@ -30,6 +31,7 @@ public record TrihedralSeat(
 
   /** Refuses angles on which no ball can rest and a root wider than the mouth. */
   public TrihedralSeat {
+    Objects.requireNonNull(frame, "frame of a trihedral seat must be given, found null");
     FlankAngle.checked(firstAngle);
     FlankAngle.checked(secondAngle);
     FlankAngle.checked(thirdAngle);

@@ -1,8 +1,9 @@
 package reseat.seat;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
-import reseat.elementary.Elementary;
+import java.util.Objects;
 import reseat.space.Vec3;
 
 /**
@@ -22,6 +23,8 @@ public record VeeGroove(SeatFrame frame, double leftAngle, double rightAngle, Gr
 
   /** Refuses flank angles on which no ball can rest. */
   public VeeGroove {
+    Objects.requireNonNull(frame, "frame of a vee groove must be given, found null");
+    Objects.requireNonNull(extent, "extent of a vee groove must be given, found null");
     FlankAngle.checked(leftAngle);
     FlankAngle.checked(rightAngle);
   }

@@ -21,6 +21,7 @@ import reseat.numerics.OneAfterAnother;
 import reseat.numerics.RandomStream;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
+import reseat.numerics.VectorScatter;
 import reseat.seat.GrooveExtent;
 import reseat.seat.VeeGroove;
 import reseat.space.Vec3;
@@ -105,6 +106,23 @@ class InterchangeSimulationTest {
       mean = mean.plus(d.axes().of(there.minus(drawn)).times(0.5));
     }
     assertThat(mean.distanceTo(two.total().mean())).isLessThan(1e-13);
+  }
+
+  @Test
+  void everyScatterThatIsToldHasABandOfNearlyTwoDeviations() {
+    // 95 % of a normal variable lie within 1.95996 standard deviations (tables), of a uniform one
+    // within 0.95 sqrt(3) = 1.645, of sums of such between
+    InterchangeResult r =
+        run(TolerancedCouplings.toolPost(), new InterchangePlan(4000, 5, SEED, 2));
+    for (VectorScatter v :
+        List.of(r.own(), r.ownInCouplingAxes(), r.ownRotation(), r.post(), r.total())) {
+      for (int k = 0; k < 3; k++) {
+        assertThat(v.deviation().component(k)).isPositive();
+        assertThat(v.band().component(k) / v.deviation().component(k))
+            .as("%s, axis %d", v, k)
+            .isBetween(1.62, 2.02);
+      }
+    }
   }
 
   @Test

@@ -4,10 +4,17 @@ import java.io.PrintWriter;
 import java.util.List;
 import reseat.units.FilledText;
 import reseat.units.PrintedNumber;
-import reseat.verification.PublishedValue;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import reseat.verification.CheckValue;
+import reseat.verification.Standing;
 import reseat.verification.Topic;
 
-/** The table of published values and what the program makes of them. */
+/** The table of check values and what the program makes of them. */
 public final class VerifyText {
 
   private VerifyText() {}
@@ -19,13 +26,14 @@ public final class VerifyText {
    * @param out where to
    */
   public static void print(List<Topic> topics, PrintWriter out) {
+    Map<Standing, Integer> kinds = new EnumMap<>(Standing.class);
     int held = 0;
     int all = 0;
     for (Topic topic : topics) {
       out.println(topic.title());
       out.println(row("case", "printed", "computed", "differs", "quantity", ""));
       String source = "";
-      for (PublishedValue v : topic.values()) {
+      for (CheckValue v : topic.values()) {
         String from = v.source() + " (" + v.standing().words() + ")";
         if (!from.equals(source)) {
           source = from;
@@ -40,6 +48,7 @@ public final class VerifyText {
                 FilledText.of("%.1e", v.difference()),
                 v.quantity() + (v.unit().isEmpty() ? "" : ", " + v.unit()),
                 holds ? "" : "  <-- OUT OF TOLERANCE"));
+        kinds.merge(v.standing(), 1, Integer::sum);
         all++;
         held += holds ? 1 : 0;
       }
@@ -49,8 +58,12 @@ public final class VerifyText {
         held
             + " of "
             + all
-            + " values are reproduced to the accuracy of their source, computed now on this"
-            + " machine.");
+            + " check values are reproduced to the accuracy of their source, computed now on this"
+            + " machine: "
+            + Arrays.stream(Standing.values())
+                .map(s -> kinds.getOrDefault(s, 0) + " " + s.words())
+                .collect(Collectors.joining("; "))
+            + ".");
   }
 
   /** The digits that the source has: no zeros that it did not print, no more than ten. */

@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import reseat.elementary.Elementary;
+import reseat.readings.BoundsGround;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
 import reseat.readings.Drift;
 import reseat.readings.GaugeNoise;
-import reseat.readings.NormalShape;
 import reseat.readings.Outliers;
 import reseat.readings.ProofOfTarget;
 import reseat.readings.ScatterBounds;
@@ -98,10 +98,7 @@ public final class ReadingsRemarks {
     c.drift().ifPresent(d -> aboutDrift(c, d));
     c.temperature().ifPresent(t -> aboutTemperature(c, t));
     c.gauge().ifPresent(g -> aboutGauge(c, g));
-    // A flagged reading alone makes the rest look not normal, and has been told already.
-    c.shape()
-        .filter(s -> c.flagged().isEmpty() && s.p() < analysis.options().falseAlarm())
-        .ifPresent(s -> aboutShape(c, s));
+    c.ground().ifPresent(g -> aboutGround(c, g));
     c.proof().ifPresent(proof -> aboutTarget(c, proof));
   }
 
@@ -174,12 +171,36 @@ public final class ReadingsRemarks {
     }
   }
 
-  private void aboutShape(ColumnAnalysis c, NormalShape s) {
-    out.add(
-        c.column().name()
-            + ": the settled readings do not look normal ("
-            + p(s.p())
-            + "): perhaps two resting places. Bounds and intervals are then rough.");
+  private void aboutGround(ColumnAnalysis c, BoundsGround g) {
+    String name = c.column().name() + ": ";
+    String bounds = percent(analysis.options().confidence()) + " bounds";
+    if (g.isNotNormal(analysis.options().falseAlarm())) {
+      // A flagged reading alone makes the rest look not normal, and has been told already.
+      String look =
+          c.flagged().isEmpty()
+              ? "the settled readings do not look normal ("
+                  + p(g.shapeP().getAsDouble())
+                  + String.format(Locale.ROOT, ", skewness %.1f", g.skewness())
+                  + "): perhaps two resting places. The "
+              : "with the flagged reading the shape is not normal. The ";
+      out.add(
+          name
+              + look
+              + bounds
+              + " and intervals assume normal readings and are rough: of readings as skewed as"
+              + " waiting times an upper 95 % bound holds 77 to 80 % of the time.");
+    }
+    if (g.isNotIndependent(analysis.options().falseAlarm())) {
+      out.add(
+          name
+              + String.format(
+                  Locale.ROOT, "neighbouring mounts are correlated by %.2f (", g.neighbours())
+              + p(g.orderP().getAsDouble())
+              + "). The "
+              + bounds
+              + " assume mounts that know nothing of each other and are too narrow: at a"
+              + " correlation of 0.5 an upper 95 % bound holds 86 to 88 % of the time.");
+    }
   }
 
   private void aboutTarget(ColumnAnalysis c, ProofOfTarget proof) {
@@ -225,8 +246,9 @@ public final class ReadingsRemarks {
     out.add(
         FilledText.of(
             "From so many mounts the true scatter may be up to %.2f times the one found (%s, for"
-                + " normal readings).",
-            b.upperOneSided() / b.s(), percent(b.confidence())));
+                + " normal, independent readings).",
+            b.upperOneSided() / b.s(),
+            percent(b.confidence())));
   }
 
   private void aboutLaterChecks(ColumnAnalysis c) {

@@ -16,7 +16,7 @@ import reseat.numerics.Bounds;
  *     zero, in {@code unit}
  * @param computation what the program makes of it, in {@code unit}
  */
-public record PublishedValue(
+public record CheckValue(
     String id,
     String quantity,
     String source,
@@ -27,11 +27,11 @@ public record PublishedValue(
     DoubleSupplier computation) {
 
   /** Refuses a value without a name or a tolerance. */
-  public PublishedValue {
+  public CheckValue {
     if (id.isBlank() || quantity.isBlank() || source.isBlank()) {
-      throw new IllegalArgumentException("a published value needs an id, a quantity and a source");
+      throw new IllegalArgumentException("a check value needs an id, a quantity and a source");
     }
-    Bounds.between("tolerance of a published value", tolerance, "", 0, 1);
+    Bounds.between("tolerance of a check value", tolerance, "", 0, 1);
   }
 
   /**

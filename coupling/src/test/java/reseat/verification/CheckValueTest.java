@@ -10,11 +10,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.verification.Topic.Gatherer;
 
-/** What a published value carries, and how values of one source are gathered. */
-class PublishedValueTest {
+/** What a check value carries, and how values of one source are gathered. */
+class CheckValueTest {
 
-  private static PublishedValue value(String id, String quantity, String source) {
-    return new PublishedValue(id, quantity, source, Standing.SEEN, -2, "m", 0.5, () -> -3);
+  private static CheckValue value(String id, String quantity, String source) {
+    return new CheckValue(id, quantity, source, Standing.SEEN, -2, "m", 0.5, () -> -3);
   }
 
   @ParameterizedTest
@@ -22,12 +22,12 @@ class PublishedValueTest {
   void aValueWithoutANameOrASourceIsRefused(String id, String quantity, String source) {
     assertThatThrownBy(() -> value(id, quantity, source))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("a published value needs an id, a quantity and a source");
+        .hasMessage("a check value needs an id, a quantity and a source");
   }
 
   @Test
   void theDifferenceIsAPartOfThePrintedNumberWhateverItsSign() {
-    PublishedValue v = value("CV-000", "force", "book");
+    CheckValue v = value("CV-000", "force", "book");
     assertThat(v.computed()).isEqualTo(-3);
     assertThat(v.difference()).isEqualTo(-0.5);
     assertThat(v.holds()).isTrue();
@@ -42,9 +42,9 @@ class PublishedValueTest {
         .add("C", "three", 3, "", () -> 3);
     Topic topic = all.topic("title");
     assertThat(topic.title()).isEqualTo("title");
-    assertThat(topic.values()).extracting(PublishedValue::id).containsExactly("A", "B", "C");
+    assertThat(topic.values()).extracting(CheckValue::id).containsExactly("A", "B", "C");
     assertThat(topic.values())
-        .extracting(PublishedValue::source)
+        .extracting(CheckValue::source)
         .containsExactly("book", "formula", "formula");
     assertThat(topic.values().get(0).tolerance()).isEqualTo(1e-3);
     assertThat(topic.values().get(1).standing()).isEqualTo(Standing.COMPUTED);
@@ -54,7 +54,7 @@ class PublishedValueTest {
 
   @Test
   void everyTopicHasATitleOfItsOwnAndValues() {
-    List<Topic> topics = PublishedValues.topics();
+    List<Topic> topics = CheckValues.topics();
     assertThat(topics).extracting(Topic::title).doesNotHaveDuplicates();
     assertThat(topics)
         .allSatisfy(
@@ -62,19 +62,18 @@ class PublishedValueTest {
               assertThat(t.title()).isNotBlank();
               assertThat(t.values()).isNotEmpty();
             });
-    assertThat(PublishedValues.all())
-        .hasSize(topics.stream().mapToInt(t -> t.values().size()).sum());
+    assertThat(CheckValues.all()).hasSize(topics.stream().mapToInt(t -> t.values().size()).sum());
   }
 
   @Test
   void allValuesHoldInOneRunAsTheCommandTakesThem() {
-    assertThat(PublishedValues.all()).allMatch(PublishedValue::holds);
+    assertThat(CheckValues.all()).allMatch(CheckValue::holds);
   }
 
   @Test
   void casesAreNamedByTheirSizesAndPlaces() {
-    assertThat(PublishedValues.all())
-        .extracting(PublishedValue::quantity)
+    assertThat(CheckValues.all())
+        .extracting(CheckValue::quantity)
         .anyMatch(q -> q.contains("25.0 x 12.2 x 1.5 mm"))
         .anyMatch(q -> q.contains("ball at 210 deg"))
         .anyMatch(q -> q.endsWith("rank 5"))

@@ -6,15 +6,13 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/**
- * That no published value goes missing: how many there are, counted from the program's own list.
- */
-class PublishedValuesGoldenTest {
+/** That no check value goes missing: how many there are, counted from the program's own list. */
+class CheckValuesGoldenTest {
 
   @Test
   void everyTopicHasAsManyValuesAsWhenTheyWereCounted() {
     assertThat(
-            PublishedValues.topics().stream()
+            CheckValues.topics().stream()
                 .collect(Collectors.toMap(Topic::title, t -> t.values().size())))
         .containsExactlyInAnyOrderEntriesOf(
             Map.ofEntries(

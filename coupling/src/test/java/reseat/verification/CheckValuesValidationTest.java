@@ -14,16 +14,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every published value against the program, each at the tolerance of its source. */
-class PublishedValuesValidationTest {
+/** Every check value against the program, each at the tolerance of its source. */
+class CheckValuesValidationTest {
 
   static Stream<Arguments> values() {
-    return PublishedValues.all().stream().map(v -> Arguments.of(v.id() + " " + v.quantity(), v));
+    return CheckValues.all().stream().map(v -> Arguments.of(v.id() + " " + v.quantity(), v));
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("values")
-  void programReproducesThePublishedValue(String name, PublishedValue value) {
+  void programReproducesTheCheckValue(String name, CheckValue value) {
     assertThat(value.holds())
         .as(
             "%s: printed %s %s, computed %s, difference %s of it, allowed %s (%s)",
@@ -40,7 +40,7 @@ class PublishedValuesValidationTest {
   @Test
   void everyValueOfTheReferenceForContactAndMountIsThere() {
     Set<String> ids = new HashSet<>();
-    PublishedValues.all().forEach(v -> ids.add(v.id()));
+    CheckValues.all().forEach(v -> ids.add(v.id()));
     List<String> wanted =
         Stream.of(
                 IntStream.rangeClosed(1, 72),
@@ -54,14 +54,13 @@ class PublishedValuesValidationTest {
 
   @Test
   void noQuantityIsListedTwice() {
-    List<String> names =
-        PublishedValues.all().stream().map(v -> v.id() + " " + v.quantity()).toList();
+    List<String> names = CheckValues.all().stream().map(v -> v.id() + " " + v.quantity()).toList();
     assertThat(names).doesNotHaveDuplicates();
   }
 
   @Test
   void aWrongComputationIsFound() {
-    PublishedValue wrong = value(1000, 1e-3, 1001.1);
+    CheckValue wrong = value(1000, 1e-3, 1001.1);
     assertThat(wrong.holds()).isFalse();
     assertThat(wrong.difference()).isEqualTo((1001.1 - 1000) / 1000);
     assertThat(value(1000, 1e-3, 1000.9).holds()).isTrue();
@@ -71,8 +70,8 @@ class PublishedValuesValidationTest {
     assertThatThrownBy(() -> value(1, 0, 1)).hasMessageContaining("tolerance");
   }
 
-  private static PublishedValue value(double printed, double tolerance, double computed) {
-    return new PublishedValue(
+  private static CheckValue value(double printed, double tolerance, double computed) {
+    return new CheckValue(
         "CV-000", "quantity", "source", Standing.COMPUTED, printed, "", tolerance, () -> computed);
   }
 }

@@ -2,10 +2,10 @@ package reseat.verification;
 
 import java.util.List;
 
-/** Every published value the program is held to, by topic. */
-public final class PublishedValues {
+/** Every check value the program is held to, by topic. */
+public final class CheckValues {
 
-  private PublishedValues() {}
+  private CheckValues() {}
 
   /**
    * Returns the topics.
@@ -35,7 +35,7 @@ public final class PublishedValues {
    *
    * @return values of all topics in order
    */
-  public static List<PublishedValue> all() {
+  public static List<CheckValue> all() {
     return topics().stream().flatMap(topic -> topic.values().stream()).toList();
   }
 }
