@@ -56,12 +56,12 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
   @Override
   public double peakPressure(double force, double across) {
     Bounds.notNegative("force across the seat", across, "N");
-    return peakPressure(force + 2 * across / Math.tan(flankAngle));
+    return peakPressure(force + 2 * across / Elementary.tan(flankAngle));
   }
 
   @Override
   public double openingForce(double force) {
-    return Bounds.notNegative("force on the seat", force, "N") * Math.tan(flankAngle) / 2;
+    return Bounds.notNegative("force on the seat", force, "N") * Elementary.tan(flankAngle) / 2;
   }
 
   @Override

@@ -67,21 +67,21 @@ public record SocketPivot(
     Bounds.notNegative("force across the seat", across, "N");
     double along = force / axialArea();
     double sideways = across / lateralArea();
-    double steepest = Math.atan2(sideways, along);
+    double steepest = Elementary.atan2(sideways, along);
     double at = Math.max(innerAngle, Math.min(outerAngle, steepest));
-    return along * Math.cos(at) + sideways * Math.sin(at);
+    return along * Elementary.cos(at) + sideways * Elementary.sin(at);
   }
 
   @Override
   public double openingForce(double force) {
     Bounds.notNegative("force on the seat", force, "N");
-    return force / axialArea() * lateralArea() / Math.tan(outerAngle);
+    return force / axialArea() * lateralArea() / Elementary.tan(outerAngle);
   }
 
   /** Sum of n_z² over the land, m². */
   private double axialArea() {
-    double inner = Math.cos(innerAngle);
-    double outer = Math.cos(outerAngle);
+    double inner = Elementary.cos(innerAngle);
+    double outer = Elementary.cos(outerAngle);
     return 2
         * Math.PI
         * ballRadius
@@ -93,7 +93,7 @@ public record SocketPivot(
   /** Sum of n_x² over the land, m². */
   private double lateralArea() {
     double area =
-        2 * Math.PI * ballRadius * ballRadius * (Math.cos(innerAngle) - Math.cos(outerAngle));
+        2 * Math.PI * ballRadius * ballRadius * (Elementary.cos(innerAngle) - Elementary.cos(outerAngle));
     return (area - axialArea()) / 2;
   }
 

@@ -59,12 +59,12 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
   @Override
   public double peakPressure(double force, double across) {
     Bounds.notNegative("force across the seat", across, "N");
-    return peakPressure(force + 2 * across / Math.tan(flankAngle));
+    return peakPressure(force + 2 * across / Elementary.tan(flankAngle));
   }
 
   @Override
   public double openingForce(double force) {
-    return Bounds.notNegative("force on the seat", force, "N") * Math.tan(flankAngle) / 2;
+    return Bounds.notNegative("force on the seat", force, "N") * Elementary.tan(flankAngle) / 2;
   }
 
   @Override

@@ -40,7 +40,7 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
   /** Refuses an angle on which no ball rests in a ring and a root wider than the mouth. */
   public ConeSeat {
     Objects.requireNonNull(frame, "frame of a cone seat must be given, found null");
-    double degrees = Math.toDegrees(angle);
+    double degrees = Elementary.toDegrees(angle);
     if (!(degrees >= LEAST_DEG && degrees <= MOST_DEG)) {
       throw new IllegalArgumentException(
           FilledText.of(

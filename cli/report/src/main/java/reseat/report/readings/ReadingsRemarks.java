@@ -180,7 +180,7 @@ public final class ReadingsRemarks {
           c.flagged().isEmpty()
               ? "the settled readings do not look normal ("
                   + p(g.shapeP().getAsDouble())
-                  + String.format(Locale.ROOT, ", skewness %.1f", g.skewness())
+                  + FilledText.of(", skewness %.1f", g.skewness())
                   + "): perhaps two resting places. The "
               : "with the flagged reading the shape is not normal. The ";
       out.add(
@@ -193,8 +193,7 @@ public final class ReadingsRemarks {
     if (g.isNotIndependent(analysis.options().falseAlarm())) {
       out.add(
           name
-              + String.format(
-                  Locale.ROOT, "neighbouring mounts are correlated by %.2f (", g.neighbours())
+              + FilledText.of("neighbouring mounts are correlated by %.2f (", g.neighbours())
               + p(g.orderP().getAsDouble())
               + "). The "
               + bounds
