@@ -52,13 +52,14 @@ class PivotCheckTest {
     PivotSeat seat = new TrihedralPivot(R, Math.toRadians(54.7356), PAIR);
     Finding stays = of(seat, 250, 0).get(0);
     assertThat(stays.value()).isEqualTo(seat.peakPressure(250));
-    assertThat(stays.message()).contains("under the load that stays (250 N");
+    assertThat(stays.said().arguments()).contains(Argument.amount(Measure.FORCE, 250));
     Finding peak = of(seat, 1500, 0).get(0);
     // Hertz pressure of a point goes with the cube root of the force
     assertThat(peak.value()).isCloseTo(Math.cbrt(6) * stays.value(), within(1e-9 * peak.value()));
-    assertThat(peak.message()).contains("under the peak load (1500 N");
+    assertThat(peak.said().arguments()).contains(Argument.amount(Measure.FORCE, 1500));
     assertThat(of(seat, 1500, 400).get(0).value()).isGreaterThan(peak.value());
-    assertThat(of(seat, 1500, 400).get(0).message()).contains("sideways");
+    assertThat(of(seat, 1500, 400).get(0).said().arguments())
+        .contains(Argument.amount(Measure.FORCE, 400));
     // a peak that takes load off is not the worst
     assertThat(of(seat, 100, 0).get(0).value()).isEqualTo(stays.value());
   }
@@ -70,10 +71,10 @@ class PivotCheckTest {
     assertThat(of(seat, 1000, 499)).hasSize(2);
     List<Finding> opened = of(seat, 1000, 501);
     assertThat(opened).hasSize(3);
-    assertThat(opened.get(1).severity()).isEqualTo(Severity.WARNING);
-    assertThat(opened.get(1).message()).contains("begins to leave a cone");
-    assertThat(of(seat, -100, 0).get(1).message())
-        .isEqualTo("the peak load draws the ball out of a cone.");
+    assertThat(opened.get(1).judged()).isEqualTo(Judged.DECIDE);
+    assertThat(opened.get(1).said().key()).isEqualTo(Said.LEAVES_PIVOT);
+    assertThat(of(seat, -100, 0).get(1).said())
+        .isEqualTo(Statement.of(Said.DRAWN_OUT, "the peak load", "a cone"));
     assertThat(of(seat, -100, 0).get(0).value()).isEqualTo(seat.peakPressure(250));
   }
 
