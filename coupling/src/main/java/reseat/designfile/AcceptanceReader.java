@@ -104,7 +104,7 @@ final class AcceptanceReader {
         return Optional.of(q);
       }
     }
-    s.error("up_to", "found \"" + text + "\"; allowed is " + EXAMPLES);
+    s.error("up_to", "found \"" + text + "\", which is no value; allowed is " + EXAMPLES);
     return Optional.empty();
   }
 }
