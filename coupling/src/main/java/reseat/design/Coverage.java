@@ -1,4 +1,6 @@
 package reseat.design;
+
+import reseat.elementary.Elementary;
 import reseat.units.PrintedNumber;
 import reseat.units.FilledText;
 import reseat.elementary.Elementary;
@@ -9,7 +11,7 @@ import java.util.Locale;
  * How many of all tool changes a target is for: a share of them, or the largest of some number.
  *
  * @param share share of the changes that are to stay inside, above 0 and below 1; of the largest of
- *     n changes the share that as many independent changes leave inside, n/(n+1)
+ *     n changes 2^(-1/n), so that the largest of n independent changes is as likely inside as not
  * @param largestOf number n of changes of which the largest is meant; 0 where a share is stated
  */
 public record Coverage(double share, int largestOf) {
@@ -76,7 +78,7 @@ public record Coverage(double share, int largestOf) {
       throw new IllegalArgumentException(
           "the largest of 1 to " + MOST + " changes can be meant, found " + changes);
     }
-    return new Coverage(changes / (changes + 1.0), changes);
+    return new Coverage(Elementary.pow(2, -1.0 / changes), changes);
   }
 
   /**

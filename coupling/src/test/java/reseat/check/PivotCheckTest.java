@@ -164,7 +164,7 @@ class PivotCheckTest {
     assertThat(f.judged()).isEqualTo(Judged.ADVICE);
     assertThat(f.value()).isEqualTo(seat.peakPressure(250));
     assertThat(f.said().key()).isEqualTo(Said.PIVOT_UNJUDGED);
-    assertThat(Looked.name(f.said(), 3)).isEqualTo("test steel");
+    assertThat(Looked.name(f.said(), 5)).isEqualTo("test steel");
     assertThat(f.advice().key()).isEqualTo(Said.STATE_PIVOT_YIELD);
   }
 
@@ -173,7 +173,7 @@ class PivotCheckTest {
     // a mean pressure goes with the force on a socket: half the force at the limit is half of it
     PivotSeat seat = new SocketPivot(R, 0, 1, PAIR);
     double force = forceAtLimit(seat);
-    assertThat(Looked.amount(of(seat, force / 2).get(0).said(), 3)).isCloseTo(0.5, within(1e-9));
+    assertThat(Looked.amount(of(seat, force / 2).get(0).said(), 5)).isCloseTo(0.5, within(1e-9));
   }
 
   private static FluidFilmPad pad(double frictionMoment, double pivotStiffness) {

@@ -1,5 +1,6 @@
 package reseat.study;
 
+import reseat.check.Depth;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -193,7 +194,7 @@ class SizingStudyTest {
     SizingStudy.Choice winner = study.winner().orElseThrow();
     String text = POST.textWith(winner.alterations());
     assertTrue(text.contains("# through the ball centres"), "remarks are kept");
-    SeatedCheck read = (SeatedCheck) CheckStudy.run(DesignFile.read(text).design().orElseThrow());
+    SeatedCheck read = (SeatedCheck) CheckStudy.run(StatedDesign.of(DesignFile.read(text)), Depth.SIMULATED);
     SeatedCheck found = winner.check();
     assertTrue(read.holds());
     assertEquals(
