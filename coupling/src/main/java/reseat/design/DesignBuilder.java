@@ -89,6 +89,18 @@ public final class DesignBuilder {
   }
 
   /**
+   * Adds a preload.
+   *
+   * @param value the preload
+   * @return this builder
+   */
+  public DesignBuilder preload(Preload value) {
+    Objects.requireNonNull(value, "preload of a design must be given, found null");
+    preloads.add(value);
+    return this;
+  }
+
+  /**
    * Sets the holder's mass.
    *
    * @param value the holder

@@ -26,6 +26,17 @@ public record Holder(double mass, Vec3 centreOfMass, Vec3 gyration) {
   }
 
   /**
+   * A holder of which mass and place alone are known.
+   *
+   * @param mass kg; zero if not to be counted
+   * @param centreOfMass m
+   * @return the holder, its natural frequencies those of translation
+   */
+  public static Holder of(double mass, Vec3 centreOfMass) {
+    return new Holder(mass, centreOfMass, Vec3.ZERO);
+  }
+
+  /**
    * Says whether rotational inertia was stated.
    *
    * @return true if all three radii of gyration are positive

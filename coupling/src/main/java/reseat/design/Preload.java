@@ -2,6 +2,7 @@ package reseat.design;
 
 import java.util.Objects;
 import java.util.Optional;
+import reseat.numerics.Shape;
 import reseat.numerics.Spread;
 import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
@@ -89,6 +90,28 @@ public record Preload(
       Spread tiltSpread,
       String device) {
     this(name, force, direction, at, forceSpread, lineSpread, tiltSpread, device, Optional.empty());
+  }
+
+  /**
+   * A force straight down on the holder.
+   *
+   * @param name what the user calls it
+   * @param force size, N; positive
+   * @param scatter how far the size differs from mount to mount, either way, as a ratio of the
+   *     force; every value between alike, as in the design file
+   * @param at a point on the line of action, m
+   * @return the preload; {@link #withScatter} says how its line and direction wander too
+   */
+  public static Preload down(String name, double force, double scatter, Vec3 at) {
+    return new Preload(
+        name,
+        force,
+        Vec3.Z.negated(),
+        at,
+        new Spread(scatter, Shape.UNIFORM),
+        Spread.NONE,
+        Spread.NONE,
+        "not described");
   }
 
   /**

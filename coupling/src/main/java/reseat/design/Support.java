@@ -46,6 +46,38 @@ public record Support(
   }
 
   /**
+   * A ball that stands rigidly, in a seat that is hard right through.
+   *
+   * @param name what the user calls it
+   * @param ball the ball, in the axes of the half that carries the balls
+   * @param ballMaterial material of the ball
+   * @param seat the seat, in the axes of the half that carries the seats
+   * @param seatMaterial material of the seat's surface
+   * @return the support; {@link #withMounting} and {@link #withCaseDepth} change it
+   */
+  public static Support of(
+      String name, Ball ball, Material ballMaterial, Seat seat, Material seatMaterial) {
+    return new Support(
+        name,
+        ball,
+        ballMaterial,
+        seat,
+        seatMaterial,
+        Double.POSITIVE_INFINITY,
+        BallMounting.rigid());
+  }
+
+  /**
+   * Returns the support with another hard layer of the seat.
+   *
+   * @param newDepth depth of the layer, m; infinite if hard right through
+   * @return the changed copy
+   */
+  public Support withCaseDepth(double newDepth) {
+    return new Support(name, ball, ballMaterial, seat, seatMaterial, newDepth, mounting);
+  }
+
+  /**
    * Returns the support with another ball.
    *
    * @param newBall the ball

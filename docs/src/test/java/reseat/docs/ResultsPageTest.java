@@ -81,11 +81,11 @@ class ResultsPageTest {
   @Test
   void everyKeyOfReadingsStandsInItsTable() throws IOException {
     Path ways = folder.resolve("ways.csv");
-    StringBuilder rows = new StringBuilder("mount,X [um],temperature [degC],direction\n");
+    StringBuilder rows = new StringBuilder("mount,X [um],temperature [degC],direction,holder\n");
     for (int i = 1; i <= 24; i++) {
       rows.append(i).append(',').append(i * 37 % 11 / 10.0);
       rows.append(',').append(20 + i * 53 % 17 / 20.0);
-      rows.append(i % 2 == 0 ? ",left\n" : ",right\n");
+      rows.append(i % 2 == 0 ? ",left" : ",right").append(i % 4 < 2 ? ",1\n" : ",2\n");
     }
     Files.writeString(ways, rows);
     List<String[]> runs =
