@@ -12,7 +12,7 @@ import reseat.numerics.Spread;
  * @param friction scatter of the friction coefficient of each contact, as a ratio of the nominal
  * @param temperature scatter of the holder's temperature against the post's, K
  * @param film scatter of the thickness of what lies in each contact (oil, dust), m
- * @param holderExpansion thermal expansion of the holder, 1/K
+ * @param holderExpansion thermal expansion of the holder, 1/K; its balls and pins have their own
  */
 public record RemountConditions(
     double seatingForce,

@@ -3,8 +3,10 @@ package reseat.remount;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.design.CouplingDesign;
+import reseat.design.Half;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
+import reseat.design.Support;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
@@ -52,6 +54,11 @@ final class MountSequence {
   private final double[] referenceTurn = new double[3];
   private final double[] load = new double[N];
   private final double[] guess;
+
+  /** Expansion of the ball or the pins of each support, whichever the holder carries, 1/K. */
+  private final double[] expansion;
+
+  private final double[] ownGrowth;
   private final double[] now = new double[3];
 
   /**
@@ -72,6 +79,8 @@ final class MountSequence {
     }
     mechanics = new MountMechanics(model);
     guess = new double[mechanics.motionSize()];
+    expansion = expansion(design);
+    ownGrowth = new double[expansion.length];
     flatten(design.weight(), weight);
     cuts = cutCase != null;
     if (cuts) {
@@ -87,6 +96,17 @@ final class MountSequence {
     var standing = model.standing();
     put(standing.displacementOf(design.toolPoint()), reference);
     put(standing.holderInBase().rotationVector(), referenceTurn);
+  }
+
+  private static double[] expansion(CouplingDesign design) {
+    double holder = design.remount().holderExpansion();
+    double[] own = new double[design.supports().size()];
+    for (int b = 0; b < own.length; b++) {
+      Support s = design.supports().get(b);
+      own[b] =
+          design.ballsOn() == Half.HOLDER ? s.ballExpansion(holder) : s.pinExpansion(holder);
+    }
+    return own;
   }
 
   /** Closing rates when the holder comes along the standing load, all contacts at once. */
@@ -135,8 +155,11 @@ final class MountSequence {
   MountMechanics.Outcome run() {
     double growth = design.remount().holderExpansion() * draw.temperature;
     mechanics.state.geometry.copyFrom(nominal);
-    if (growth != 0) {
-      mechanics.state.geometry.growHolder(growth, growth);
+    if (draw.temperature != 0) {
+      for (int b = 0; b < expansion.length; b++) {
+        ownGrowth[b] = expansion[b] * draw.temperature;
+      }
+      mechanics.state.geometry.growHolder(growth, ownGrowth);
     }
     System.arraycopy(draw.mu, 0, mechanics.state.friction.mu, 0, N);
     System.arraycopy(draw.film, 0, mechanics.state.film, 0, N);
