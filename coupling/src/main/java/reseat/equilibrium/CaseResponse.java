@@ -51,7 +51,7 @@ public record CaseResponse(
               lift.factor(c.load()),
               ErrorMotion.between(standing, state, tool),
               new ErrorMotion(
-                  stuck.displacementOf(standing.holderInBase().apply(tool)), stuck.rotation())));
+                  stuck.displacementOf(standing.placeOf(tool)), stuck.rotation())));
     }
     return List.copyOf(all);
   }

@@ -158,7 +158,9 @@ public final class CandidateCheck {
     CouplingDesign design = standing.model().design();
     Vec3 along =
         PointStiffness.alongAxes(
-            CouplingStiffness.of(standing, Bound.FRICTIONLESS), design.toolPoint(), design.axes());
+            CouplingStiffness.of(standing, Bound.FRICTIONLESS),
+            standing.placeOf(design.toolPoint()),
+            design.axes());
     return Math.min(along.x(), Math.min(along.y(), along.z()));
   }
 

@@ -93,7 +93,7 @@ public final class CheckStudy {
     findings.addAll(SelfSeatingCheck.of(design.friction(), waysHome));
     findings.addAll(BallMountChecks.of(standing, cases));
     findings.addAll(PreloadDeviceCheck.of(design, PreloadBand.of(standing, cases, limits)));
-    findings.addAll(StiffnessNote.of(design, frictionless.stiffness()));
+    findings.addAll(StiffnessNote.of(standing, frictionless.stiffness()));
     return new SeatedCheck(
         design,
         constraint,
@@ -114,7 +114,7 @@ public final class CheckStudy {
     CouplingStiffness stiffness = CouplingStiffness.of(standing, bound);
     return new SeatedCheck.Elasticity(
         stiffness,
-        PointStiffness.of(stiffness, design.toolPoint(), design.axes()),
+        PointStiffness.of(stiffness, standing.placeOf(design.toolPoint()), design.axes()),
         NaturalFrequencies.of(stiffness, design.holder()));
   }
 }

@@ -138,7 +138,7 @@ public final class CheckJson {
   }
 
   private static void elasticity(JsonWriter json, SeatedCheck check) {
-    Vec3 at = check.design().toolPoint();
+    Vec3 at = check.frictionless().toolPoint().point();
     MachineAxes axes = check.design().axes();
     json.key("stiffness").beginObject();
     json.key("frictionless");

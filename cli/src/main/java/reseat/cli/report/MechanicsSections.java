@@ -76,7 +76,7 @@ final class MechanicsSections {
               d.axes().axis(k).name(),
               Shown.stiffness(soft.alongAxes().component(k)),
               Shown.stiffness(stiff.alongAxes().component(k)),
-              share(check.frictionless().stiffness(), d, d.axes().axis(k).direction())));
+              share(check.frictionless(), d.axes().axis(k).direction())));
     }
     List<Page.Block> blocks = new ArrayList<>();
     blocks.add(
@@ -110,9 +110,10 @@ final class MechanicsSections {
         low.withInertia() ? "" : " (mass alone; radii of gyration were not given)");
   }
 
-  private static String share(CouplingStiffness stiffness, CouplingDesign d, Vec3 direction) {
+  private static String share(SeatedCheck.Elasticity elasticity, Vec3 direction) {
     List<CouplingStiffness.Share> shares =
-        new ArrayList<>(stiffness.shares(d.toolPoint(), direction));
+        new ArrayList<>(
+            elasticity.stiffness().shares(elasticity.toolPoint().point(), direction));
     shares.sort((a, b) -> Double.compare(b.share(), a.share()));
     List<String> words = new ArrayList<>();
     for (CouplingStiffness.Share s : shares.subList(0, Math.min(3, shares.size()))) {
