@@ -79,7 +79,9 @@ public final class ConstraintCheck {
         Sense.AT_MOST,
         Measure.FACTOR,
         poor
-            ? "all 6 motions are held, but one barely: "
+            ? (quality.weakestUnique()
+                    ? "all 6 motions are held, but one barely: "
+                    : "all 6 motions are held, but several alike barely, one of them ")
                 + quality.weakest().words()
                 + " (condition number "
                 + number

@@ -103,8 +103,7 @@ final class MountSequence {
     double[] own = new double[design.supports().size()];
     for (int b = 0; b < own.length; b++) {
       Support s = design.supports().get(b);
-      own[b] =
-          design.ballsOn() == Half.HOLDER ? s.ballExpansion(holder) : s.pinExpansion(holder);
+      own[b] = design.ballsOn() == Half.HOLDER ? s.ballExpansion(holder) : s.pinExpansion(holder);
     }
     return own;
   }

@@ -117,7 +117,9 @@ class PreloadZoneTest {
     Wrench others = Wrench.ofForce(weight, Vec3.ZERO);
     for (double azimuth = 0; azimuth < 6; azimuth += 0.7) {
       Vec3 force =
-          Vec3.atAzimuth(azimuth).times(Math.sin(lean)).minus(Vec3.Z.times(Math.cos(lean)))
+          Vec3.atAzimuth(azimuth)
+              .times(Math.sin(lean))
+              .minus(Vec3.Z.times(Math.cos(lean)))
               .times(300);
       Vec3 through = new Vec3(0.002, 0.001, 0);
       PreloadZone zone = PreloadZone.of(lines, others, force, through, 1, 0);

@@ -90,10 +90,7 @@ class LostStepTest {
         Couplings.post(0.1, 600)
             .cases(
                 List.of(
-                    new LoadCase(
-                        "tear off",
-                        Wrench.ofForce(
-                            new Vec3(0, 0, 2000), Couplings.TIP))))
+                    new LoadCase("tear off", Wrench.ofForce(new Vec3(0, 0, 2000), Couplings.TIP))))
             .build();
     RemountScatter s =
         new RemountSimulation(CouplingModel.of(lost))

@@ -56,12 +56,7 @@ class TemperatureScatterValidationTest {
             .friction(Couplings.friction(0))
             .remount(
                 new RemountConditions(
-                    15,
-                    12,
-                    Spread.NONE,
-                    new Spread(DEGREES, Shape.UNIFORM),
-                    Spread.NONE,
-                    holder))
+                    15, 12, Spread.NONE, new Spread(DEGREES, Shape.UNIFORM), Spread.NONE, holder))
             .build();
     return new RemountSimulation(CouplingModel.of(d))
         .run(RemountPlan.of(4000, 3, 2))
@@ -110,12 +105,7 @@ class TemperatureScatterValidationTest {
               c,
               RADIUS,
               CylinderPair.forBall(
-                  down,
-                  RADIUS,
-                  pin,
-                  spacing,
-                  Double.POSITIVE_INFINITY,
-                  Double.POSITIVE_INFINITY));
+                  down, RADIUS, pin, spacing, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
       supports.add(grown(s, 3e-6, own));
     }
     double found = height(Couplings.post(0, 600).supports(supports).ballsOn(Half.BASE), 0);
