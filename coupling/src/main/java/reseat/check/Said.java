@@ -46,6 +46,8 @@ public enum Said {
   ADD_CONTACTS,
   /** All motions are held, one barely: s the weakest motion, factor found, factor limit. */
   BARELY_HELD,
+  /** All motions are held, several barely: s one of the weakest, factor found, factor limit. */
+  BARELY_HELD_SEVERAL,
   /** All motions are held: factor found, factor limit. */
   ALL_HELD,
   /** A free or weak motion: n its words. */

@@ -2,6 +2,7 @@ package reseat.design;
 
 import java.util.Objects;
 import reseat.material.Material;
+import reseat.material.MaterialProperty;
 import reseat.seat.Ball;
 import reseat.seat.Seat;
 import reseat.seat.SeatFrame;
@@ -75,6 +76,26 @@ public record Support(
    */
   public Support withCaseDepth(double newDepth) {
     return new Support(name, ball, ballMaterial, seat, seatMaterial, newDepth, mounting);
+  }
+
+  /**
+   * Returns how the ball grows.
+   *
+   * @param carrier thermal expansion of the half that carries the ball, 1/K
+   * @return expansion of the ball's own material, where that is unknown that of the half, 1/K
+   */
+  public double ballExpansion(double carrier) {
+    return ballMaterial.nominal(MaterialProperty.EXPANSION).orElse(carrier);
+  }
+
+  /**
+   * Returns how a pin of the seat grows across.
+   *
+   * @param carrier thermal expansion of the half that carries the seat, 1/K
+   * @return expansion of the seat's own material, where that is unknown that of the half, 1/K
+   */
+  public double pinExpansion(double carrier) {
+    return seatMaterial.nominal(MaterialProperty.EXPANSION).orElse(carrier);
   }
 
   /**

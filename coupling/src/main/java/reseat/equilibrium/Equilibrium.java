@@ -215,6 +215,16 @@ public final class Equilibrium {
   }
 
   /**
+   * Returns where a point of the holder stands.
+   *
+   * @param point nominal place of the point, m
+   * @return its place in this state, base axes, m
+   */
+  public Vec3 placeOf(Vec3 point) {
+    return holderInBase.apply(point);
+  }
+
+  /**
    * Returns how far a point of the holder stands from its nominal place.
    *
    * @param point point of the holder, m

@@ -3,9 +3,11 @@ package reseat.remount;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.design.CouplingDesign;
+import reseat.design.Half;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
 import reseat.elementary.Elementary;
+import reseat.design.Support;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
@@ -48,10 +50,16 @@ final class MountSequence {
   private final boolean cuts;
   private final boolean reclamps;
   private final double firstShare;
+  private final int rampSteps;
   private final double[] reference = new double[3];
   private final double[] referenceTurn = new double[3];
   private final double[] load = new double[N];
   private final double[] guess;
+
+  /** Expansion of the ball or the pins of each support, whichever the holder carries, 1/K. */
+  private final double[] expansion;
+
+  private final double[] ownGrowth;
   private final double[] now = new double[3];
 
   /**
@@ -70,6 +78,8 @@ final class MountSequence {
     }
     mechanics = new MountMechanics(model);
     guess = new double[mechanics.motionSize()];
+    expansion = expansion(design);
+    ownGrowth = new double[expansion.length];
     flatten(design.weight(), weight);
     cuts = cutCase != null;
     if (cuts) {
@@ -83,8 +93,19 @@ final class MountSequence {
     firstShare = total > 0 ? Math.min(1, design.remount().seatingForce() / total) : 1;
     draw = new MountDraw(design, straightHome(ContactLines.nominal(design)));
     var standing = model.standing();
+    rampSteps = design.preloads().isEmpty() ? 0 : RampSteps.of(design);
     put(standing.displacementOf(design.toolPoint()), reference);
     put(standing.holderInBase().rotationVector(), referenceTurn);
+  }
+
+  private static double[] expansion(CouplingDesign design) {
+    double holder = design.remount().holderExpansion();
+    double[] own = new double[design.supports().size()];
+    for (int b = 0; b < own.length; b++) {
+      Support s = design.supports().get(b);
+      own[b] = design.ballsOn() == Half.HOLDER ? s.ballExpansion(holder) : s.pinExpansion(holder);
+    }
+    return own;
   }
 
   /** Closing rates when the holder comes along the standing load, all contacts at once. */
@@ -133,8 +154,11 @@ final class MountSequence {
   MountMechanics.Outcome run() {
     double growth = design.remount().holderExpansion() * draw.temperature;
     mechanics.state.geometry.copyFrom(nominal);
-    if (growth != 0) {
-      mechanics.state.geometry.growHolder(growth, growth);
+    if (draw.temperature != 0) {
+      for (int b = 0; b < expansion.length; b++) {
+        ownGrowth[b] = expansion[b] * draw.temperature;
+      }
+      mechanics.state.geometry.growHolder(growth, ownGrowth);
     }
     System.arraycopy(draw.mu, 0, mechanics.state.friction.mu, 0, N);
     System.arraycopy(draw.film, 0, mechanics.state.film, 0, N);
@@ -142,7 +166,7 @@ final class MountSequence {
     if (outcome != MountMechanics.Outcome.HELD) {
       return outcome;
     }
-    int steps = design.preloads().isEmpty() ? 0 : design.remount().rampSteps();
+    int steps = rampSteps;
     outcome = ramp(firstShare, 1, steps);
     if (outcome != MountMechanics.Outcome.HELD) {
       return outcome;

@@ -132,7 +132,7 @@ public record DesignCurve(List<Point> points) {
             value,
             pressure,
             share,
-            PointStiffness.of(soft, design.toolPoint(), design.axes()).alongAxes(),
+            PointStiffness.alongAxes(soft, standing.placeOf(design.toolPoint()), design.axes()),
             standing.displacementOf(design.toolPoint()).norm(),
             SeatedScatter.of(model, (int) Math.min(MOUNTS, mounts))));
   }

@@ -85,6 +85,7 @@ public final class CheckJson {
     json.key("rank").value(q.rank());
     json.key("condition").value(q.condition());
     json.key("weakest_motion").value(q.weakest().words());
+    json.key("weakest_motion_unique").value(q.weakestUnique());
     json.end();
   }
 
@@ -139,7 +140,7 @@ public final class CheckJson {
   }
 
   private static void elasticity(JsonWriter json, SeatedCheck check) {
-    Vec3 at = check.design().toolPoint();
+    Vec3 at = check.frictionless().toolPoint().point();
     MachineAxes axes = check.design().axes();
     json.key("stiffness").beginObject();
     json.key("frictionless");
@@ -256,11 +257,13 @@ public final class CheckJson {
   private static void seating(JsonWriter json, List<SelfSeating.Path> waysHome) {
     json.key("seating").beginObject();
     json.key("limit_friction").value(waysHome.get(0).limitFriction());
+    json.key("limit_friction_at_rest").value(SelfSeating.worstAtRest(waysHome).restFriction());
     json.key("modes").beginArray();
     for (SelfSeating.Path p : waysHome) {
       json.beginObject();
       json.key("last_to_close").value(String.join(", ", p.open()));
       json.key("limit_friction").value(p.limitFriction());
+      json.key("limit_friction_at_rest").value(p.restFriction());
       json.key("tip_friction").value(p.tipFriction());
       json.end();
     }

@@ -48,6 +48,7 @@ public final class FindingWords {
           MOTION_FREE,
           ADD_CONTACTS,
           BARELY_HELD,
+          BARELY_HELD_SEVERAL,
           ALL_HELD,
           MOTION,
           CHANGE_SUPPORTS,

@@ -27,8 +27,10 @@ final class LayoutWords {
               + ".";
       case ADD_CONTACTS ->
           "Add contacts: three grooves give six, and so do trihedral seat, groove and flat.";
-      case BARELY_HELD ->
-          "all 6 motions are held, but one barely: "
+      case BARELY_HELD, BARELY_HELD_SEVERAL ->
+          (s.statement().key() == reseat.check.Said.BARELY_HELD
+                  ? "all 6 motions are held, but one barely: "
+                  : "all 6 motions are held, but several alike barely, one of them ")
               + s.inner(0)
               + " (condition number "
               + s.amount(1)

@@ -80,7 +80,7 @@ public final class MechanicsSections {
               d.axes().axis(k).name(),
               Shown.stiffness(soft.alongAxes().component(k)),
               Shown.stiffness(stiff.alongAxes().component(k)),
-              share(check.frictionless().stiffness(), d, d.axes().axis(k).direction())));
+              share(check.frictionless(), d.axes().axis(k).direction())));
     }
     List<Page.Block> blocks = new ArrayList<>();
     blocks.add(
@@ -113,9 +113,9 @@ public final class MechanicsSections {
         low.withInertia() ? "" : " (mass alone; radii of gyration were not given)");
   }
 
-  private static String share(CouplingStiffness stiffness, CouplingDesign d, Vec3 direction) {
+  private static String share(SeatedCheck.Elasticity elasticity, Vec3 direction) {
     List<CouplingStiffness.Share> shares =
-        new ArrayList<>(stiffness.shares(d.toolPoint(), direction));
+        new ArrayList<>(elasticity.stiffness().shares(elasticity.toolPoint().point(), direction));
     // equal parts stay in their order, whatever their last bits
     shares.sort(Comparator.comparingDouble(s -> -Elementary.rint(1e9 * s.share())));
     List<String> words = new ArrayList<>();
@@ -189,10 +189,9 @@ public final class MechanicsSections {
               List.of(
                   String.join(", ", p.open()),
                   p.lastSeat(),
-                  p.limitFriction() >= SelfSeating.GREATEST
-                      ? "never"
-                      : FilledText.of("%.3f", p.limitFriction())),
-              p.limitFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN));
+                  friction(p.limitFriction()),
+                  friction(p.restFriction())),
+              p.restFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN));
     }
     return new Page.Section(
         "seating",
@@ -201,12 +200,21 @@ public final class MechanicsSections {
             new Page.Paragraph(
                 FilledText.of(
                     "With one contact still open the other five slide. The slide stalls where the"
-                        + " friction coefficient reaches the value given; the range assumed here is"
+                        + " friction coefficient reaches the value given; a holder that is set down"
+                        + " gently there can stand still from a lower one; the range assumed here is"
                         + " %.2f to %.2f.",
                     check.design().friction().low(), high)),
             new Page.Table(
                 "Last contact to close, worst first",
-                List.of("contact still open", "last seat to close", "stalls at friction"),
+                List.of(
+                    "contact still open",
+                    "last seat to close",
+                    "stalls at friction",
+                    "can stand still from"),
                 rows)));
+  }
+
+  private static String friction(double limit) {
+    return limit >= SelfSeating.GREATEST ? "never" : String.format(Locale.ROOT, "%.3f", limit);
   }
 }
