@@ -1,4 +1,5 @@
 package reseat.design;
+import reseat.units.PrintedNumber;
 
 import java.util.List;
 import java.util.Objects;
@@ -49,7 +50,7 @@ public record ClassicLayout(
     Bounds.positive("diameter of the ball circle", circleDiameter, "m");
     Bounds.positive("ball diameter", ballDiameter, "m");
     if (!Double.isFinite(firstAt)) {
-      throw new IllegalArgumentException("direction of the first ball is " + firstAt + " rad");
+      throw new IllegalArgumentException("direction of the first ball is " + PrintedNumber.shortest(firstAt) + " rad");
     }
   }
 
