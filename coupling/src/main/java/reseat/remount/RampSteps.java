@@ -11,7 +11,7 @@ import reseat.design.RemountConditions;
  * slide home stalls, the more steps: the error of a step grows with the memory of the approach,
  * which is the longer the nearer they are. See the table of steps on the theory page.
  */
-final class RampSteps {
+public final class RampSteps {
 
   /** Steps where friction is far from where the slide stalls. */
   private static final int FAR = 12;
@@ -29,7 +29,7 @@ final class RampSteps {
    * @param design the coupling, six contacts that constrain the holder
    * @return number of load steps from the seating force to the full preload
    */
-  static int of(CouplingDesign design) {
+  public static int of(CouplingDesign design) {
     int stated = design.remount().rampSteps();
     if (stated != RemountConditions.AS_NEEDED) {
       return stated;

@@ -10,6 +10,7 @@ import reseat.design.Preload;
 import reseat.equilibrium.Equilibrium;
 import reseat.numerics.Spread;
 import reseat.remount.Cause;
+import reseat.remount.RampSteps;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -127,7 +128,7 @@ public final class LinearScatter {
     }
     double share = all > 0 ? Math.min(1, design.remount().seatingForce() / all) : 1;
     double[][] ways =
-        new ApproachMemory(slide, response, share, design.remount().rampSteps()).motions();
+        new ApproachMemory(slide, response, share, RampSteps.of(design)).motions();
     for (int w = 0; w < ways.length; w++) {
       ways[w] = told(ways[w], 1);
     }

@@ -92,7 +92,7 @@ class RefusedDesignTest {
     assertThatCode(() -> conditions(1, 100_000, 0, -1e-6)).doesNotThrowAnyException();
     refused(() -> conditions(0, 12, 0.2, 0), "seating force must be positive, found 0.0 N");
     refused(() -> conditions(INFINITE, 12, 0.2, 0), "seating force");
-    refused(() -> conditions(10, 0, 0.2, 0), "between 1 and 100000 steps, found 0");
+    refused(() -> conditions(10, -1, 0.2, 0), "between 1 and 100000 steps, found -1");
     refused(() -> conditions(10, 100_001, 0.2, 0), "found 100001");
     refused(() -> conditions(10, 12, 1, 0), "friction scatter must be under 100 %", "100.0 %");
     refused(() -> conditions(10, 12, 0.2, INFINITE), "thermal expansion must be a number");
