@@ -14,7 +14,6 @@ import reseat.equilibrium.ConstraintQuality;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
-import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 
@@ -65,7 +64,7 @@ public final class CheckStudy {
         elasticity(design, coupling.frictionless()),
         elasticity(design, coupling.sticking()),
         coupling.cases(),
-        new LiftOff(standing.lines(), standing.load()).weakest(design.toolPoint()),
+        coupling.lift().weakest(design.toolPoint()),
         coupling.preloadLines(),
         coupling.preloadScatter(),
         coupling.waysHome(),
