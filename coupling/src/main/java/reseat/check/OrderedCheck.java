@@ -13,7 +13,7 @@ import reseat.equilibrium.PreloadBand;
  */
 public enum OrderedCheck {
   /** Factors at which the load cases lift a contact off. */
-  LIFT_OFF(true, c -> LiftOffCheck.of(c.standing(), c.advised())),
+  LIFT_OFF(true, c -> LiftOffCheck.of(c.standing(), c.lift(), c.advised())),
   /** Peak pressures. */
   CONTACT_PRESSURE(
       true,
@@ -111,6 +111,7 @@ public enum OrderedCheck {
   private static List<Finding> devices(StandingCoupling c) {
     return c.design().preloads().stream().allMatch(p -> p.modelled().isEmpty())
         ? List.of()
-        : PreloadDeviceCheck.of(c.design(), PreloadBand.of(c.standing(), c.cases(), c.limits()));
+        : PreloadDeviceCheck.of(
+            c.design(), PreloadBand.of(c.standing(), c.cases(), c.limits()), c.advised());
   }
 }

@@ -26,23 +26,44 @@ public final class PreloadDeviceCheck {
    *
    * @param design the coupling
    * @param band how far all preloads together may be scaled
+   * @param advised whether advice is wanted; it takes time
    * @return a finding for each device with its setting, and a finding for each of its cautions;
    *     devices that are equal are told once
    */
-  public static List<Finding> of(CouplingDesign design, PreloadBand band) {
+  public static List<Finding> of(CouplingDesign design, PreloadBand band, boolean advised) {
     List<Finding> found = new ArrayList<>();
     List<PreloadDevice> seen = new ArrayList<>();
     for (Preload p : design.preloads()) {
       Optional<PreloadDevice> device = p.modelled();
       if (device.isPresent() && !seen.contains(device.get())) {
         seen.add(device.get());
-        found.add(setting(p, device.get(), band));
+        if (advised || mayLeave(p, device.get(), band)) {
+          found.add(setting(p, device.get(), band));
+        }
         for (DeviceCaution c : device.get().cautions()) {
-          found.add(caution(p, device.get(), c));
+          if (advised || device.get().figureOf(c).isPresent()) {
+            found.add(caution(p, device.get(), c));
+          }
         }
       }
     }
     return found;
+  }
+
+  /** Says whether the force may leave the band as the device is set. */
+  private static boolean mayLeave(Preload p, PreloadDevice device, PreloadBand allowed) {
+    double x = device.scatter().halfRange() + device.accuracy().halfRange();
+    double force = device.nominalForce();
+    return closed(allowed)
+        && (force * (1 - x) < allowed.least() * p.force()
+            || force * (1 + x) > allowed.most() * p.force());
+  }
+
+  private static boolean closed(PreloadBand allowed) {
+    return allowed.isOpen()
+        && allowed.least() > 0
+        && allowed.least() < allowed.most()
+        && Double.isFinite(allowed.most());
   }
 
   private static Finding setting(Preload p, PreloadDevice device, PreloadBand allowed) {
@@ -109,8 +130,7 @@ public final class PreloadDeviceCheck {
    * @return the band; empty if the coupling sets no upper or lower end
    */
   public static Optional<BenchBand> band(Preload p, PreloadDevice device, PreloadBand allowed) {
-    boolean closed = allowed.isOpen() && allowed.least() > 0 && allowed.least() < allowed.most();
-    return closed && Double.isFinite(allowed.most())
+    return closed(allowed)
         ? Optional.of(device.band(allowed.least() * p.force(), allowed.most() * p.force()))
         : Optional.empty();
   }

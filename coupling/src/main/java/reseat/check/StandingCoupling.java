@@ -8,6 +8,7 @@ import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.SelfSeating;
 import reseat.remount.WaysHome;
@@ -24,6 +25,7 @@ public final class StandingCoupling {
   private final boolean advised;
   private final Depth depth;
   private ToolChangeOutlook toolChanges;
+  private LiftOff lift;
   private CouplingStiffness frictionless;
   private CouplingStiffness sticking;
   private List<CaseResponse> cases;
@@ -89,6 +91,18 @@ public final class StandingCoupling {
   }
 
   /**
+   * Returns its lift-off.
+   *
+   * @return loads at which contacts open
+   */
+  public LiftOff lift() {
+    if (lift == null) {
+      lift = new LiftOff(standing.lines(), standing.load());
+    }
+    return lift;
+  }
+
+  /**
    * Returns the stiffness if contacts slide freely.
    *
    * @return stiffness at any point
@@ -120,7 +134,7 @@ public final class StandingCoupling {
    */
   public List<CaseResponse> cases() {
     if (cases == null) {
-      cases = CaseResponse.all(standing, sticking());
+      cases = CaseResponse.all(standing, sticking(), lift());
     }
     return cases;
   }

@@ -31,17 +31,22 @@ public record PreloadBand(double least, double most) {
       double factor = c.wantedFactor(design.targets().liftOffFactor());
       least = Math.max(least, range.leastPreload(c.loadCase().load(), factor));
     }
-    double most = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < limits.size(); i++) {
+    double[] bears = new double[limits.size()];
+    for (int i = 0; i < bears.length; i++) {
       Optional<ContactLimits.Limit> limit = limits.get(i).governing();
-      if (limit.isPresent()) {
-        double pressure = design.targets().pressureShare() * limit.get().peakPressure();
-        double force = standing.contacts().get(i).hertz().forceAtPeakPressure(pressure);
-        most = Math.min(most, range.mostPreload(i, force));
-        for (CaseResponse c : cases) {
-          most = Math.min(most, range.mostPreload(i, force, c.loadCase().load()));
-        }
-      }
+      double share = design.targets().pressureShare();
+      bears[i] =
+          limit.isPresent()
+              ? standing
+                  .contacts()
+                  .get(i)
+                  .hertz()
+                  .forceAtPeakPressure(share * limit.get().peakPressure())
+              : Double.POSITIVE_INFINITY;
+    }
+    double most = range.mostPreload(bears, null);
+    for (CaseResponse c : cases) {
+      most = Math.min(most, range.mostPreload(bears, c.loadCase().load()));
     }
     return new PreloadBand(least, most);
   }

@@ -46,7 +46,7 @@ class BallMountChecksTest {
         CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
     List<Finding> all = new ArrayList<>(BallMountChecks.of(standing, cases));
     List<ContactLimits> limits = new Looked(standing, cases).limits();
-    all.addAll(PreloadDeviceCheck.of(d, PreloadBand.of(standing, cases, limits)));
+    all.addAll(PreloadDeviceCheck.of(d, PreloadBand.of(standing, cases, limits), true));
     return all;
   }
 

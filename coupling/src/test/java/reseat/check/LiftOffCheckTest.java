@@ -10,6 +10,7 @@ import reseat.design.LoadCase;
 import reseat.design.Preload;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PreloadZone;
 import reseat.equilibrium.WorkedExamples;
 import reseat.numerics.Shape;
@@ -23,7 +24,11 @@ class LiftOffCheckTest {
 
   private static List<Finding> findings(CouplingDesign design) {
     Looked looked = Looked.at(design);
-    return LiftOffCheck.of(looked.standing(), true);
+    return lifts(looked.standing(), true);
+  }
+
+  private static List<Finding> lifts(Equilibrium standing, boolean advised) {
+    return LiftOffCheck.of(standing, new LiftOff(standing.lines(), standing.load()), advised);
   }
 
   @Test
@@ -92,8 +97,8 @@ class LiftOffCheckTest {
   @Test
   void withoutAdviceTheJudgementIsTheSame() {
     Equilibrium standing = Looked.at(EDGE_FORWARD).standing();
-    List<Finding> bare = LiftOffCheck.of(standing, false);
-    List<Finding> full = LiftOffCheck.of(standing, true);
+    List<Finding> bare = lifts(standing, false);
+    List<Finding> full = lifts(standing, true);
     assertThat(bare).hasSameSizeAs(full).allMatch(f -> f.advice().isEmpty());
     for (int i = 0; i < full.size(); i++) {
       assertThat(bare.get(i).judged()).isEqualTo(full.get(i).judged());
