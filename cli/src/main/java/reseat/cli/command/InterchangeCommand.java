@@ -102,7 +102,7 @@ final class InterchangeCommand implements FileCommand {
             file,
             design.get(),
             wish,
-            new JudgedDesign.Output(ScreenChoices.of(file), false, out, err));
+            new JudgedDesign.Output(ScreenChoices.of(design.get().inInches()), false, out, err));
   }
 
   @Override
@@ -114,7 +114,7 @@ final class InterchangeCommand implements FileCommand {
     }
     try {
       InterchangeStudy.Wish wish = wish(given, design.get().design());
-      Screen screen = ScreenChoices.of(given, file);
+      Screen screen = ScreenChoices.of(given, design.get().inInches());
       return run(
           file,
           design.get(),

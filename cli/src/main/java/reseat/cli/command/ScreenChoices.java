@@ -1,10 +1,7 @@
 package reseat.cli.command;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.designfile.PrevailingUnits;
 import reseat.report.form.Screen;
 import reseat.report.form.UnitSystem;
 
@@ -33,17 +30,16 @@ final class ScreenChoices {
   /**
    * Reads the options.
    *
-   * @param given the command line
-   * @param file the design file, whose units count where none are asked for
+   * @param given the command line; null for none
+   * @param inInches whether the file is written in inches, which counts where no units are asked for
    * @return how the screen is asked for
-   * @throws IOException if the file cannot be read
    * @throws UnusableChoice if the units are none of those offered
    */
-  static Screen of(ParseResult given, Path file) throws IOException, UnusableChoice {
-    String units = given.matchedOptionValue(UNITS, "");
-    boolean all = given.hasMatchedOption(ALL);
+  static Screen of(ParseResult given, boolean inInches) throws UnusableChoice {
+    String units = given == null ? "" : given.matchedOptionValue(UNITS, "");
+    boolean all = given != null && given.hasMatchedOption(ALL);
     return switch (units) {
-      case "" -> new Screen(ofFile(file), all, called());
+      case "" -> new Screen(ofFile(inInches), all, called());
       case "mm" -> new Screen(UnitSystem.METRIC, all, called());
       case "inch" -> new Screen(UnitSystem.INCH, all, called());
       case "both" -> new Screen(UnitSystem.BOTH, all, called());
@@ -56,16 +52,15 @@ final class ScreenChoices {
   /**
    * The screen where no options are given.
    *
-   * @param file the design file
+   * @param inInches whether the file is written in inches
    * @return short, in the units of the file
-   * @throws IOException if the file cannot be read
    */
-  static Screen of(Path file) throws IOException {
-    return new Screen(ofFile(file), false, called());
+  static Screen of(boolean inInches) {
+    return new Screen(ofFile(inInches), false, called());
   }
 
-  private static UnitSystem ofFile(Path file) throws IOException {
-    return PrevailingUnits.inch(file) ? UnitSystem.INCH : UnitSystem.METRIC;
+  private static UnitSystem ofFile(boolean inInches) {
+    return inInches ? UnitSystem.INCH : UnitSystem.METRIC;
   }
 
   private static String called() {

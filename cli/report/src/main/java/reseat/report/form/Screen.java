@@ -13,6 +13,23 @@ public record Screen(UnitSystem units, boolean all, String call) {
   public static final Screen METRIC = new Screen(UnitSystem.METRIC, false, "reseat");
 
   /**
+   * Tells the command to give next.
+   *
+   * @param command its name
+   * @param file the file that it reads, as it was named
+   * @param more what else is typed, each word with a blank before it
+   * @return a line with its end, longer than others if the names are
+   */
+  public String next(String command, String file, String more) {
+    return "Next: " + call + " " + command + " " + typed(file) + more + "\n";
+  }
+
+  /** A file name as a shell takes it for one word. */
+  private static String typed(String file) {
+    return file.matches("[A-Za-z0-9/._+@%,:=\\\\-]*") ? file : '"' + file + '"';
+  }
+
+  /**
    * Returns how numbers are written.
    *
    * @return writer in the screen's units
