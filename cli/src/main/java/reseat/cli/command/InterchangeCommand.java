@@ -247,7 +247,8 @@ final class InterchangeCommand implements FileCommand {
         .print(
             output.json()
                 ? InterchangeJson.of(study, findings)
-                : InterchangeText.of(study, findings, output.screen()));
+                : InterchangeText.of(
+                    study, findings, file.toString(), output.screen()));
     return ExitCode.of(Verdict.of(findings));
   }
 }
