@@ -1,14 +1,11 @@
 package reseat.designfile;
 
-import java.math.BigInteger;
 import java.util.Map;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 
 /** In which units of length a file is written. */
 final class PrevailingUnits {
-
-  private static final BigInteger INCH = BigInteger.valueOf(254);
 
   private PrevailingUnits() {}
 
@@ -24,9 +21,7 @@ final class PrevailingUnits {
     for (Written w : written.values()) {
       Quantity q = w.quantity();
       if (q.unit().dimension().equals(QuantityKind.LENGTH.dimension())) {
-        // a unit of the inch family is some multiple of 25.4 mm
-        BigInteger digits = q.unit().scale().stripTrailingZeros().unscaledValue();
-        if (digits.mod(INCH).signum() == 0) {
+        if (q.unit().isInch()) {
           inches++;
         } else {
           metric++;

@@ -102,6 +102,7 @@ final class InterchangeCommand implements FileCommand {
             file,
             design.get(),
             wish,
+            Screen.word(file.toString()),
             new JudgedDesign.Output(ScreenChoices.of(design.get().inInches()), false, out, err));
   }
 
@@ -119,6 +120,7 @@ final class InterchangeCommand implements FileCommand {
           file,
           design.get(),
           wish,
+          ScreenChoices.again(given),
           new JudgedDesign.Output(screen, given.hasMatchedOption("--json"), out, err));
     } catch (UnusableChoice e) {
       err.println(NAME + e.getMessage());
@@ -205,7 +207,11 @@ final class InterchangeCommand implements FileCommand {
   }
 
   private int run(
-      Path file, StatedDesign stated, InterchangeStudy.Wish wish, JudgedDesign.Output output)
+      Path file,
+      StatedDesign stated,
+      InterchangeStudy.Wish wish,
+      String typed,
+      JudgedDesign.Output output)
       throws IOException {
     JudgedDesign judged = JudgedDesign.of(stated, file, NAME, output);
     if (judged.seated().isEmpty()) {
@@ -248,7 +254,7 @@ final class InterchangeCommand implements FileCommand {
             output.json()
                 ? InterchangeJson.of(study, findings)
                 : InterchangeText.of(
-                    study, findings, file.toString(), output.screen()));
+                    study, findings, typed, output.screen()));
     return ExitCode.of(Verdict.of(findings));
   }
 }

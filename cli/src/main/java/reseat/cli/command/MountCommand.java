@@ -80,7 +80,7 @@ final class MountCommand implements FileCommand {
     out.print(
         json
             ? MountJson.of(result)
-            : MountText.of(result, read.assumed(), file.toString(), screen));
+            : MountText.of(result, read.assumed(), Screen.word(file.toString()), screen));
     return ExitCode.of(result.verdict());
   }
 

@@ -10,6 +10,7 @@ import picocli.CommandLine.ParseResult;
 import reseat.readings.AnalysisOptions;
 import reseat.readings.ColumnFacts;
 import reseat.readings.MeasuredSeries;
+import reseat.report.form.Screen;
 import reseat.readings.OffsetTable.AxisRule;
 import reseat.readings.ReadingColumn;
 import reseat.report.readings.AcceptanceTestPlan;
@@ -51,6 +52,10 @@ final class ReadingsChoices {
    */
   static void describe(CommandSpec spec) {
     AnalysisOptions usual = AnalysisOptions.USUAL;
+    spec.addOption(
+        Options.text(
+            ScreenChoices.UNITS, "mm|inch", "units to print in; those of the columns if not given"));
+    spec.addOption(Options.flag(ScreenChoices.ALL, "tell everything, not only what decides"));
     spec.addOption(Options.flag("--json", "Machine-readable result in SI units."));
     spec.addOption(
         Options.several(
@@ -139,6 +144,40 @@ final class ReadingsChoices {
                 + " the simulated one where that is more."));
     spec.addOption(Options.flag("--force", "Replace files that are there already."));
     spec.addOption(Options.text("--date", "TEXT", "Date to print with the offsets."));
+  }
+
+  /**
+   * Gives the series in the units that are asked for.
+   *
+   * @param series as read
+   * @return in other units, or as it is
+   * @throws UnusableChoice if the units are none of those offered
+   */
+  MeasuredSeries told(MeasuredSeries series) throws UnusableChoice {
+    return switch (text(ScreenChoices.UNITS)) {
+      case "" -> series;
+      case "mm" -> series.in(false);
+      case "inch" -> series.in(true);
+      default ->
+          throw new UnusableChoice(
+              ScreenChoices.UNITS
+                  + ": found '"
+                  + text(ScreenChoices.UNITS)
+                  + "'; allowed are mm and inch, since a column has one unit",
+              null);
+    };
+  }
+
+  /**
+   * Says how the screen is asked for.
+   *
+   * @param inInches whether lengths are told in inches
+   * @return unit system, and how much is told
+   */
+  Screen screen(boolean inInches) {
+    Screen screen = ScreenChoices.of(inInches);
+    boolean all = given != null && given.hasMatchedOption(ScreenChoices.ALL);
+    return new Screen(screen.units(), all, screen.call());
   }
 
   boolean json() {

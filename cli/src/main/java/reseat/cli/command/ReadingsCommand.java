@@ -37,6 +37,7 @@ import reseat.report.readings.OffsetTableText;
 import reseat.report.readings.ReadingsJson;
 import reseat.report.readings.ReadingsReport;
 import reseat.report.readings.ReadingsText;
+import reseat.report.form.Screen;
 import reseat.space.Vec3;
 import reseat.study.AcceptanceStudy;
 import reseat.study.PredictionStudy;
@@ -99,7 +100,15 @@ final class ReadingsCommand implements FileCommand {
     if (files.wanted()) {
       return files.write(file, report, out, err);
     }
-    out.print(choices.json() ? ReadingsJson.of(report) : ReadingsText.of(report));
+    String typed =
+        given == null
+            ? Screen.word(file.toString())
+            : ScreenChoices.again(given, "--offsets", "--sheet", "--force", "--date");
+    out.print(
+        choices.json()
+            ? ReadingsJson.of(report)
+            : ReadingsText.of(
+                report, typed, choices.screen(report.analysis().series().inInches())));
     return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
   }
 
@@ -123,7 +132,7 @@ final class ReadingsCommand implements FileCommand {
 
   private static ReadingsReport report(Path file, ReadingsChoices choices, PrintWriter err)
       throws IOException, UnreadableCsv, UnusableChoice {
-    MeasuredSeries series = ReadingsReader.read(file);
+    MeasuredSeries series = choices.told(ReadingsReader.read(file));
     if (series.mounts() < 2) {
       throw new UnreadableCsv(
           List.of(

@@ -1,6 +1,9 @@
 package reseat.cli.command;
 
+import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.report.form.Screen;
 import reseat.report.form.UnitSystem;
@@ -57,6 +60,30 @@ final class ScreenChoices {
    */
   static Screen of(boolean inInches) {
     return new Screen(ofFile(inInches), false, called());
+  }
+
+  /**
+   * Gives what was typed again, for the next step.
+   *
+   * @param given the command line
+   * @param left names of options that the next step does not repeat
+   * @return the file and the options with their values, as a shell takes them
+   */
+  static String again(ParseResult given, String... left) {
+    StringBuilder typed = new StringBuilder(Screen.word(given.matchedPositionalValue(0, Path.of("")).toString()));
+    for (OptionSpec option : given.matchedOptions()) {
+      String name = option.longestName();
+      if (name.equals(ALL) || List.of(left).contains(name)) {
+        continue;
+      }
+      List<String> values = option.stringValues();
+      if (option.arity().max() == 0) {
+        typed.append(' ').append(name);
+      } else {
+        values.forEach(v -> typed.append(' ').append(name).append(' ').append(Screen.word(v)));
+      }
+    }
+    return typed.toString();
   }
 
   private static UnitSystem ofFile(boolean inInches) {

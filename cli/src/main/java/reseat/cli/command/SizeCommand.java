@@ -98,7 +98,7 @@ final class SizeCommand implements Subcommand {
             ChoicesText.of(
                 ClassicChoices.of(file),
                 file.unaltered().design().orElseThrow(),
-                name.toString(),
+                ScreenChoices.again(given, "--choices"),
                 screen));
         return ExitCode.HOLDS;
       }
@@ -175,11 +175,13 @@ final class SizeCommand implements Subcommand {
       return ExitCode.INTERRUPTED;
     }
     write(new ResultFiles(given), study, err);
-    String file = given.matchedPositionalValue(0, Path.of("")).toString();
+    String typed =
+        ScreenChoices.again(
+            given, "--winner", "--picture", "--candidates", "--resume", "--part", "--force");
     out.print(
         given.hasMatchedOption("--json")
             ? SizeJson.of(study)
-            : SizeText.of(study, file, screen));
+            : SizeText.of(study, typed, screen));
     return study.holding() > 0 ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
   }
 

@@ -154,7 +154,7 @@ final class SweepCommand implements Subcommand {
     SweepStudy study = result.get();
     write(new ResultFiles(given), study, screen, err);
     String title = plan.file().unaltered().design().orElseThrow().title();
-    String file = given.matchedPositionalValue(0, Path.of("")).toString();
+    String file = Screen.word(given.matchedPositionalValue(0, Path.of("")).toString());
     out.print(
         given.hasMatchedOption("--json")
             ? SweepTables.json(study, title)
