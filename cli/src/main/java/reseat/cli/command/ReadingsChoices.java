@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import reseat.units.UnitCatalog;
+import reseat.units.Unit;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.readings.AnalysisOptions;
@@ -158,14 +161,17 @@ final class ReadingsChoices {
       case "" -> series;
       case "mm" -> series.in(false);
       case "inch" -> series.in(true);
-      default ->
-          throw new UnusableChoice(
-              ScreenChoices.UNITS
-                  + ": found '"
-                  + text(ScreenChoices.UNITS)
-                  + "'; allowed are mm and inch, since a column has one unit",
-              null);
+      default -> throw unknownUnits();
     };
+  }
+
+  private UnusableChoice unknownUnits() {
+    return new UnusableChoice(
+        ScreenChoices.UNITS
+            + ": found '"
+            + text(ScreenChoices.UNITS)
+            + "'; allowed are mm and inch, since a column has one unit",
+        null);
   }
 
   /**
@@ -192,10 +198,19 @@ final class ReadingsChoices {
    * Lays out the acceptance test that the options describe.
    *
    * @param design the design to be tested, with the name of its file; empty if there is none
+   * @param inInches whether the design is stated in inches
    * @return the blank form
    * @throws UnusableChoice if an option cannot be used
    */
-  AcceptanceTestPlan form(Map<String, AcceptanceStudy> design) throws UnusableChoice {
+  AcceptanceTestPlan form(Map<String, AcceptanceStudy> design, boolean inInches)
+      throws UnusableChoice {
+    Optional<Unit> told =
+        switch (text(ScreenChoices.UNITS)) {
+          case "" -> inInches ? Optional.of(UnitCatalog.UIN) : Optional.empty();
+          case "mm" -> Optional.of(UnitCatalog.UM);
+          case "inch" -> Optional.of(UnitCatalog.UIN);
+          default -> throw unknownUnits();
+        };
     try {
       return BlankSheet.of(
           words(TARGET),
@@ -203,7 +218,8 @@ final class ReadingsChoices {
           words(EXPECTED),
           level(CONFIDENCE, AnalysisOptions.USUAL.confidence()),
           wearIn(Integer.MAX_VALUE),
-          design);
+          design,
+          told);
     } catch (IllegalArgumentException e) {
       throw new UnusableChoice(e.getMessage(), e);
     }

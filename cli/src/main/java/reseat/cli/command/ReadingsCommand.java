@@ -41,6 +41,7 @@ import reseat.report.form.Screen;
 import reseat.space.Vec3;
 import reseat.study.AcceptanceStudy;
 import reseat.study.PredictionStudy;
+import reseat.study.StatedDesign;
 
 /** {@code readings FILE}: what a measured remount series shows. */
 final class ReadingsCommand implements FileCommand {
@@ -115,12 +116,23 @@ final class ReadingsCommand implements FileCommand {
   private static int plan(Path file, ReadingsChoices choices, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
     String design = choices.text(ReadingsChoices.AGAINST);
-    AcceptanceTestPlan form =
-        choices.form(
-            design.isEmpty() ? Map.of() : Map.of(design, DesignPlan.of(Path.of(design), err)));
+    AcceptanceTestPlan form;
+    if (design.isEmpty()) {
+      form = choices.form(Map.of(), false);
+    } else {
+      StatedDesign stated = DesignPlan.design(Path.of(design), err);
+      form = choices.form(Map.of(design, DesignPlan.of(stated.design())), stated.inInches());
+    }
     WholeFile.write(file, form.csv().getBytes(StandardCharsets.UTF_8), choices.force());
     out.print(form.text());
-    out.println("wrote " + file + ": write the readings into it, then: reseat readings " + file);
+    out.println("wrote " + file + ": write the readings into it, then");
+    out.print(
+        choices
+            .screen(false)
+            .next(
+                "readings",
+                Screen.word(file.toString()),
+                design.isEmpty() ? "" : " --against " + Screen.word(design)));
     return ExitCode.HOLDS;
   }
 
@@ -149,7 +161,7 @@ final class ReadingsCommand implements FileCommand {
     Optional<CouplingDesign> design =
         designFile.isEmpty()
             ? Optional.empty()
-            : Optional.of(DesignPlan.design(Path.of(designFile), err));
+            : Optional.of(DesignPlan.design(Path.of(designFile), err).design());
     try {
       axes = choices.axes(series);
       analysis =

@@ -25,6 +25,8 @@ import reseat.report.shop.ShopPapers;
 import reseat.report.shop.ShopUnits;
 import reseat.report.check.VerdictWords;
 import reseat.check.Finding;
+import reseat.check.Verdict;
+import reseat.report.form.Screen;
 import reseat.study.MountResult;
 import reseat.study.MountStudy;
 import reseat.study.SeatedCheck;
@@ -133,7 +135,7 @@ final class ShopsheetCommand implements Subcommand {
       throw new IllegalStateException("interrupted", e);
     }
     if (folder != null) {
-      write(folder, ShopPapers.of(study, stamp(file), units, rises), seated.findings(), given, out);
+      write(folder, ShopPapers.of(study, stamp(file), units, rises), seated.findings(), false, given, out);
     }
     if (given.hasMatchedOption(JSON)) {
       out.print(ShopJson.of(study, rises));
@@ -159,7 +161,7 @@ final class ShopsheetCommand implements Subcommand {
     ShopUnits units = units(given, read.inInches());
     MountResult result = MountStudy.run(read.design().get());
     if (folder != null) {
-      write(folder, MountPapers.of(result, stamp(file), units), result.findings(), given, out);
+      write(folder, MountPapers.of(result, stamp(file), units), result.findings(), true, given, out);
     }
     if (given.hasMatchedOption(JSON)) {
       out.print(MountJson.of(result));
@@ -175,6 +177,7 @@ final class ShopsheetCommand implements Subcommand {
       Path folder,
       Map<String, byte[]> files,
       List<Finding> findings,
+      boolean mount,
       ParseResult given,
       PrintWriter out)
       throws IOException {
@@ -185,6 +188,14 @@ final class ShopsheetCommand implements Subcommand {
       for (String name : files.keySet()) {
         out.println("  " + name);
       }
+      String file = Screen.word(given.matchedPositionalValue(0, Path.of("")).toString());
+      Screen screen = ScreenChoices.of(false);
+      out.print(
+          mount
+              ? screen.next("mount", file, "")
+              : Verdict.of(findings) == Verdict.HOLDS
+                  ? screen.next("report", file, " -o report")
+                  : screen.next("check", file, ""));
       out.flush();
     }
   }

@@ -38,11 +38,11 @@ public final class OffsetTableText {
   public static TextTable table(OffsetTable table, FigureText figures) {
     boolean inch = figures.system() == UnitSystem.INCH;
     Unit unit = inch ? UnitCatalog.INCH : UnitCatalog.MM;
-    List<String> head = new ArrayList<>(List.of("holder", "mounts"));
+    List<String> head = new ArrayList<>(List.of("offset, " + unit.symbol(), "mounts"));
     for (AxisRule axis : table.axes()) {
-      head.add(axis.axis() + ", " + unit.symbol());
+      head.add(axis.axis());
       head.add("±");
-      head.add("next ±");
+      head.add("next");
     }
     TextTable text = new TextTable("l" + "r".repeat(head.size() - 1), head.toArray(String[]::new));
     for (OffsetTable.Row row : table.rows()) {
@@ -76,7 +76,7 @@ public final class OffsetTableText {
     }
     s.append(". ± is the ")
         .append(ReadingsRemarks.percent(table.confidence()))
-        .append(" uncertainty of the offset; the next change will land within next ±.");
+        .append(" uncertainty of the offset; the next change will land within ± next.");
     if (!table.conditions().date().isEmpty()) {
       s.append(" Read ").append(table.conditions().date()).append('.');
     }

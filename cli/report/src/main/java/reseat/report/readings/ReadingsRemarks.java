@@ -266,7 +266,7 @@ public final class ReadingsRemarks {
   private void aboutTarget(ColumnAnalysis c, ProofOfTarget proof) {
     String start =
         c.column().name()
-            + ": the target, true s of at most "
+            + (brief ? ": target s " : ": the target, true s of at most ")
             + ReadingFigures.given(c, proof.target());
     String confidence = percent(analysis.options().confidence());
     switch (proof.verdict()) {
@@ -286,14 +286,14 @@ public final class ReadingsRemarks {
       case OPEN ->
           out.add(
               start
-                  + ", is not proven"
+                  + (brief ? " is not proven" : ", is not proven")
                   + (proof.furtherMounts() > 0
                       ? "; with the same s it takes "
                           + ReadingsText.counted(proof.furtherMounts(), "more mount")
                           + "."
                       : proof.bounds().s() < proof.target()
                           ? "; it takes more mounts or a finer gauge."
-                          : ", and no number of further mounts with this s would prove it."));
+                          : ", and more mounts with this s will not prove it."));
     }
   }
 
