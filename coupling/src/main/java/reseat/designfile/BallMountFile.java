@@ -30,13 +30,15 @@ import reseat.units.QuantityKind;
  *     them; none if the file has errors
  * @param accepted what the file accepts, in its order
  * @param document what was read from the text
+ * @param inInches whether more of its lengths are in inches, or parts of one, than in metric units
  */
 public record BallMountFile(
     Optional<BallMountDesign> design,
     List<DesignProblem> problems,
     List<InputDoubt> doubts,
     List<Acceptance> accepted,
-    TomlDocument document) {
+    TomlDocument document,
+    boolean inInches) {
 
   private static final String KIND = "ball-mount";
 
@@ -49,7 +51,7 @@ public record BallMountFile(
 
   /** A file that cannot be used. */
   BallMountFile(List<DesignProblem> problems) {
-    this(Optional.empty(), problems, List.of(), List.of(), TomlReader.read(""));
+    this(Optional.empty(), problems, List.of(), List.of(), TomlReader.read(""), false);
   }
 
   /**
@@ -110,7 +112,13 @@ public record BallMountFile(
     }
     List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
     DesignFile.warn(doubts, accepted, problems);
-    return new BallMountFile(design, problems.sorted(), doubts, accepted, document);
+    return new BallMountFile(
+        design,
+        problems.sorted(),
+        doubts,
+        accepted,
+        document,
+        PrevailingUnits.inch(problems.written()));
   }
 
   /**

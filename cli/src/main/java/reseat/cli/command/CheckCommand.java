@@ -36,34 +36,31 @@ final class CheckCommand implements FileCommand {
 
   @Override
   public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
-    Path file = given.matchedPositionalValue(0, null);
-    Screen screen;
-    try {
-      screen = ScreenChoices.of(given, file);
-    } catch (UnusableChoice e) {
-      err.println(NAME + e.getMessage());
-      return ExitCode.BAD_INPUT;
-    }
     Depth depth = given.hasMatchedOption(STATICS) ? Depth.STATICS : Depth.SIMULATED;
-    return check(file, depth, given.hasMatchedOption(JSON), screen, out, err);
+    return check(given.matchedPositionalValue(0, null), given, depth, out, err);
   }
 
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
-    return check(file, Depth.SIMULATED, false, ScreenChoices.of(file), out, err);
+    return check(file, null, Depth.SIMULATED, out, err);
   }
 
   private static int check(
-      Path file, Depth depth, boolean json, Screen screen, PrintWriter out, PrintWriter err)
+      Path file, ParseResult given, Depth depth, PrintWriter out, PrintWriter err)
       throws IOException {
     Optional<StatedDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
     try {
+      Screen screen = ScreenChoices.of(given, design.get().inInches());
       CheckResult result = CheckStudy.run(design.get(), depth);
+      boolean json = given != null && given.hasMatchedOption(JSON);
       out.print(json ? CheckJson.of(result) : CheckText.of(result, file.toString(), screen));
       return ExitCode.of(result.verdict());
+    } catch (UnusableChoice e) {
+      err.println(NAME + e.getMessage());
+      return ExitCode.BAD_INPUT;
     } catch (NoEquilibriumException e) {
       err.println(NAME + file + ": " + e.getMessage());
       return ExitCode.NO_SOLUTION;

@@ -12,7 +12,7 @@ import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.study.AcceptanceStudy;
 import reseat.units.QuantityFormat;
-import reseat.units.UnitCatalog;
+import reseat.units.Unit;
 
 /** The acceptance test of the design that readings are held against. */
 final class DesignPlan {
@@ -20,16 +20,13 @@ final class DesignPlan {
   private DesignPlan() {}
 
   /**
-   * Reads and simulates a design.
+   * Simulates a design.
    *
-   * @param file design file
-   * @param err gets what is wrong with the file
+   * @param design the design
    * @return what its test has to show
-   * @throws IOException if the file cannot be read
    * @throws UnusableChoice if the design cannot be used
    */
-  static AcceptanceStudy of(Path file, PrintWriter err) throws IOException, UnusableChoice {
-    CouplingDesign design = design(file, err);
+  static AcceptanceStudy of(CouplingDesign design) throws UnusableChoice {
     try {
       return AcceptanceStudy.of(design);
     } catch (IllegalArgumentException | NoEquilibriumException e) {
@@ -49,9 +46,8 @@ final class DesignPlan {
    * @throws IOException if the file cannot be read
    * @throws UnusableChoice if it holds no design
    */
-  static CouplingDesign design(Path file, PrintWriter err) throws IOException, UnusableChoice {
+  static StatedDesign design(Path file, PrintWriter err) throws IOException, UnusableChoice {
     return DesignInput.read(file, err)
-        .map(StatedDesign::design)
         .orElseThrow(
         () -> new UnusableChoice(ReadingsChoices.AGAINST + ": the design cannot be used", null));
   }
@@ -61,9 +57,10 @@ final class DesignPlan {
    *
    * @param design the design to be tested
    * @param file name of its file
+   * @param unit unit of its targets
    * @return one sentence each
    */
-  static List<String> sources(CouplingDesign design, String file) {
+  static List<String> sources(CouplingDesign design, String file, Unit unit) {
     List<String> sources = new ArrayList<>();
     sources.add(
         "Design "
@@ -74,7 +71,7 @@ final class DesignPlan {
     for (Map.Entry<String, Double> target : AcceptanceStudy.targets(design).entrySet()) {
       double width = AcceptanceStudy.WITHIN_95 * target.getValue();
       wanted.add(
-          target.getKey() + " \u00b1" + QuantityFormat.significant(width, UnitCatalog.UM, 2));
+          target.getKey() + " \u00b1" + QuantityFormat.significant(width, unit, 2));
     }
     if (!wanted.isEmpty()) {
       sources.add(

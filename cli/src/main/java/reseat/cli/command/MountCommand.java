@@ -12,6 +12,7 @@ import reseat.designfile.DesignProblem;
 import reseat.report.ballmount.MountJson;
 import reseat.report.ballmount.MountPictures;
 import reseat.report.ballmount.MountText;
+import reseat.report.form.Screen;
 import reseat.study.MountResult;
 import reseat.study.MountStudy;
 
@@ -29,6 +30,7 @@ final class MountCommand implements FileCommand {
                 + " pitch, lock nut, which screw to turn how far, the seat the ball turns in and the"
                 + " pad behind it.");
     spec.addPositional(Options.file("ball mount file (see 'reseat starter ball-mount')"));
+    ScreenChoices.describe(spec);
     spec.addOption(Options.flag(JSON, "print the result as JSON, SI units"));
     spec.addOption(
         OptionSpec.builder(PICTURE)
@@ -52,31 +54,42 @@ final class MountCommand implements FileCommand {
     Path file = given.matchedPositionalValue(0, null);
     return given.hasMatchedOption(PICTURE)
         ? picture(given, file, out, err)
-        : mount(file, given.hasMatchedOption(JSON), out, err);
+        : mount(file, given, out, err);
   }
 
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
-    return mount(file, false, out, err);
+    return mount(file, null, out, err);
   }
 
-  private static int mount(Path file, boolean json, PrintWriter out, PrintWriter err)
+  private static int mount(Path file, ParseResult given, PrintWriter out, PrintWriter err)
       throws IOException {
-    Optional<MountResult> looked = look(file, err);
-    if (looked.isEmpty()) {
+    BallMountFile read = read(file, err);
+    if (read.design().isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    MountResult result = looked.get();
-    out.print(json ? MountJson.of(result) : MountText.of(result));
+    Screen screen;
+    try {
+      screen = ScreenChoices.of(given, read.inInches());
+    } catch (UnusableChoice e) {
+      err.println("reseat mount: " + e.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
+    MountResult result = MountStudy.run(read.design().get());
+    boolean json = given != null && given.hasMatchedOption(JSON);
+    out.print(
+        json
+            ? MountJson.of(result)
+            : MountText.of(result, read.assumed(), Screen.word(file.toString()), screen));
     return ExitCode.of(result.verdict());
   }
 
-  private static Optional<MountResult> look(Path file, PrintWriter err) throws IOException {
+  private static BallMountFile read(Path file, PrintWriter err) throws IOException {
     BallMountFile read = BallMountFile.read(file);
     for (DesignProblem problem : read.problems()) {
       err.println(problem.oneLine(file.toString()));
     }
-    return read.design().map(MountStudy::run);
+    return read;
   }
 
   private static int picture(ParseResult given, Path file, PrintWriter out, PrintWriter err)
@@ -86,7 +99,7 @@ final class MountCommand implements FileCommand {
       err.println("reseat mount: --picture needs --output FILE, the file to write");
       return ExitCode.BAD_INPUT;
     }
-    Optional<MountResult> looked = look(file, err);
+    Optional<MountResult> looked = read(file, err).design().map(MountStudy::run);
     if (looked.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }

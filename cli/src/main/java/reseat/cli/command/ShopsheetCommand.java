@@ -17,13 +17,16 @@ import reseat.design.ShopFloor;
 import reseat.design.Support;
 import reseat.designfile.BallMountFile;
 import reseat.designfile.DesignProblem;
-import reseat.designfile.PrevailingUnits;
 import reseat.report.ballmount.MountJson;
 import reseat.report.ballmount.MountPapers;
 import reseat.report.page.Stamp;
 import reseat.report.shop.ShopJson;
 import reseat.report.shop.ShopPapers;
 import reseat.report.shop.ShopUnits;
+import reseat.report.check.VerdictWords;
+import reseat.check.Finding;
+import reseat.check.Verdict;
+import reseat.report.form.Screen;
 import reseat.study.MountResult;
 import reseat.study.MountStudy;
 import reseat.study.SeatedCheck;
@@ -83,20 +86,19 @@ final class ShopsheetCommand implements Subcommand {
       WholeFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
     }
     try {
-      ShopUnits units = units(given, file);
       return BallMountFile.isOne(file)
-          ? mount(given, file, folder, units, out, err)
-          : coupling(given, file, folder, units, out, err);
+          ? mount(given, file, folder, out, err)
+          : coupling(given, file, folder, out, err);
     } catch (UnusableChoice e) {
       err.println("reseat shopsheet: " + e.getMessage());
       return ExitCode.BAD_INPUT;
     }
   }
 
-  private static ShopUnits units(ParseResult given, Path file) throws IOException, UnusableChoice {
+  private static ShopUnits units(ParseResult given, boolean inInches) throws UnusableChoice {
     String word = given.matchedOptionValue(UNITS, "");
     return switch (word) {
-      case "" -> new ShopUnits(PrevailingUnits.inch(file));
+      case "" -> new ShopUnits(inInches);
       case "mm" -> new ShopUnits(false);
       case "inch" -> new ShopUnits(true);
       default ->
@@ -105,12 +107,13 @@ final class ShopsheetCommand implements Subcommand {
   }
 
   private static int coupling(
-      ParseResult given, Path file, Path folder, ShopUnits units, PrintWriter out, PrintWriter err)
+      ParseResult given, Path file, Path folder, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
     Optional<StatedDesign> read = DesignInput.read(file, err);
     if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
+    ShopUnits units = units(given, read.get().inInches());
     CouplingDesign design = withGauges(read.get().design(), given);
     Map<String, Double> rises = rises(design, given);
     JudgedDesign judged =
@@ -119,7 +122,7 @@ final class ShopsheetCommand implements Subcommand {
             file,
             "reseat shopsheet: ",
             new JudgedDesign.Output(
-                ScreenChoices.of(file), given.hasMatchedOption(JSON), out, err));
+                ScreenChoices.of(units.inchFirst()), given.hasMatchedOption(JSON), out, err));
     if (judged.seated().isEmpty()) {
       return judged.code();
     }
@@ -132,7 +135,7 @@ final class ShopsheetCommand implements Subcommand {
       throw new IllegalStateException("interrupted", e);
     }
     if (folder != null) {
-      write(folder, ShopPapers.of(study, stamp(file), units, rises), given, out);
+      write(folder, ShopPapers.of(study, stamp(file), units, rises), seated.findings(), false, given, out);
     }
     if (given.hasMatchedOption(JSON)) {
       out.print(ShopJson.of(study, rises));
@@ -141,7 +144,7 @@ final class ShopsheetCommand implements Subcommand {
   }
 
   private static int mount(
-      ParseResult given, Path file, Path folder, ShopUnits units, PrintWriter out, PrintWriter err)
+      ParseResult given, Path file, Path folder, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
     for (String option : List.of(BALL, PIN, RAISE)) {
       if (given.hasMatchedOption(option)) {
@@ -155,9 +158,10 @@ final class ShopsheetCommand implements Subcommand {
     if (read.design().isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
+    ShopUnits units = units(given, read.inInches());
     MountResult result = MountStudy.run(read.design().get());
     if (folder != null) {
-      write(folder, MountPapers.of(result, stamp(file), units), given, out);
+      write(folder, MountPapers.of(result, stamp(file), units), result.findings(), true, given, out);
     }
     if (given.hasMatchedOption(JSON)) {
       out.print(MountJson.of(result));
@@ -170,14 +174,28 @@ final class ShopsheetCommand implements Subcommand {
   }
 
   private static void write(
-      Path folder, Map<String, byte[]> files, ParseResult given, PrintWriter out)
+      Path folder,
+      Map<String, byte[]> files,
+      List<Finding> findings,
+      boolean mount,
+      ParseResult given,
+      PrintWriter out)
       throws IOException {
     WholeFolder.write(folder, NAME, files, given.hasMatchedOption(FORCE));
     if (!given.hasMatchedOption(JSON)) {
+      out.println(VerdictWords.line(findings));
       out.println("wrote " + files.size() + " papers to " + folder + ":");
       for (String name : files.keySet()) {
         out.println("  " + name);
       }
+      String file = Screen.word(given.matchedPositionalValue(0, Path.of("")).toString());
+      Screen screen = ScreenChoices.of(false);
+      out.print(
+          mount
+              ? screen.next("mount", file, "")
+              : Verdict.of(findings) == Verdict.HOLDS
+                  ? screen.next("report", file, " -o report")
+                  : screen.next("check", file, ""));
       out.flush();
     }
   }

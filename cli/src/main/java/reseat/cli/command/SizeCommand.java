@@ -17,6 +17,7 @@ import reseat.report.search.ChoicesText;
 import reseat.report.search.SizeJson;
 import reseat.report.search.SizePicture;
 import reseat.report.search.SizeText;
+import reseat.report.form.Screen;
 import reseat.sizing.SizingTally;
 import reseat.study.CandidateFile;
 import reseat.study.ClassicChoices;
@@ -75,6 +76,7 @@ final class SizeCommand implements Subcommand {
     spec.addOption(
         Options.several("--merge", "CSV", "join the candidates of all parts instead of judging"));
     ResultFiles.describeForce(spec);
+    ScreenChoices.describe(spec);
     spec.addOption(Options.threads());
     spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
   }
@@ -89,14 +91,20 @@ final class SizeCommand implements Subcommand {
     if (file.unaltered().design().isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    if (given.hasMatchedOption("--choices")) {
-      out.print(ChoicesText.of(ClassicChoices.of(file), file.unaltered().design().orElseThrow()));
-      return ExitCode.HOLDS;
-    }
     try {
+      Screen screen = ScreenChoices.of(given, file.unaltered().inInches());
+      if (given.hasMatchedOption("--choices")) {
+        out.print(
+            ChoicesText.of(
+                ClassicChoices.of(file),
+                file.unaltered().design().orElseThrow(),
+                ScreenChoices.again(given, "--choices"),
+                screen));
+        return ExitCode.HOLDS;
+      }
       SizingPlan plan = plan(given, file);
       checkTargets(given);
-      return run(given, plan, out, err);
+      return run(given, plan, screen, out, err);
     } catch (UnusableChoice | IllegalArgumentException e) {
       err.println(NAME + e.getMessage());
       return ExitCode.BAD_INPUT;
@@ -146,7 +154,8 @@ final class SizeCommand implements Subcommand {
     }
   }
 
-  private int run(ParseResult given, SizingPlan plan, PrintWriter out, PrintWriter err)
+  private int run(
+      ParseResult given, SizingPlan plan, Screen screen, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
     SizingTally tally = new SizingTally(plan.wish().rankBy());
     List<String> merge = given.matchedOptionValue("--merge", List.<String>of());
@@ -166,7 +175,13 @@ final class SizeCommand implements Subcommand {
       return ExitCode.INTERRUPTED;
     }
     write(new ResultFiles(given), study, err);
-    out.print(given.hasMatchedOption("--json") ? SizeJson.of(study) : SizeText.of(study));
+    String typed =
+        ScreenChoices.again(
+            given, "--winner", "--picture", "--candidates", "--resume", "--part", "--force");
+    out.print(
+        given.hasMatchedOption("--json")
+            ? SizeJson.of(study)
+            : SizeText.of(study, typed, screen));
     return study.holding() > 0 ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
   }
 
@@ -232,7 +247,7 @@ final class SizeCommand implements Subcommand {
       throws IOException {
     Optional<Path> winner = files.named("--winner");
     if (winner.isPresent() && study.winner().isEmpty()) {
-      err.println(NAME + "no candidate keeps every limit, so " + winner.get() + " was not written");
+      err.println(NAME + "no design passes every check, so " + winner.get() + " was not written");
     } else if (winner.isPresent()) {
       files.write(
           winner.get(),
@@ -242,7 +257,7 @@ final class SizeCommand implements Subcommand {
     if (file.isPresent()) {
       Optional<Picture> picture = SizePicture.of(study);
       if (picture.isEmpty()) {
-        err.println(NAME + "no candidate keeps every limit, so " + file.get() + " was not written");
+        err.println(NAME + "no design passes every check, so " + file.get() + " was not written");
       } else {
         files.write(file.get(), picture.get());
       }

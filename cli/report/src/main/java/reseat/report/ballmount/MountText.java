@@ -15,8 +15,18 @@ import reseat.mount.StudCompliance;
 import reseat.mount.ThreadDuty;
 import reseat.report.check.FindingsText;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.Shown;
+import reseat.report.check.AssumedWords;
+import reseat.design.AssumedValue;
+import reseat.check.Finding;
+import reseat.check.Judged;
+import reseat.design.CheckKind;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.Set;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
 import reseat.study.MountResult;
@@ -24,52 +34,202 @@ import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
-/** One ball mount on one screen: verdict, what to change, then stud, bond, thread and seat. */
+/**
+ * One ball mount on one screen: verdict, the figures that decide beside their limits, what to
+ * change, what to turn; on request stud, bond, thread and seat in full.
+ */
 public final class MountText {
 
-  private static final String CAUTION =
-      "Mind your hands and eyes: a bonded ball that lets go, a spring or a magnet can throw or pinch."
-          + " Load a new bond first with nobody in line with it, and only after its full cure. These"
-          + " figures do not replace a test of the part; where people may be hurt, local codes and"
-          + " the judgement of a licensed engineer decide.";
+  /** Checks told in words on a short screen. */
+  private static final int WORST = 3;
+
+  /** Assumed values told on a short screen. */
+  private static final int ASSUMED = 3;
 
   private final MountResult result;
+  private final List<AssumedValue> assumed;
+  private final Screen screen;
+  private final FigureText figures;
   private final BallMountDesign design;
   private final StringBuilder out = new StringBuilder(6000);
 
-  private MountText(MountResult result) {
+  private MountText(MountResult result, List<AssumedValue> assumed, Screen screen) {
     this.result = result;
-    this.design = result.design();
+    this.assumed = assumed;
+    this.screen = screen;
+    figures = screen.figures();
+    design = result.design();
   }
 
   /**
    * Tells a result.
    *
    * @param result everything about a mount
+   * @param assumed values that its file leaves to a default
+   * @param file the file as it was named, for the next step
+   * @param screen how it is asked for
    * @return text of whole lines
    */
-  public static String of(MountResult result) {
-    return new MountText(result).text();
+  public static String of(
+      MountResult result, List<AssumedValue> assumed, String file, Screen screen) {
+    return new MountText(result, assumed, screen).text(file);
   }
 
-  private String text() {
+  private String text(String file) {
     if (!design.title().isEmpty()) {
       out.append(Paragraph.of("", design.title()));
     }
     out.append(VerdictWords.line(result.findings())).append('\n');
-    out.append(FindingsText.paragraphs(result.findings(), FigureText.BOTH, true));
-    stud();
-    design.mount().bond().ifPresent(this::bond);
-    if (design.mount().thread().isPresent()) {
-      out.append('\n').append(ThreadText.of(result));
+    deciding();
+    if (screen.all()) {
+      out.append(FindingsText.paragraphs(result.findings(), figures, true));
+      stud();
+      design.mount().bond().ifPresent(this::bond);
+      if (design.mount().thread().isPresent()) {
+        out.append('\n').append(ThreadText.of(result, figures));
+      }
+      result.lockNut().ifPresent(this::lockNut);
+      result.pivot().ifPresent(this::pivot);
+      if (!result.steps().isEmpty()) {
+        steps();
+      }
+      out.append('\n');
+    } else {
+      worst();
+      shortly();
     }
-    result.lockNut().ifPresent(this::lockNut);
-    result.pivot().ifPresent(this::pivot);
-    if (!result.steps().isEmpty()) {
-      steps();
-    }
-    out.append('\n').append(Paragraph.of("", CAUTION));
+    assumptions();
+    out.append(Paragraph.of("", caution()));
+    out.append(
+        screen.all()
+            ? screen.next("shopsheet", file, " -o sheets")
+            : screen.next("mount", file, " --all"));
     return out.toString();
+  }
+
+  /** The worst figure of each check. */
+  private void deciding() {
+    TextTable t = new TextTable("lll", "", "", "");
+    Set<CheckKind> told = EnumSet.noneOf(CheckKind.class);
+    for (Finding f : result.findings()) {
+      if (f.judged() != Judged.ADVICE && Double.isFinite(f.limit()) && told.add(f.check())) {
+        t.row(
+            f.check().words(),
+            figures.of(f.measure(), f.value(), true),
+            (f.sense() == Finding.Sense.AT_MOST ? "at most " : "at least ")
+                + figures.of(f.measure(), f.limit()));
+      }
+    }
+    out.append(told.isEmpty() ? "" : t.text().substring(1));
+  }
+
+  /** What each check says first, with the first thing to do about it. */
+  private void worst() {
+    Set<CheckKind> told = EnumSet.noneOf(CheckKind.class);
+    int left = 0;
+    for (Finding f : result.findings()) {
+      if (f.judged() == Judged.ADVICE || f.judged() == Judged.HOLDS) {
+        continue;
+      }
+      if (told.contains(f.check()) || told.size() == WORST) {
+        left++;
+      } else {
+        told.add(f.check());
+        String words = FindingsText.words(f, figures);
+        int or = words.indexOf(" Or: ");
+        out.append("  ")
+            .append(
+                Paragraph.of("    ", or < 0 ? words : words.substring(0, or)).stripLeading());
+      }
+    }
+    if (left > 0) {
+      out.append("  and ").append(left).append(" more, and other remedies (--all)\n");
+    }
+  }
+
+  private void shortly() {
+    StudCompliance c = result.compliance();
+    String seat =
+        result
+            .pivot()
+            .map(
+                p ->
+                    "; seat: "
+                        + force(p.duty().seat().contactForce(p.force()))
+                        + " and "
+                        + pressure(p.duty().seat().peakPressure(p.force()))
+                        + (p.duty().seat().point().isPresent() ? " at each contact" : " in all"))
+            .orElse("");
+    out.append(
+        Paragraph.of(
+            "",
+            "Ball on its stud: "
+                + stiffness(c.lateralStiffness())
+                + " sideways, "
+                + stiffness(c.axialStiffness())
+                + " along"
+                + seat
+                + "."));
+    design
+        .mount()
+        .thread()
+        .ifPresent(
+            t ->
+                out.append(
+                    Paragraph.of(
+                        "",
+                        "Thread "
+                            + t.limits().thread().designation()
+                            + ": 1 deg moves the ball "
+                            + length(t.limits().thread().travelPerDegree())
+                            + result
+                                .lockNut()
+                                .map(
+                                    n ->
+                                        "; locking lifts it "
+                                            + figures.range(n.shiftMin(), n.shiftMax())
+                                            + ", allow for "
+                                            + length(n.shiftExpected()))
+                                .orElse("")
+                            + ".")));
+    if (!result.steps().isEmpty()) {
+      List<String> names = design.adjustment().orElseThrow().screwNames();
+      List<String> turns = new ArrayList<>();
+      for (AdjustingScrews.Step s : result.steps()) {
+        turns.add(
+            names.get(s.screw() - 1) + " " + FilledText.of("%.1f deg ", s.degrees()) + turn(s));
+      }
+      out.append(
+          Paragraph.of(
+              "",
+              "Turn the screws, seen from their heads: " + String.join("; then ", turns) + "."));
+    }
+  }
+
+  private void assumptions() {
+    if (assumed.isEmpty()) {
+      return;
+    }
+    int most = screen.all() ? assumed.size() : Math.min(ASSUMED, assumed.size());
+    List<String> told = new ArrayList<>();
+    for (AssumedValue a : assumed.subList(0, most)) {
+      told.add(AssumedWords.of(a, figures, screen.all()));
+    }
+    int left = assumed.size() - most;
+    out.append(
+        Paragraph.of(
+            "",
+            "Assumed, not stated: "
+                + String.join("; ", told)
+                + (left > 0 ? "; and " + left + " more (--all)." : ".")));
+  }
+
+  private String caution() {
+    return (design.mount().bond().isPresent()
+            ? "Mind hands and eyes: load a new bond first with nobody in line. "
+            : "")
+        + "No figure replaces a test; where people may be hurt, local codes and a licensed engineer"
+        + " decide.";
   }
 
   private void heading(String words) {
@@ -94,7 +254,7 @@ public final class MountText {
         stiffness(c.lateralStiffness()) + " sideways",
         stiffness(c.axialStiffness()) + " along");
     t.row(
-        "a side force of 10 N",
+        "a side force of " + force(10),
         "moves the ball " + length(10 * c.lateral()),
         "and tilts it " + QuantityFormat.metric(10 * c.coupling(), QuantityKind.ANGLE));
     if (m.bond().isPresent()) {
@@ -111,7 +271,7 @@ public final class MountText {
     out.append(t.text());
   }
 
-  private static String along(BondJoint.Load load) {
+  private String along(BondJoint.Load load) {
     return force(Math.abs(load.pull())) + (load.pull() > 0 ? " pulling" : " pressing");
   }
 
@@ -141,13 +301,11 @@ public final class MountText {
   private void lockNut(LockNut nut) {
     heading(
         "Lock nut: "
-            + QuantityFormat.both(nut.tighteningTorque(), QuantityKind.TORQUE)
+            + moment(nut.tighteningTorque())
             + " pulls "
             + force(nut.clampForce())
             + " and lifts the ball by "
-            + length(nut.shiftMin())
-            + " to "
-            + length(nut.shiftMax())
+            + figures.range(nut.shiftMin(), nut.shiftMax())
             + "; allow for "
             + length(nut.shiftExpected())
             + ".");
@@ -207,14 +365,14 @@ public final class MountText {
               "The land of the socket is taken for a bed of springs as stiff as a disc on a half-space:"
                   + " good to perhaps half of itself, if the socket fits closely."));
     }
-    p.duty().slotting().ifPresent(s -> out.append(SlottingText.of(s)));
+    p.duty().slotting().ifPresent(s -> out.append(SlottingText.of(s, figures)));
   }
 
-  private static void stiffness(TextTable t, String what, Matrix6 k) {
+  private void stiffness(TextTable t, String what, Matrix6 k) {
     t.row(what, stiffness(k.get(0, 0)) + " across", stiffness(k.get(2, 2)) + " along");
   }
 
-  private static void pad(TextTable t, FluidFilmPad pad) {
+  private void pad(TextTable t, FluidFilmPad pad) {
     t.row(
         "film and mount together",
         stiffness(pad.seriesStiffness()),
@@ -237,7 +395,7 @@ public final class MountText {
             "turn",
             "degrees",
             "clock min",
-            "then " + stations.get(0),
+            "then " + stations.get(0) + ", " + figures.column(QuantityKind.LENGTH).symbol(),
             stations.get(1),
             stations.get(2));
     for (AdjustingScrews.Step s : result.steps()) {
@@ -246,9 +404,9 @@ public final class MountText {
           turn(s),
           FilledText.of("%.1f", s.degrees()),
           FilledText.of("%.2f", s.clockMinutes()),
-          micrometres(s.readingsAfter().get(0)),
-          micrometres(s.readingsAfter().get(1)),
-          micrometres(s.readingsAfter().get(2)));
+          reading(s.readingsAfter().get(0)),
+          reading(s.readingsAfter().get(1)),
+          reading(s.readingsAfter().get(2)));
     }
     out.append(t.text());
     out.append(
@@ -272,27 +430,29 @@ public final class MountText {
     return s.withinHandResolution() ? way + " (finer than a hand sets)" : way;
   }
 
-  private static String micrometres(double metres) {
-    return FilledText.of("%.2f µm", 1e6 * metres + 0.0);
+  private String reading(double metres) {
+    boolean inch = screen.units() == UnitSystem.INCH;
+    return QuantityFormat.fixedNumber(
+        metres + 0.0, figures.column(QuantityKind.LENGTH), inch ? 0 : 2);
   }
 
-  private static String stiffness(double newtonsPerMetre) {
-    return QuantityFormat.both(newtonsPerMetre, QuantityKind.STIFFNESS);
+  private String stiffness(double newtonsPerMetre) {
+    return figures.quantity(newtonsPerMetre, QuantityKind.STIFFNESS);
   }
 
-  private static String moment(double newtonMetres) {
-    return QuantityFormat.both(newtonMetres, QuantityKind.TORQUE);
+  private String moment(double newtonMetres) {
+    return figures.quantity(newtonMetres, QuantityKind.TORQUE);
   }
 
-  private static String length(double metres) {
-    return Shown.length(metres);
+  private String length(double metres) {
+    return figures.length(metres);
   }
 
-  private static String force(double newtons) {
-    return Shown.force(newtons);
+  private String force(double newtons) {
+    return figures.quantity(newtons, QuantityKind.FORCE);
   }
 
-  private static String pressure(double pascals) {
-    return Shown.pressure(pascals);
+  private String pressure(double pascals) {
+    return figures.quantity(pascals, QuantityKind.PRESSURE);
   }
 }

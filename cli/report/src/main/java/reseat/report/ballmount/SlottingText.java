@@ -2,6 +2,7 @@ package reseat.report.ballmount;
 
 import reseat.mount.IndexedSlotting;
 import reseat.report.form.Paragraph;
+import reseat.report.form.FigureText;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.units.QuantityFormat;
@@ -16,7 +17,14 @@ public final class SlottingText {
 
   private SlottingText() {}
 
-  public static String of(IndexedSlotting s) {
+  /**
+   * Tells how it is cut.
+   *
+   * @param s the slots
+   * @param figures how numbers are written
+   * @return lines with their ends
+   */
+  public static String of(IndexedSlotting s, FigureText figures) {
     StringBuilder out = new StringBuilder(1200);
     out.append('\n');
     out.append(
@@ -32,9 +40,9 @@ public final class SlottingText {
       IndexedSlotting.Effect e = s.worst(source);
       t.row(
           source.words(),
-          limit(s.limits(), source),
-          plusMinus(e.up()),
-          e.aside() < NOTHING ? "0" : Shown.length(e.aside()),
+          limit(s.limits(), source, figures),
+          plusMinus(e.up(), figures),
+          e.aside() < NOTHING ? "0" : figures.length(e.aside()),
           e.contactAngle() < NOTHING ? "0" : "\u00b1" + angle(e.contactAngle()));
     }
     out.append(t.text());
@@ -49,16 +57,17 @@ public final class SlottingText {
     return out.toString();
   }
 
-  private static String plusMinus(double length) {
-    return length < NOTHING ? "0" : "\u00b1" + Shown.length(length);
+  private static String plusMinus(double length, FigureText figures) {
+    return length < NOTHING ? "0" : "\u00b1" + figures.length(length);
   }
 
-  private static String limit(IndexedSlotting.Limits l, IndexedSlotting.Source source) {
+  private static String limit(
+      IndexedSlotting.Limits l, IndexedSlotting.Source source, FigureText figures) {
     return switch (source) {
       case SPINDLE -> "\u00b1" + angle(l.spindle());
       case INDEX -> "\u00b1" + angle(l.index());
       case AXIS -> angle(l.axis());
-      case DEPTH -> "\u00b1" + Shown.length(l.depth());
+      case DEPTH -> "\u00b1" + figures.length(l.depth());
       case ALL -> "";
     };
   }

@@ -43,6 +43,19 @@ public final class TextTable {
   }
 
   /**
+   * Measures the table.
+   *
+   * @return letters of its longest line
+   */
+  public int width() {
+    int most = 0;
+    for (String line : text().split("\n", -1)) {
+      most = Math.max(most, length(line));
+    }
+    return most;
+  }
+
+  /**
    * Writes the table.
    *
    * @return lines with their ends, indented by two blanks, nothing behind the last letter of a line

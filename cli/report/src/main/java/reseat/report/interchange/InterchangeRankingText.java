@@ -7,7 +7,10 @@ import reseat.interchange.Contributor;
 import reseat.interchange.LinearStack;
 import reseat.interchange.Owner;
 import reseat.interchange.TighteningGain;
+import reseat.report.form.FigureText;
 import reseat.report.form.Shown;
+import reseat.report.form.UnitSystem;
+import reseat.units.QuantityKind;
 import reseat.report.form.TextTable;
 import reseat.study.InterchangeStudy;
 import reseat.units.FilledText;
@@ -22,16 +25,23 @@ public final class InterchangeRankingText {
 
   private InterchangeRankingText() {}
 
-  public static String of(InterchangeStudy study) {
+  /**
+   * Tells the ranking.
+   *
+   * @param study what came of it
+   * @param system the units asked for; metric ones where both are
+   * @return lines with their ends
+   */
+  public static String of(InterchangeStudy study, UnitSystem system) {
     StringBuilder out = new StringBuilder(4000);
     for (int k = 0; k < 3; k++) {
-      ranking(study, LinearStack.BETWEEN_HOLDERS, k, TOLD, "between holders", out);
+      ranking(study, LinearStack.BETWEEN_HOLDERS, k, TOLD, "between holders", system, out);
     }
     for (int k = 0; k < 3; k++) {
       ranking(
-          study, EnumSet.of(Owner.POST), k, TOLD_OF_POST, "of the post, all holders alike", out);
+          study, EnumSet.of(Owner.POST), k, TOLD_OF_POST, "of the post, all holders alike", system, out);
     }
-    tighten(study, out);
+    tighten(study, system, out);
     return out.toString();
   }
 
@@ -41,22 +51,24 @@ public final class InterchangeRankingText {
       int axis,
       int told,
       String words,
+      UnitSystem system,
       StringBuilder out) {
     List<LinearStack.Line> lines =
         study.stack().ranking(owners, axis).stream().filter(l -> l.share() > 0).toList();
     if (lines.isEmpty()) {
       return;
     }
+    FigureText figures = new FigureText(system);
     TextTable table =
-        new TextTable("lrrlrr", "tolerance", "limit", "moves it", "", "s, µm", "share");
+        new TextTable("lrrlrr", "tolerance", "limit", "moves it", "", "s, " + figures.column(QuantityKind.LENGTH).symbol(), "share");
     for (LinearStack.Line l : lines.subList(0, Math.min(told, lines.size()))) {
       Contributor c = l.effect().contributor();
       table.row(
           c.name(),
-          ToleranceWords.limit(c, c.spread().limit()),
-          ToleranceWords.sensitivity(c, l.sensitivity()),
-          ToleranceWords.perUnit(c),
-          Shown.micrometres(Math.abs(l.deviation())),
+          ToleranceWords.limit(c, c.spread().limit(), system),
+          ToleranceWords.sensitivity(c, l.sensitivity(), system),
+          ToleranceWords.perUnit(c, system),
+          figures.number(Math.abs(l.deviation()), QuantityKind.LENGTH, 2),
           Shown.percent(l.share()));
     }
     out.append("\nWhat moves the tool point along ")
@@ -74,7 +86,7 @@ public final class InterchangeRankingText {
     }
   }
 
-  private static void tighten(InterchangeStudy study, StringBuilder out) {
+  private static void tighten(InterchangeStudy study, UnitSystem system, StringBuilder out) {
     TextTable table = new TextTable("llrr", "axis", "tolerance", "limit", "spread falls by");
     boolean any = false;
     for (int k = 0; k < 3; k++) {
@@ -86,7 +98,7 @@ public final class InterchangeRankingText {
           table.row(
               study.design().axes().axis(k).name(),
               g.contributor().name(),
-              ToleranceWords.limit(g.contributor(), g.contributor().spread().limit()),
+              ToleranceWords.limit(g.contributor(), g.contributor().spread().limit(), system),
               Shown.percent(g.gain()));
         }
       }

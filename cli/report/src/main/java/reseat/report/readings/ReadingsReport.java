@@ -1,5 +1,9 @@
 package reseat.report.readings;
 
+import java.util.ArrayList;
+import java.util.Optional;
+import reseat.report.form.FigureText;
+import reseat.report.form.UnitSystem;
 import java.util.List;
 import java.util.Map;
 import reseat.readings.ColumnAnalysis;
@@ -38,6 +42,49 @@ public record ReadingsReport(
     poses = List.copyOf(poses);
     points = List.copyOf(points);
     predictions = List.copyOf(predictions);
+  }
+
+  /**
+   * Returns how numbers beside those of the probes are written.
+   *
+   * @return in the unit system of the columns
+   */
+  public FigureText figures() {
+    return new FigureText(
+        analysis.series().inInches() ? UnitSystem.INCH : UnitSystem.METRIC);
+  }
+
+  /**
+   * Says what the series shows of the targets.
+   *
+   * @return a sentence or two
+   */
+  public String verdict() {
+    List<String> open = new ArrayList<>();
+    boolean targets = false;
+    for (ColumnAnalysis c : analysis.columns()) {
+      if (c.hasTarget()) {
+        targets = true;
+        Optional<ProofOfTarget.Verdict> proof = c.proof().map(ProofOfTarget::verdict);
+        if (!proof.equals(Optional.of(ProofOfTarget.Verdict.PROVEN))) {
+          open.add(
+              c.column().name()
+                  + (proof.equals(Optional.of(ProofOfTarget.Verdict.REFUTED))
+                      ? " missed"
+                      : " not proven"));
+        }
+      }
+    }
+    boolean changed =
+        later.values().stream()
+            .anyMatch(c -> c.signals().stream().anyMatch(s -> s.index() >= c.baseline()));
+    String told =
+        !targets
+            ? "No target was given (--target or --against)."
+            : open.isEmpty()
+                ? "PROVEN: every target."
+                : "NOT PROVEN: " + String.join(", ", open) + ".";
+    return told + (changed ? " Later checks show a change." : "");
   }
 
   /**

@@ -13,6 +13,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import reseat.check.Finding;
 import reseat.report.form.JsonWriter;
+import reseat.report.form.UnitSystem;
 import reseat.study.OutputValue;
 import reseat.study.SweepAxis;
 import reseat.study.SweepPoint;
@@ -48,7 +49,7 @@ public final class SweepTables {
     }
     json.end();
     json.key("outputs").beginArray();
-    for (OutputColumn c : SweepUnits.columns(study)) {
+    for (OutputColumn c : SweepUnits.columns(study, UnitSystem.METRIC)) {
       json.beginObject();
       json.key("output").value(c.output().name());
       json.key("what").value(c.output().words());
@@ -118,7 +119,7 @@ public final class SweepTables {
         heads.add(axis.key().path() + " [SI]");
       }
     }
-    for (OutputColumn c : SweepUnits.columns(study)) {
+    for (OutputColumn c : SweepUnits.columns(study, UnitSystem.METRIC)) {
       heads.add(c.output().name() + " [" + c.si() + "]");
       heads.add("limit of " + c.output().name() + " [" + c.si() + "]");
     }
@@ -156,7 +157,7 @@ public final class SweepTables {
       row.add(v.map(OutputValue::limit).filter(Double::isFinite).map(Object::toString).orElse(""));
     }
     row.add(state(p));
-    row.add(SweepText.binding(p));
+    row.add(SweepText.binding(p, FigureText.METRIC));
     return row;
   }
 }
