@@ -173,7 +173,7 @@ final class ReportCommand implements Subcommand {
 
   private static Written made(Path file, CheckResult check, ReportStudy.Effort effort)
       throws IOException, UnusableChoice {
-    List<String> stamp = Stamp.of(file, ReseatCommand.version(), effort.seed());
+    List<String> stamp = Stamp.of(file, effort.seed());
     Map<String, byte[]> files = new LinkedHashMap<>();
     Page page;
     if (check instanceof SeatedCheck seated) {

@@ -166,7 +166,7 @@ final class ShopsheetCommand implements Subcommand {
   }
 
   private static List<String> stamp(Path file) throws IOException {
-    return Stamp.of(file, ReseatCommand.version());
+    return Stamp.of(file);
   }
 
   private static void write(
