@@ -74,8 +74,10 @@ public final class ReadingsPage {
         verdict(report),
         tone(report),
         keys(report),
-        pictures.figure(PictureKind.READINGS),
+        List.of(),
         changes(report),
+        List.of(),
+        pictures.figure(PictureKind.READINGS),
         sections,
         stamp);
   }
