@@ -59,7 +59,10 @@ final class ShopsheetCommand implements Subcommand {
             .description("folder to write; needed unless --json is given")
             .build());
     spec.addOption(
-        Options.text(UNITS, "mm|inch", "units that come first; those that the file uses more"));
+        Options.text(
+            UNITS,
+            "mm|inch|both",
+            "units of the papers; both, those that the file uses more first. Drawings give both"));
     spec.addOption(
         Options.several(BALL, "SIZE", "diameter of a gauge ball you own; takes the file's place"));
     spec.addOption(
@@ -97,10 +100,11 @@ final class ShopsheetCommand implements Subcommand {
     String word = given.matchedOptionValue(UNITS, "");
     return switch (word) {
       case "" -> new ShopUnits(PrevailingUnits.inch(file));
-      case "mm" -> new ShopUnits(false);
-      case "inch" -> new ShopUnits(true);
+      case "both" -> new ShopUnits(PrevailingUnits.inch(file), true);
+      case "mm" -> new ShopUnits(false, false);
+      case "inch" -> new ShopUnits(true, false);
       default ->
-          throw new UnusableChoice(UNITS + ": found '" + word + "'; allowed is mm or inch", null);
+          throw new UnusableChoice(UNITS + ": found '" + word + "'; allowed are mm, inch and both", null);
     };
   }
 

@@ -44,7 +44,7 @@ class VersionsTest extends TypedCommand {
     json("remount", "--mounts", "40");
     json("interchange", "--holders", "40");
     json("shopsheet");
-    json("size", "--ball", "12 mm");
+    json("size", "--vary", "preload.force=500 N, 600 N");
     json("sweep", "--vary", "preload.force=500 N..700 N:2");
   }
 

@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.check.Measure;
+import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.LoadCase;
@@ -121,6 +123,30 @@ public final class DesignSections {
       }
     }
     return FilledText.of("(%.2f, %.2f, %.2f)", u.x(), u.y(), u.z());
+  }
+
+  /** Every value that the file leaves to a default, with its source. */
+  static Optional<Page.Section> assumed(CheckResult check, FigureText text) {
+    List<Page.Row> rows = new ArrayList<>();
+    for (AssumedValue a : check.stated().assumed()) {
+      String value =
+          a.kind().isEmpty()
+              ? a.words()
+              : text.quantity(a.value(), a.kind().get())
+                  + (a.words().isEmpty() ? "" : ", " + a.words());
+      rows.add(Page.Row.of(a.key(), value, a.source()));
+    }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Page.Section(
+                "assumptions",
+                "Assumptions",
+                List.of(
+                    new Page.Table(
+                        "Write the key into the design file to state the value",
+                        List.of("key", "assumed", "source"),
+                        rows))));
   }
 
   public static Page.Section checks(CheckResult check, PageFigures f) {

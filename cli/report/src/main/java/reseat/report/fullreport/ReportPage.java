@@ -23,6 +23,9 @@ public final class ReportPage {
   /** Scatter below is that of nothing but rounding, m. */
   private static final double LEAST_SCATTER = 1e-10;
 
+  /** Assumptions told on the first screen. */
+  private static final int ASSUMED = 5;
+
   private ReportPage() {}
 
   /**
@@ -64,6 +67,7 @@ public final class ReportPage {
                 PictureKind.BALL_SIZE_CURVES)));
     sections.add(DesignSections.checks(check, f));
     sections.add(DesignSections.inputs(check.design(), f));
+    DesignSections.assumed(check, figures).ifPresent(sections::add);
     sections.add(MechanicsSections.contacts(check, f));
     sections.add(MechanicsSections.stiffness(check, f));
     sections.add(MechanicsSections.cases(check, f));
@@ -100,6 +104,7 @@ public final class ReportPage {
     List<Page.Section> sections = new ArrayList<>();
     sections.add(DesignSections.checks(check, f));
     sections.add(DesignSections.inputs(check.design(), f));
+    DesignSections.assumed(check, figures).ifPresent(sections::add);
     sections.addAll(ClosingSections.of(check.design()));
     return new Page(
         title(check.design()),
@@ -139,10 +144,16 @@ public final class ReportPage {
     return told;
   }
 
+  /** The first assumptions; all of them stand in a table with their sources. */
   private static List<String> assumed(CheckResult check, FigureText figures) {
+    List<AssumedValue> assumed = check.stated().assumed();
     List<String> told = new ArrayList<>();
-    for (AssumedValue a : check.stated().assumed()) {
-      told.add(AssumedWords.of(a, figures, true));
+    int most = Math.min(ASSUMED, assumed.size());
+    for (AssumedValue a : assumed.subList(0, most)) {
+      told.add(AssumedWords.of(a, figures, false));
+    }
+    if (most < assumed.size()) {
+      told.add((assumed.size() - most) + " more, all with their sources under Assumptions");
     }
     return told;
   }
