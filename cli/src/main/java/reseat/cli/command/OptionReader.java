@@ -1,5 +1,6 @@
 package reseat.cli.command;
 
+import reseat.report.page.Versions;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Arrays;
@@ -73,13 +74,13 @@ final class OptionReader {
         return ExitCode.HOLDS;
       }
       if (given.isVersionHelpRequested()) {
-        out.println("reseat " + ReseatCommand.version());
+        out.println("reseat " + Versions.program());
         return ExitCode.HOLDS;
       }
       throw new ParameterException(line, "name a command");
     } catch (ParameterException e) {
       return explain(line, e);
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       return Fault.report("reseat", e, err);
     }
   }

@@ -121,7 +121,7 @@ final class ReadingsFiles {
         utf8(
             PageWriter.html(
                 ReadingsPage.of(
-                    report, pictures, Stamp.ofReadings(file, others, ReseatCommand.version())))));
+                    report, pictures, Stamp.ofReadings(file, others)))));
     files.put("readings.txt", utf8(ReadingsText.of(report)));
     files.put("readings.json", utf8(ReadingsJson.of(report)));
     files.put("acceptance.txt", utf8(AcceptanceSheet.filled(report)));

@@ -21,8 +21,11 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.plots.chart.PictureUnits;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckTables;
+import reseat.report.form.FigureText;
+import reseat.report.form.UnitSystem;
 import reseat.report.fullreport.ReportPage;
 import reseat.report.fullreport.ReportPictures;
 import reseat.report.interchange.InterchangeJson;
@@ -68,6 +71,11 @@ final class ReportCommand implements Subcommand {
     spec.addOption(Options.number("--mounts", "N", MOUNTS, "tool changes to simulate"));
     spec.addOption(
         Options.number("--holders", "N", HOLDERS, "holders to draw, if tolerances are given"));
+    spec.addOption(
+        Options.text(
+            ScreenChoices.UNITS,
+            "mm|inch|both",
+            "units of tables, boxes and charts; those that the file uses more"));
     spec.addOption(Options.seed());
     spec.addOption(Options.threads());
     spec.addOption(
@@ -94,6 +102,7 @@ final class ReportCommand implements Subcommand {
     ReportStudy.Effort effort;
     try {
       effort = effort(given);
+      ScreenChoices.of(given, false); // a wrong choice is told before anything is read
     } catch (UnusableChoice e) {
       err.println("reseat report: " + e.getMessage());
       return ExitCode.BAD_INPUT;
@@ -107,7 +116,7 @@ final class ReportCommand implements Subcommand {
         () ->
             one
                 ? picture(given, file, folder, effort, out, err)
-                : write(file, folder, effort, force, out, err);
+                : write(given, file, folder, effort, force, out, err);
     boolean again = given.hasMatchedOption("--watch") && !one;
     return again ? watch(file, task, err) : told(file, task, err);
   }
@@ -139,6 +148,7 @@ final class ReportCommand implements Subcommand {
   }
 
   private static int write(
+      ParseResult given,
       Path file,
       Path folder,
       ReportStudy.Effort effort,
@@ -150,12 +160,13 @@ final class ReportCommand implements Subcommand {
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
+    FigureText figures = ScreenChoices.of(given, design.get().inInches()).figures();
     Interruption interruption =
         Interruption.expect(err, () -> "reseat report: stopped; nothing was written");
     Written made;
     boolean untouched;
     try {
-      made = made(file, CheckStudy.run(design.get(), Depth.SIMULATED), effort);
+      made = made(file, CheckStudy.run(design.get(), Depth.SIMULATED), effort, figures);
     } finally {
       untouched = interruption.over();
     }
@@ -171,22 +182,23 @@ final class ReportCommand implements Subcommand {
   /** The files of a report, before they are written. */
   private record Written(Map<String, byte[]> files, String verdict, Verdict judged) {}
 
-  private static Written made(Path file, CheckResult check, ReportStudy.Effort effort)
+  private static Written made(
+      Path file, CheckResult check, ReportStudy.Effort effort, FigureText figures)
       throws IOException, UnusableChoice {
-    List<String> stamp = Stamp.of(file, ReseatCommand.version(), effort.seed());
+    List<String> stamp = Stamp.of(file, effort.seed());
     Map<String, byte[]> files = new LinkedHashMap<>();
     Page page;
     if (check instanceof SeatedCheck seated) {
       ReportStudy study = study(seated, effort);
-      ReportPictures pictures = ReportPictures.of(study);
-      page = ReportPage.of(study, pictures, stamp);
+      ReportPictures pictures = ReportPictures.of(study, pictureUnits(figures));
+      page = ReportPage.of(study, pictures, stamp, figures, List.of());
       files.putAll(CheckTables.of(study));
       files.put("remount.json", utf8(RemountJson.of(study.remount())));
       study
           .interchange()
           .ifPresent(i -> files.put("interchange.json", utf8(InterchangeJson.of(i, findings(check, i)))));
     } else {
-      page = ReportPage.of(check, stamp);
+      page = ReportPage.of(check, stamp, figures, List.of());
     }
     files.put("check.json", utf8(CheckJson.of(check)));
     files.put("report.html", utf8(PageWriter.html(page)));
@@ -236,11 +248,17 @@ final class ReportCommand implements Subcommand {
     if (name.startsWith(RESPONSE)) {
       return response(given, design.get().design(), name.substring(RESPONSE.length()), target, out, err);
     }
-    ReportPictures pictures = ReportPictures.of(seated);
+    PictureUnits units = pictureUnits(ScreenChoices.of(given, design.get().inInches()).figures());
+    ReportPictures pictures = ReportPictures.of(seated, units);
     if (pictures.named(name).isEmpty()) {
-      pictures = ReportPictures.of(study(seated, effort));
+      pictures = ReportPictures.of(study(seated, effort), units);
     }
     return written(given, target).write(name, pictures, out, err);
+  }
+
+  /** An axis has one scale; where both systems are asked for it is the metric one. */
+  private static PictureUnits pictureUnits(FigureText figures) {
+    return figures.system() == UnitSystem.INCH ? PictureUnits.INCH : PictureUnits.METRIC;
   }
 
   private static OnePicture written(ParseResult given, Path target) {

@@ -62,7 +62,10 @@ final class ShopsheetCommand implements Subcommand {
             .description("folder to write; needed unless --json is given")
             .build());
     spec.addOption(
-        Options.text(UNITS, "mm|inch", "units that come first; those that the file uses more"));
+        Options.text(
+            UNITS,
+            "mm|inch|both",
+            "units of the papers; both, those that the file uses more first. Drawings give both"));
     spec.addOption(
         Options.several(BALL, "SIZE", "diameter of a gauge ball you own; takes the file's place"));
     spec.addOption(
@@ -99,10 +102,11 @@ final class ShopsheetCommand implements Subcommand {
     String word = given.matchedOptionValue(UNITS, "");
     return switch (word) {
       case "" -> new ShopUnits(inInches);
-      case "mm" -> new ShopUnits(false);
-      case "inch" -> new ShopUnits(true);
+      case "both" -> new ShopUnits(inInches, true);
+      case "mm" -> new ShopUnits(false, false);
+      case "inch" -> new ShopUnits(true, false);
       default ->
-          throw new UnusableChoice(UNITS + ": found '" + word + "'; allowed is mm or inch", null);
+          throw new UnusableChoice(UNITS + ": found '" + word + "'; allowed are mm, inch and both", null);
     };
   }
 
@@ -170,7 +174,7 @@ final class ShopsheetCommand implements Subcommand {
   }
 
   private static List<String> stamp(Path file) throws IOException {
-    return Stamp.of(file, ReseatCommand.version());
+    return Stamp.of(file);
   }
 
   private static void write(

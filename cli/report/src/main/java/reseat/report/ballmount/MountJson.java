@@ -45,7 +45,7 @@ public final class MountJson {
   }
 
   private String text() {
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(design.title());
     FindingsJson.verdict(json, result.findings());
     stud();

@@ -35,7 +35,7 @@ public final class CheckJson {
    */
   public static String of(CheckResult result) {
     JsonWriter json = new JsonWriter();
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(result.design().title());
     FindingsJson.verdict(json, result.findings());
     constraint(json, result.constraint());

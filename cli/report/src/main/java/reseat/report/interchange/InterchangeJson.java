@@ -59,7 +59,7 @@ public final class InterchangeJson {
   }
 
   private String text() {
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(design.title());
     FindingsJson.verdict(json, findings);
     json.key("posts").value(result.plan().posts());

@@ -24,26 +24,24 @@ public final class Stamp {
    * Makes the lines of a stamp.
    *
    * @param file the design file
-   * @param version version of the program
    * @param seed seed of all luck
    * @return lines of text
    * @throws IOException if the file cannot be read
    */
-  public static List<String> of(Path file, String version, long seed) throws IOException {
+  public static List<String> of(Path file, long seed) throws IOException {
     return List.of(
-        origin("Design file ", file), "Made by reseat " + version + ", seed " + seed + ".");
+        origin("Design file ", file), madeBy(", seed " + seed));
   }
 
   /**
    * Makes the lines of a stamp of what depends on no luck.
    *
    * @param file the design file
-   * @param version version of the program
    * @return lines of text
    * @throws IOException if the file cannot be read
    */
-  public static List<String> of(Path file, String version) throws IOException {
-    return List.of(origin("Design file ", file), "Made by reseat " + version + ".");
+  public static List<String> of(Path file) throws IOException {
+    return List.of(origin("Design file ", file), madeBy(""));
   }
 
   /**
@@ -51,18 +49,29 @@ public final class Stamp {
    *
    * @param readings the file of readings
    * @param others further files that went into it, each with what it is
-   * @param version version of the program
    * @return lines of text
    * @throws IOException if a file cannot be read
    */
-  public static List<String> ofReadings(Path readings, Map<Path, String> others, String version)
+  public static List<String> ofReadings(Path readings, Map<Path, String> others)
       throws IOException {
     List<String> lines = new ArrayList<>(List.of(origin("Readings ", readings)));
     for (Map.Entry<Path, String> other : others.entrySet()) {
       lines.add(origin(other.getValue() + " ", other.getKey()));
     }
-    lines.add("Made by reseat " + version + ".");
+    lines.add(madeBy(""));
     return lines;
+  }
+
+  /** The versions on which every figure of a page rests. */
+  private static String madeBy(String seed) {
+    return "Made by reseat "
+        + Versions.program()
+        + ", materials table "
+        + Versions.catalog()
+        + ", physics "
+        + Versions.physics()
+        + seed
+        + ".";
   }
 
   private static String origin(String what, Path file) throws IOException {

@@ -44,7 +44,7 @@ public final class ReadingsJson {
   }
 
   private String text() {
-    json.beginObject();
+    json.beginDocument();
     json.key("file").value(analysis.series().source());
     json.key("mounts").value(analysis.series().mounts());
     json.key("rows_without_readings").value(analysis.series().notMade());

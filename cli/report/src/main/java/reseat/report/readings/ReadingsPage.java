@@ -75,8 +75,10 @@ public final class ReadingsPage {
         report.verdict(),
         tone(report),
         keys(report),
-        pictures.figure(PictureKind.READINGS),
+        List.of(),
         changes(report),
+        List.of(),
+        pictures.figure(PictureKind.READINGS),
         sections,
         stamp);
   }

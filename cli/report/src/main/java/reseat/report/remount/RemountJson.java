@@ -41,7 +41,7 @@ public final class RemountJson {
   }
 
   private String text() {
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(design.title());
     FindingsJson.verdict(json, study.check().findings());
     json.key("mounts").value(scatter.plan().mounts());

@@ -33,7 +33,7 @@ public final class SizeJson {
 
   private String text() {
     SizingSpace space = study.plan().space();
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(space.file().unaltered().design().map(d -> d.title()).orElse(""));
     json.key("rank_by").value(study.plan().wish().rankBy().word());
     json.key("candidates").value(study.judged());

@@ -166,7 +166,7 @@ public final class SweepPicture {
     // An axis only scales; a thermometer that begins elsewhere is drawn from absolute zero.
     Optional<Unit> unit = SweepUnits.ofAxis(axis, system).map(u -> u.hasOffset() ? UnitCatalog.KELVIN : u);
     return new AxisQuantity(
-        axis.key().path(),
+        KeyWords.of(axis.key().path()),
         unit.map(Unit::symbol).map(s -> s.equals("°") ? "deg" : s).orElse(""),
         unit.map(u -> u.toSi(1)).orElse(1.0));
   }

@@ -32,7 +32,7 @@ public final class SweepTables {
    * @return a whole JSON text
    */
   public static String json(SweepStudy study, String title) {
-    JsonWriter json = new JsonWriter().beginObject();
+    JsonWriter json = new JsonWriter().beginDocument();
     json.key("title").value(title);
     json.key("verdict").value(VerdictWords.key(study.best()));
     json.key("mounts").value(study.plan().mounts());

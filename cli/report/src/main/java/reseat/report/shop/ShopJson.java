@@ -37,7 +37,7 @@ public final class ShopJson {
   }
 
   private String text(Map<String, Double> rises) {
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(study.design().title());
     FindingsJson.verdict(json, study.check().findings());
     json.key("gauge").beginArray();
