@@ -7,8 +7,6 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.designfile.BallMountFile;
-import reseat.designfile.DesignProblem;
 import reseat.report.ballmount.MountJson;
 import reseat.report.ballmount.MountPictures;
 import reseat.report.ballmount.MountText;
@@ -72,11 +70,7 @@ final class MountCommand implements FileCommand {
   }
 
   private static Optional<MountResult> look(Path file, PrintWriter err) throws IOException {
-    BallMountFile read = BallMountFile.read(file);
-    for (DesignProblem problem : read.problems()) {
-      err.println(problem.oneLine(file.toString()));
-    }
-    return read.design().map(MountStudy::run);
+    return DesignInput.readMount(file, err).map(MountStudy::run);
   }
 
   private static int picture(ParseResult given, Path file, PrintWriter out, PrintWriter err)

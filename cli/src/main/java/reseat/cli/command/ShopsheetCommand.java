@@ -16,7 +16,6 @@ import reseat.design.CouplingDesign;
 import reseat.design.ShopFloor;
 import reseat.design.Support;
 import reseat.designfile.BallMountFile;
-import reseat.designfile.DesignProblem;
 import reseat.designfile.PrevailingUnits;
 import reseat.report.ballmount.MountJson;
 import reseat.report.ballmount.MountPapers;
@@ -148,14 +147,11 @@ final class ShopsheetCommand implements Subcommand {
         throw new UnusableChoice(option + ": is for a whole coupling; leave it out here", null);
       }
     }
-    BallMountFile read = BallMountFile.read(file);
-    for (DesignProblem problem : read.problems()) {
-      err.println(problem.oneLine(file.toString()));
-    }
-    if (read.design().isEmpty()) {
+    Optional<BallMountFile> read = DesignInput.readMount(file, err);
+    if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    MountResult result = MountStudy.run(read.design().get());
+    MountResult result = MountStudy.run(read.get());
     if (folder != null) {
       write(folder, MountPapers.of(result, stamp(file), units), given, out);
     }
