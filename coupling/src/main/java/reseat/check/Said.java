@@ -317,7 +317,7 @@ public enum Said {
   SEATING_NOT_LOOKED_AT,
   /** Holders that do not fit their post: count of those, count of all. */
   HOLDERS_MISFIT,
-  /** Holders about their mean: n axis, length half-width (95 %), length wanted. */
+  /** Holders about their mean: n axis, length half-width, length wanted, n coverage as written. */
   HOLDERS_APART,
   /** Cause that gives most of the scatter: n axis, t cause, share. */
   MOSTLY_FROM,

@@ -26,6 +26,7 @@ public record Targets(
   /** Refuses factors that no design can meet. */
   public Targets {
     Objects.requireNonNull(repeatability, "repeatability of targets must be given, found null");
+    Objects.requireNonNull(coverage, "coverage of targets must be given, found null");
     if (!(liftOffFactor >= 1) || Double.isInfinite(liftOffFactor)) {
       throw new IllegalArgumentException(
           "the lift-off factor asked for must be at least 1, found "

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.check.Depth;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.check.Verdict;
@@ -56,7 +57,7 @@ class CandidateJudgementTest {
   }
 
   private static CheckResult whole(CouplingDesign design) {
-    return CheckStudy.run(design);
+    return CheckStudy.run(StatedDesign.of(design), Depth.CLOSED_FORM);
   }
 
   private static Judgement judged(CouplingDesign design) {
@@ -88,8 +89,13 @@ class CandidateJudgementTest {
 
   private static void usesWhatTheWholeCheckTells(CouplingDesign design) {
     Judgement j = judged(design);
-    assertThat(j.holds()).isTrue();
-    Finding nearest = nearest(whole(design).findings());
+    CheckResult whole = whole(design);
+    assertThat(j.verdict()).isEqualTo(whole.verdict());
+    assertThat(whole.findings())
+        .filteredOn(f -> f.judged() == Judged.DECIDE)
+        .extracting(f -> f.check().words())
+        .matches(all -> all.isEmpty() ? j.decide().isEmpty() : all.contains(j.decide()));
+    Finding nearest = nearest(whole.findings());
     assertThat(j.check()).isEqualTo(nearest.check().words());
     assertThat(j.used()).isCloseTo(part(nearest), within(1e-9));
   }
@@ -162,8 +168,11 @@ class CandidateJudgementTest {
       double mu = factor * limit;
       Friction friction = new Friction(mu, mu, mu, "supposed");
       Judgement j = CandidateCheck.of(pulled.toBuilder().friction(friction).build(), close);
-      assertThat(j.holds()).as("%.3f of %.3f: %s", factor, limit, j).isEqualTo(factor < 1);
-      assertThat(factor > 1 ? j.check() : "self-seating").isEqualTo("self-seating");
+      // just below it the slide itself passes, and what hangs up are changes on the way
+      String what = "%.3f of %.3f: %s".formatted(factor, limit, j);
+      assertThat(j.verdict() == Verdict.FAILS && j.check().equals("self-seating"))
+          .as(what)
+          .isEqualTo(factor > 1);
     }
   }
 

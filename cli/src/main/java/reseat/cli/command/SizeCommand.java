@@ -167,7 +167,7 @@ final class SizeCommand implements Subcommand {
     }
     write(new ResultFiles(given), study, err);
     out.print(given.hasMatchedOption("--json") ? SizeJson.of(study) : SizeText.of(study));
-    return study.holding() > 0 ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(study.verdict());
   }
 
   /** Judges all candidates; false if it was stopped. */

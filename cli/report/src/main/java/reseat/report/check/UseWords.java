@@ -52,7 +52,8 @@ final class UseWords {
       case HOLDERS_MISFIT ->
           s.amount(0) + " of " + s.amount(1) + " holders do not fit their post.";
       case HOLDERS_APART ->
-          "95 % of the holders stand within ± "
+          s.name(3)
+              + " of the holders: within ± "
               + s.amount(1)
               + " of their mean along "
               + s.name(0)

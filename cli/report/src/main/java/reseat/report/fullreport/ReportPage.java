@@ -128,11 +128,11 @@ public final class ReportPage {
     CouplingDesign d = check.design();
     List<Page.KeyFigure> figures = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
-      double band = study.remount().scatter().toolPoint().band().component(k);
+      double band = study.remount().scatter().toolPoint().covered().component(k);
       double target = d.targets().repeatability().limit(k);
       figures.add(
           new Page.KeyFigure(
-              "Repeatability along " + d.axes().axis(k).name() + ", 95 % of mounts",
+              "Repeatability along " + d.axes().axis(k).name() + ", " + d.targets().coverage().written(),
               "± " + Shown.small(band),
               Double.isInfinite(target) ? "no target given" : "wanted ± " + Shown.small(target),
               Double.isInfinite(target)

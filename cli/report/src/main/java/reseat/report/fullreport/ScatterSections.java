@@ -37,7 +37,7 @@ public final class ScatterSections {
     List<Page.Row> rows = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
       double target = d.targets().repeatability().limit(k);
-      double band = r.toolPoint().band().component(k);
+      double band = r.toolPoint().covered().component(k);
       rows.add(
           new Page.Row(
               List.of(
@@ -52,7 +52,9 @@ public final class ScatterSections {
         new Page.Table(
             "Repeatability of the tool point: one holder returning to its seats",
             List.of(
-                "axis", "95 % of mounts within", "standard deviation, µm", "range, µm", "wanted"),
+                "axis",
+                "within, " + d.targets().coverage().written(),
+                "standard deviation, µm", "range, µm", "wanted"),
             rows));
     List<Page.Row> causes = new ArrayList<>();
     for (CauseShares.Share s : study.remount().causes().orElseThrow().causes()) {

@@ -116,7 +116,7 @@ public final class InterchangeText {
     }
     String wanted = "± " + Shown.small(study.wish().within());
     return missed.length() == 0
-        ? "95 % of them stand within " + wanted + " of their mean."
+        ? study.design().targets().coverage().written() + " of them: within " + wanted + " of their mean."
         : "they spread beyond " + wanted + " along " + missed + ".";
   }
 
@@ -165,14 +165,15 @@ public final class InterchangeText {
   }
 
   private void spread(StringBuilder out) {
+    String share = study.design().targets().coverage().written();
     Vec3 worst = study.stack().sum(LinearStack.BETWEEN_HOLDERS).worstCase();
     TextTable table =
-        new TextTable("lllll", "axis", "± 95 %", "s", "worst case", "range of five holders");
+        new TextTable("lllll", "axis", "± " + share, "s", "worst case", "range of five holders");
     for (int k = 0; k < 3; k++) {
       double s = result.own().deviation().component(k);
       table.row(
           axis(k),
-          "± " + Shown.small(result.own().band().component(k)),
+          "± " + Shown.small(result.own().covered().component(k)),
           Shown.small(s),
           "± " + Shown.small(worst.component(k)),
           Shown.small(InterchangeScatter.expectedRange(FEW) * s));
@@ -182,7 +183,9 @@ public final class InterchangeText {
         .append(
             Paragraph.of(
                 "  ",
-                "± 95 %: half-width about the mean that holds 95 % of the holders. Worst case: every"
+                "± "
+                    + share
+                    + ": half-width about the mean that holds so many of the holders. Worst case: every"
                     + " tolerance at its limit. Range of five holders: first to last, on average."));
   }
 

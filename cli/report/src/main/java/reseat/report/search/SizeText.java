@@ -71,13 +71,20 @@ public final class SizeText {
         study.plan().parts() > 1
             ? " (part " + study.plan().part() + " of " + study.plan().parts() + ")"
             : "";
-    return (study.holding() > 0 ? "FOUND: " : "NONE: ")
-        + study.holding()
-        + " of "
-        + study.judged()
-        + " candidates"
-        + of
-        + " fail no check.";
+    String counts =
+        study.holding()
+            + " of "
+            + study.judged()
+            + " candidates"
+            + of
+            + " hold, "
+            + study.undecided()
+            + " need a decision.";
+    return switch (study.verdict()) {
+      case HOLDS -> "FOUND: " + counts;
+      case UNDECIDED -> "NEEDS A DECISION: " + counts;
+      case FAILS -> "NONE: " + counts;
+    };
   }
 
   /** Last name of each key without what its values tell anyway. */
@@ -187,6 +194,9 @@ public final class SizeText {
 
   private void pareto(StringBuilder out) {
     List<Candidate> all = study.pareto();
+    if (all.isEmpty()) {
+      return;
+    }
     out.append("\nNot beaten in repeatability, stiffness, pressure and size at once: ")
         .append(all.size())
         .append(" candidates; the ends are\n");
