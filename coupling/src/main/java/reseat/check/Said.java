@@ -327,6 +327,10 @@ public enum Said {
   UNUSUAL_VALUE,
   /** Mend the value, or accept it in the file: n how. */
   MEND_OR_ACCEPT,
+  /** A result rests on what is not stated: n key, n value, n source, share. */
+  RESTS_ON,
+  /** State it in the file: n key. */
+  STATE_IT,
   /** An acceptance applies to nothing: n check, n place. */
   ACCEPTANCE_UNUSED,
   /** An acceptance lapsed: amounts found and accepted. */

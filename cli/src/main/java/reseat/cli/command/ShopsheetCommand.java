@@ -66,6 +66,7 @@ final class ShopsheetCommand implements Subcommand {
     spec.addOption(
         Options.several(
             RAISE, "BALL=HEIGHT", "by how much to raise a ball, such as \"front=12 um\""));
+    CheckCommand.describeStrict(spec);
     spec.addOption(Options.flag(FORCE, "replace papers that were filled in or changed since"));
     spec.addOption(Options.flag(JSON, "print the numbers of the papers as JSON, SI units"));
   }
@@ -118,7 +119,11 @@ final class ShopsheetCommand implements Subcommand {
             file,
             "reseat shopsheet: ",
             new JudgedDesign.Output(
-                ScreenChoices.of(file), given.hasMatchedOption(JSON), out, err));
+                ScreenChoices.of(file),
+                given.hasMatchedOption(JSON),
+                given.hasMatchedOption(CheckCommand.STRICT),
+                out,
+                err));
     if (judged.seated().isEmpty()) {
       return judged.code();
     }

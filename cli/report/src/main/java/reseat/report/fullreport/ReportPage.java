@@ -58,7 +58,7 @@ public final class ReportPage {
     if (!curves.isEmpty()) {
       sections.add(new Page.Section("curves", "More preload, another ball", curves));
     }
-    sections.addAll(ClosingSections.all());
+    sections.addAll(ClosingSections.all(check));
     return new Page(
         title(check.design()),
         verdict(check),
@@ -81,7 +81,7 @@ public final class ReportPage {
     List<Page.Section> sections = new ArrayList<>();
     sections.add(DesignSections.inputs(check.design()));
     sections.add(DesignSections.checks(check));
-    sections.addAll(ClosingSections.all());
+    sections.addAll(ClosingSections.all(check));
     return new Page(
         title(check.design()),
         verdict(check),
