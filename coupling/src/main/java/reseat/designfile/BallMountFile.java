@@ -110,6 +110,10 @@ public record BallMountFile(
     if (design.isEmpty() || problems.hasErrors()) {
       return new BallMountFile(problems.sorted());
     }
+    AcceptedPlaces.of(design.get()).check(accepted, problems.written().keySet(), problems);
+    if (problems.hasErrors()) {
+      return new BallMountFile(problems.sorted());
+    }
     List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
     DesignFile.warn(doubts, accepted, problems);
     return new BallMountFile(

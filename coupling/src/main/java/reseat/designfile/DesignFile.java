@@ -138,6 +138,10 @@ public record DesignFile(
     if (design.isEmpty() || problems.hasErrors()) {
       return new DesignFile(problems.sorted());
     }
+    AcceptedPlaces.of(design.get()).check(accepted, problems.written().keySet(), problems);
+    if (problems.hasErrors()) {
+      return new DesignFile(problems.sorted());
+    }
     List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
     warn(doubts, accepted, problems);
     return new DesignFile(

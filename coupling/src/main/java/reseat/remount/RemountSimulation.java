@@ -200,15 +200,16 @@ public final class RemountSimulation {
         Comparator.comparingLong(RemountScatter.Failure::count)
             .reversed()
             .thenComparing(RemountScatter.Failure::words));
-    VectorScatter shift = t.shift.scatter();
+    double share = model.design().targets().coverage().share();
+    VectorScatter shift = t.shift.scatter(share);
     return new RemountScatter(
         plan,
         shift.count(),
         shift,
-        t.inCouplingAxes.scatter(),
-        t.rotation.scatter(),
-        t.afterCut.scatter(),
-        t.afterReclamp.scatter(),
+        t.inCouplingAxes.scatter(share),
+        t.rotation.scatter(share),
+        t.afterCut.scatter(share),
+        t.afterReclamp.scatter(share),
         failures);
   }
 

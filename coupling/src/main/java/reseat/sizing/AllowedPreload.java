@@ -3,6 +3,7 @@ package reseat.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.designfile.SizeWish;
@@ -53,7 +54,7 @@ public record AllowedPreload(
     for (int i = 0; i <= STEPS && start < 0; i++) {
       // 0, 1, -1, 2, -2 ... steps away from the design
       int step = i % 2 == 0 ? -i / 2 : (i + 1) / 2;
-      if (at(family, design, scale(step)).holds()) {
+      if (passes(at(family, design, scale(step)))) {
         start = step + STEPS / 2;
       }
     }
@@ -87,7 +88,7 @@ public record AllowedPreload(
 
   private static End end(DesignFamily family, CouplingDesign design, int from, int way) {
     int step = from;
-    while (Math.abs(step + way) <= STEPS / 2 && at(family, design, scale(step + way)).holds()) {
+    while (Math.abs(step + way) <= STEPS / 2 && passes(at(family, design, scale(step + way)))) {
       step += way;
     }
     if (Math.abs(step + way) > STEPS / 2) {
@@ -99,7 +100,7 @@ public record AllowedPreload(
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (good + bad) / 2;
       Judgement j = at(family, design, middle);
-      if (j.holds()) {
+      if (passes(j)) {
         good = middle;
       } else {
         bad = middle;
@@ -107,6 +108,10 @@ public record AllowedPreload(
       }
     }
     return new End(good, check);
+  }
+
+  private static boolean passes(Judgement j) {
+    return j.verdict() != Verdict.FAILS;
   }
 
   private static Judgement at(DesignFamily family, CouplingDesign design, double scale) {

@@ -9,6 +9,7 @@ import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.check.OrderedCheck;
 import reseat.check.StandingCoupling;
+import reseat.design.Acceptance;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Friction;
@@ -23,11 +24,12 @@ import reseat.remount.SelfSeating;
 import reseat.space.Vec3;
 
 /**
- * Takes a design through every check that can fail, the quick ones first, and stops at the first
- * that does.
+ * Takes a design through every check that judges, the quick ones first, and stops at the first that
+ * fails.
  *
- * <p>A design fails here if and only if a check of the whole study fails, or if it is softer or
- * larger than wanted. Which of several failing checks is told depends on the order: size,
+ * <p>A design fails here if and only if a check of the whole study fails that looks at tool changes
+ * by the closed form, or if it is softer or larger than wanted; and it needs a decision if and only
+ * if that study does. Gaps and doubts about the input are left to the study. Which of several failing checks is told depends on the order: size,
  * constraint, lift-off, pressure, the place of the load, stiffness, motion, seats, mounts, sliding
  * home.
  */
@@ -45,6 +47,7 @@ public final class CandidateCheck {
   private final CouplingDesign design;
   private final SizeWish wish;
   private String nearest = "";
+  private String decide = "";
   private double used;
 
   CandidateCheck(DesignFamily family, CouplingDesign design) {
@@ -61,7 +64,19 @@ public final class CandidateCheck {
    * @return how it stands
    */
   public static Judgement of(CouplingDesign design, SizeWish wish) {
-    return new DesignFamily(design, wish).judge(design);
+    return of(design, wish, List.of());
+  }
+
+  /**
+   * Judges a design whose file has taken decisions.
+   *
+   * @param design the design
+   * @param wish further limits
+   * @param accepted decisions that are taken
+   * @return how it stands
+   */
+  public static Judgement of(CouplingDesign design, SizeWish wish, List<Acceptance> accepted) {
+    return new DesignFamily(design, wish, accepted).judge(design);
   }
 
   Judgement judged() {
@@ -84,7 +99,7 @@ public final class CandidateCheck {
         new StandingCoupling(standing, family::limits, false, Depth.CLOSED_FORM);
     double stiffness = 0;
     double pressure = 0;
-    for (OrderedCheck check : OrderedCheck.thatCanFail()) {
+    for (OrderedCheck check : OrderedCheck.thatJudge()) {
       if (check == OrderedCheck.PRELOAD_SCATTER) {
         stiffness = stiffness(coupling);
         if (!keeps(CheckKind.STIFFNESS.words(), wish.leastStiffness(), stiffness)) {
@@ -94,7 +109,7 @@ public final class CandidateCheck {
       if (check == OrderedCheck.SELF_SEATING && surelySlidesHome()) {
         continue;
       }
-      List<Finding> found = check.of(coupling);
+      List<Finding> found = family.decided(check.of(coupling));
       if (!all(found)) {
         return Judgement.fails(nearest, used);
       }
@@ -107,6 +122,7 @@ public final class CandidateCheck {
     return new Judgement(
         nearest,
         used,
+        decide,
         Optional.of(
             new Merits(
                 repeatability(standing, coupling.preloadScatter(), design),
@@ -121,7 +137,7 @@ public final class CandidateCheck {
     double matters =
         Math.min(
             SelfSeating.GREATEST,
-            Math.max(friction.nominal(), friction.high() / Math.max(used, 0.1)));
+            Math.max(friction.high(), friction.high() / Math.max(used, 0.1)));
     boolean ring = design.supports().stream().anyMatch(s -> s.seat().isRing());
     return !ring
         && family.slides().surelyPass(design.standingLoad(), matters)
@@ -180,7 +196,11 @@ public final class CandidateCheck {
         used = part;
         return false;
       }
-      if (f.judged() != Judged.ADVICE && part > used && !NOT_MEASURED.contains(f.check())) {
+      if (f.judged() == Judged.DECIDE && decide.isEmpty()) {
+        decide = f.check().words();
+      }
+      boolean counts = f.judged() != Judged.ADVICE && f.judged() != Judged.ACCEPTED;
+      if (counts && part > used && !NOT_MEASURED.contains(f.check())) {
         nearest = f.check().words();
         used = part;
       }

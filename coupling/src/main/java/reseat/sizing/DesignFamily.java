@@ -1,8 +1,11 @@
 package reseat.sizing;
 
 import java.util.List;
+import reseat.check.AcceptedDecisions;
+import reseat.check.Finding;
 import reseat.check.StandingLimits;
 import reseat.contact.ContactLimits;
+import reseat.design.Acceptance;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.designfile.SizeWish;
@@ -25,6 +28,7 @@ public final class DesignFamily {
 
   private final CouplingDesign first;
   private final SizeWish wish;
+  private final List<Acceptance> accepted;
   private final double size;
   private ConstraintQuality constraint;
   private CouplingModel model;
@@ -38,8 +42,20 @@ public final class DesignFamily {
    * @param wish further limits
    */
   public DesignFamily(CouplingDesign first, SizeWish wish) {
+    this(first, wish, List.of());
+  }
+
+  /**
+   * Begins a family whose file has taken decisions.
+   *
+   * @param first a member
+   * @param wish further limits
+   * @param accepted decisions that are taken
+   */
+  public DesignFamily(CouplingDesign first, SizeWish wish, List<Acceptance> accepted) {
     this.first = first;
     this.wish = wish;
+    this.accepted = List.copyOf(accepted);
     size = sizeOf(first);
   }
 
@@ -69,6 +85,11 @@ public final class DesignFamily {
       radius = Math.max(radius, s.ball().radius());
     }
     return 2 * (design.couplingRadius() + radius);
+  }
+
+  /** Findings of a member with the decisions of the file laid over them. */
+  List<Finding> decided(List<Finding> found) {
+    return AcceptedDecisions.over(found, accepted, List.of());
   }
 
   SizeWish wish() {

@@ -1,6 +1,7 @@
 package reseat.sizing;
 
 import java.util.Optional;
+import reseat.check.Verdict;
 import reseat.designfile.SizeWish.RankBy;
 
 /**
@@ -9,15 +10,28 @@ import reseat.designfile.SizeWish.RankBy;
  * @param check words of the check whose limit is nearest; of a design that fails, the one that was
  *     found to fail first
  * @param used part of that limit that the design uses; infinite if no such part can be told
- * @param merits qualities of a design that keeps every limit; empty if it fails
+ * @param decide words of the check that a person has to decide about, the first that was met;
+ *     empty if there is none, or the design fails
+ * @param merits qualities of a design of which no check fails; empty if it fails
  */
-public record Judgement(String check, double used, Optional<Merits> merits) {
+public record Judgement(String check, double used, String decide, Optional<Merits> merits) {
 
   /** What stands for the check where the design is larger than wanted. */
   public static final String SIZE = "size";
 
   /** What stands for the check where the design has no state of rest. */
   public static final String DOES_NOT_STAND = "does not stand";
+
+  /**
+   * A design that keeps every limit, or fails.
+   *
+   * @param check words of the check whose limit is nearest, or that fails
+   * @param used part of that limit that the design uses
+   * @param merits qualities of a design that keeps every limit; empty if it fails
+   */
+  public Judgement(String check, double used, Optional<Merits> merits) {
+    this(check, used, "", merits);
+  }
 
   /**
    * A design that fails.
@@ -31,12 +45,24 @@ public record Judgement(String check, double used, Optional<Merits> merits) {
   }
 
   /**
-   * Says whether every limit is kept.
+   * Says whether every check holds, as one verdict says it.
    *
-   * @return true if no check fails
+   * @return true if no check fails and none is left to be decided
    */
   public boolean holds() {
-    return merits.isPresent();
+    return verdict() == Verdict.HOLDS;
+  }
+
+  /**
+   * Returns the verdict.
+   *
+   * @return what the checks come to
+   */
+  public Verdict verdict() {
+    if (merits.isEmpty()) {
+      return Verdict.FAILS;
+    }
+    return decide.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
   }
 
   /**

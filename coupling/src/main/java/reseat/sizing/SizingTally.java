@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import reseat.check.Verdict;
 import reseat.designfile.SizeWish.RankBy;
 
 /**
@@ -23,6 +24,8 @@ public final class SizingTally {
 
   private final RankBy rule;
   private final List<Candidate> best = new ArrayList<>();
+  private final List<Candidate> undecided = new ArrayList<>();
+  private final Map<String, Miss> decisions = new LinkedHashMap<>();
   private final ParetoSet pareto = new ParetoSet();
   private final Map<String, Miss> misses = new LinkedHashMap<>();
   private final List<Candidate> sample = new ArrayList<>();
@@ -40,10 +43,10 @@ public final class SizingTally {
   }
 
   /**
-   * Why candidates fail.
+   * Why candidates fail, or need a decision.
    *
-   * @param check the check that fails first
-   * @param count how many fail by it
+   * @param check the check that fails or is to be decided first
+   * @param count how many by it
    * @param nearest the one of them that exceeds its limit least
    */
   public record Miss(String check, long count, Candidate nearest) {}
@@ -55,11 +58,17 @@ public final class SizingTally {
    */
   public void add(Candidate c) {
     judged++;
-    if (!c.judgement().holds()) {
-      misses.merge(c.judgement().check(), new Miss(c.judgement().check(), 1, c), SizingTally::join);
+    Judgement j = c.judgement();
+    if (j.verdict() == Verdict.FAILS) {
+      misses.merge(j.check(), new Miss(j.check(), 1, c), SizingTally::join);
       return;
     }
-    rank(c);
+    if (j.verdict() == Verdict.UNDECIDED) {
+      decisions.merge(j.decide(), new Miss(j.decide(), 1, c), SizingTally::join);
+      rank(undecided, c);
+      return;
+    }
+    rank(best, c);
     pareto.offer(c);
     if (holding % stride == 0) {
       sample.add(c);
@@ -86,7 +95,7 @@ public final class SizingTally {
     stride *= 2;
   }
 
-  private void rank(Candidate c) {
+  private void rank(List<Candidate> best, Candidate c) {
     for (int i = 0; i < best.size(); i++) {
       if (best.get(i).kind() == c.kind()) {
         if (!before(c, best.get(i))) {
@@ -123,7 +132,7 @@ public final class SizingTally {
   /**
    * Returns how many of them keep every limit.
    *
-   * @return the number
+   * @return the number, those that need a decision not among them
    */
   public long holding() {
     return holding;
@@ -136,6 +145,24 @@ public final class SizingTally {
    */
   public List<Candidate> best() {
     return List.copyOf(best);
+  }
+
+  /**
+   * Returns the ranking of those that need a decision.
+   *
+   * @return the best candidate of each of the {@value #BEST} best kinds, best first
+   */
+  public List<Candidate> undecided() {
+    return List.copyOf(undecided);
+  }
+
+  /**
+   * Returns what a person has to decide about in those that need it.
+   *
+   * @return one entry for each check, most frequent first
+   */
+  public List<Miss> decisions() {
+    return sorted(decisions);
   }
 
   /**
@@ -153,6 +180,10 @@ public final class SizingTally {
    * @return one entry for each check, most frequent first
    */
   public List<Miss> misses() {
+    return sorted(misses);
+  }
+
+  private static List<Miss> sorted(Map<String, Miss> misses) {
     List<Miss> sorted = new ArrayList<>(misses.values());
     sorted.sort(
         (a, b) ->

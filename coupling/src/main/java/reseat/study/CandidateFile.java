@@ -14,9 +14,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
+import reseat.check.Verdict;
 import reseat.sizing.Candidate;
 import reseat.sizing.Judgement;
 import reseat.sizing.Merits;
@@ -31,13 +33,13 @@ import reseat.units.PrintedNumber;
  */
 public final class CandidateFile implements Closeable {
 
-  private static final int FIXED = 8;
+  private static final int FIXED = 9;
 
   /** No share, size or stiffness of a candidate that holds is beyond this, in SI. */
   private static final double LARGEST = 1e15;
 
   private static final String COLUMNS =
-      "number,verdict,check,used,repeatability,stiffness [N/m],pressure,size [m]";
+      "number,verdict,check,used,decide,repeatability,stiffness [N/m],pressure,size [m]";
 
   private final SizingSpace space;
   private final Writer out;
@@ -122,10 +124,14 @@ public final class CandidateFile implements Closeable {
     Judgement j = c.judgement();
     out.write(
         c.number()
-            + (j.holds() ? ",holds," : ",fails,")
+            + ","
+            + word(j.verdict())
+            + ","
             + j.check()
             + ","
-            + PrintedNumber.shortest(j.used()));
+            + PrintedNumber.shortest(j.used())
+            + ","
+            + j.decide());
     Optional<Merits> m = j.merits();
     out.write(
         m.isEmpty()
@@ -142,6 +148,10 @@ public final class CandidateFile implements Closeable {
         (m.isEmpty() ? "" : ",")
             + CSVFormat.RFC4180.format(space.values(c.number()).toArray())
             + "\n");
+  }
+
+  private static String word(Verdict verdict) {
+    return verdict.name().toLowerCase(Locale.ROOT);
   }
 
   @Override
@@ -210,20 +220,24 @@ public final class CandidateFile implements Closeable {
       String[] cells = text.get().split(",", FIXED + 1);
       try {
         long number = Long.parseLong(cells[0]);
-        boolean holds = cells[1].equals("holds");
-        double used = number(cells[3], holds);
+        boolean stands = !cells[1].equals(word(Verdict.FAILS));
+        double used = number(cells[3], stands);
         Judgement j =
-            holds
+            stands
                 ? new Judgement(
                     cells[2],
                     used,
+                    cells[4],
                     Optional.of(
                         new Merits(
-                            number(cells[4], true),
                             number(cells[5], true),
                             number(cells[6], true),
-                            number(cells[7], true))))
+                            number(cells[7], true),
+                            number(cells[8], true))))
                 : Judgement.fails(cells[2], used);
+        if (!cells[1].equals(word(j.verdict()))) {
+          throw new NumberFormatException(cells[1]);
+        }
         return new Candidate(number, space.kind(number), j);
       } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
         throw new IllegalArgumentException(

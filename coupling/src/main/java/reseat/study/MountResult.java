@@ -5,6 +5,7 @@ import java.util.Optional;
 import reseat.check.Finding;
 import reseat.check.StudLoads;
 import reseat.check.Verdict;
+import reseat.design.AssumedValue;
 import reseat.design.BallMountDesign;
 import reseat.design.PivotDuty;
 import reseat.mount.AdjustingScrews;
@@ -28,6 +29,7 @@ import reseat.space.Matrix6;
  * @param comparison the thread beside another; empty if not asked for or a strength is not known
  * @param pivot state of the seat the ball turns in; empty without one
  * @param steps what to turn, screw by screw; empty without indicators
+ * @param assumed defaults that results rest on
  * @param findings what was found, worst first
  */
 public record MountResult(
@@ -40,6 +42,7 @@ public record MountResult(
     Optional<ThreadComparison> comparison,
     Optional<PivotState> pivot,
     List<AdjustingScrews.Step> steps,
+    List<AssumedValue> assumed,
     List<Finding> findings) {
 
   /**
@@ -63,6 +66,7 @@ public record MountResult(
   /** Copies the lists and puts the findings in order. */
   public MountResult {
     steps = List.copyOf(steps);
+    assumed = List.copyOf(assumed);
     findings = Finding.worstFirst(findings);
   }
 

@@ -3,6 +3,7 @@ package reseat.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.check.AcceptedDecisions;
 import reseat.check.BondCheck;
 import reseat.check.Finding;
 import reseat.check.LockNutCheck;
@@ -10,10 +11,14 @@ import reseat.check.PivotCheck;
 import reseat.check.StudLoads;
 import reseat.check.StudStressCheck;
 import reseat.check.ThreadCheck;
+import reseat.design.Acceptance;
 import reseat.design.AdjustmentTask;
+import reseat.design.AssumedValue;
 import reseat.design.BallMountDesign;
+import reseat.design.InputDoubt;
 import reseat.design.PivotDuty;
 import reseat.design.StudThread;
+import reseat.designfile.BallMountFile;
 import reseat.mount.FluidFilmPad;
 import reseat.mount.StudCompliance;
 import reseat.mount.ThreadComparison;
@@ -28,12 +33,32 @@ public final class MountStudy {
   private MountStudy() {}
 
   /**
-   * Looks at a mount.
+   * Looks at a mount built in code: nothing is doubted, accepted or assumed.
    *
    * @param design the mount
    * @return everything about it
    */
   public static MountResult run(BallMountDesign design) {
+    return run(design, List.of(), List.of(), List.of());
+  }
+
+  /**
+   * Looks at a mount as its file states it, with doubts about the input among the findings and the
+   * decisions of the file laid over them.
+   *
+   * @param file the file, free of errors
+   * @return everything about it
+   * @throws java.util.NoSuchElementException if the file has errors
+   */
+  public static MountResult run(BallMountFile file) {
+    return run(file.design().orElseThrow(), file.doubts(), file.accepted(), file.assumed());
+  }
+
+  private static MountResult run(
+      BallMountDesign design,
+      List<InputDoubt> doubts,
+      List<Acceptance> accepted,
+      List<AssumedValue> assumed) {
     StudLoads loads =
         new StudLoads(
             design.sustained(), List.of(new StudLoads.Peak("the peak load", design.peak())));
@@ -51,7 +76,8 @@ public final class MountStudy {
         strength.flatMap(s -> comparison(design, s)),
         pivot,
         design.adjustment().map(AdjustmentTask::steps).orElse(List.of()),
-        findings(design, loads, pivot));
+        assumed,
+        decided(findings(design, loads, pivot), doubts, accepted));
   }
 
   private static Optional<ThreadComparison> comparison(
@@ -100,6 +126,12 @@ public final class MountStudy {
         duty.seat().stickingStiffness(force),
         duty.seat().friction(force, duty.friction()),
         pad);
+  }
+
+  private static List<Finding> decided(
+      List<Finding> findings, List<InputDoubt> doubts, List<Acceptance> accepted) {
+    findings.addAll(AcceptedDecisions.doubts(doubts, accepted));
+    return AcceptedDecisions.over(findings, accepted, doubts);
   }
 
   private static List<Finding> findings(

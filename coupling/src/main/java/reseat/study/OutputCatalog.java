@@ -240,14 +240,15 @@ public final class OutputCatalog {
       outputs.add(
           Output.simulated(
               "scatter." + axes.axis(k).name(),
-              "half-width of 95 % of simulated tool changes along " + axes.axis(k).name(),
+              "half-width of simulated tool changes, at the coverage of the targets, along "
+                  + axes.axis(k).name(),
               QuantityKind.LENGTH,
               (check, scatter) ->
                   scatter == null || scatter.seated() < 2
                       ? Optional.empty()
                       : Optional.of(
                           OutputValue.atMost(
-                              scatter.toolPoint().band().component(k),
+                              scatter.toolPoint().covered().component(k),
                               check.design().targets().repeatability().limit(k)))));
     }
   }

@@ -83,7 +83,7 @@ public final class SizingSearch {
               : preloads.give(first, number);
       if (first == null && design.isPresent()) {
         first = design.get();
-        family = new DesignFamily(first, plan.wish());
+        family = new DesignFamily(first, plan.wish(), space.file().unaltered().accepted());
       }
       Judgement j = design.isPresent() ? family.judge(design.get()) : SizingSpace.cannotBeMade();
       judged.add(new Candidate(number, space.kind(number), j));

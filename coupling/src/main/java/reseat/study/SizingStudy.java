@@ -13,6 +13,7 @@ import reseat.check.Judged;
 import reseat.check.Measure;
 import reseat.check.Said;
 import reseat.check.Statement;
+import reseat.check.Verdict;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.designfile.Alteration;
@@ -33,21 +34,28 @@ import reseat.space.Vec3;
  *
  * @param plan the search
  * @param judged combinations judged
- * @param holding those that keep every limit
- * @param ranked the best of each kind, best first
+ * @param holding those that keep every limit, tool changes looked at by the closed form
+ * @param undecided those that need a decision, looked at likewise
+ * @param ranked the best of each kind, best first, each confirmed by the whole check with simulated
+ *     tool changes: designs that hold; if none does, designs that need a decision
+ * @param dropped designs of the ranking that the whole check did not confirm
  * @param refined the best found between the values, if it is better than all of them
  * @param pareto combinations that no other beats in repeatability, stiffness, pressure and size
  * @param sample some of the combinations that hold
+ * @param decisions what a person has to decide about in those that need it, most frequent first
  * @param misses why the others fail, most frequent first
  */
 public record SizingStudy(
     SizingPlan plan,
     long judged,
     long holding,
+    long undecided,
     List<Choice> ranked,
+    int dropped,
     Optional<Choice> refined,
     List<Candidate> pareto,
     List<Candidate> sample,
+    List<SizingTally.Miss> decisions,
     List<NearMiss> misses) {
 
   /** Tool changes simulated for each ranked design; their scatter is then good to about 4 %. */
@@ -61,6 +69,7 @@ public record SizingStudy(
     ranked = List.copyOf(ranked);
     pareto = List.copyOf(pareto);
     sample = List.copyOf(sample);
+    decisions = List.copyOf(decisions);
     misses = List.copyOf(misses);
   }
 
@@ -116,16 +125,41 @@ public record SizingStudy(
    * @throws InterruptedException if the thread is interrupted
    */
   public static SizingStudy of(SizingPlan plan, SizingTally tally) throws InterruptedException {
-    SizingSpace space = plan.space();
+    List<Choice> looked = choices(plan, tally.best());
+    List<Choice> ranked = of(Verdict.HOLDS, looked);
+    int dropped = looked.size() - ranked.size();
+    Optional<Choice> refined =
+        refined(plan, tally).filter(c -> c.check().verdict() == Verdict.HOLDS);
+    if (ranked.isEmpty() && refined.isEmpty()) {
+      List<Choice> second = new ArrayList<>(looked);
+      second.addAll(choices(plan, tally.undecided()));
+      ranked = of(Verdict.HOLDS, second);
+      ranked = ranked.isEmpty() ? of(Verdict.UNDECIDED, second) : ranked;
+    }
+    long undecided = tally.decisions().stream().mapToLong(SizingTally.Miss::count).sum();
     return new SizingStudy(
         plan,
         tally.judged(),
         tally.holding(),
-        each(plan, tally.best(), c -> choice(space, space.values(c.number()), c.judgement())),
-        refined(plan, tally),
+        undecided,
+        ranked,
+        dropped,
+        refined,
         tally.pareto(),
         tally.sample(),
+        tally.decisions(),
         each(plan, tally.misses(), m -> nearMiss(plan, m)));
+  }
+
+  private static List<Choice> choices(SizingPlan plan, List<Candidate> candidates)
+      throws InterruptedException {
+    SizingSpace space = plan.space();
+    return each(
+        plan, candidates, c -> choice(space, space.values(c.number()), c.judgement()));
+  }
+
+  private static List<Choice> of(Verdict verdict, List<Choice> looked) {
+    return looked.stream().filter(c -> c.check().verdict() == verdict).toList();
   }
 
   private static <T, R> List<R> each(SizingPlan plan, List<T> all, Function<T, R> work)
@@ -138,10 +172,19 @@ public record SizingStudy(
   /**
    * Returns the recommended design.
    *
-   * @return the refined one or else the first of the ranking; empty if none holds
+   * @return the refined one or else the first of the ranking; empty if every candidate fails
    */
   public Optional<Choice> winner() {
     return refined.isPresent() ? refined : ranked.stream().findFirst();
+  }
+
+  /**
+   * Returns the verdict of the search.
+   *
+   * @return that of the recommended design, by the whole check; fails if there is none
+   */
+  public Verdict verdict() {
+    return winner().map(c -> c.check().verdict()).orElse(Verdict.FAILS);
   }
 
   private static Optional<Choice> refined(SizingPlan plan, SizingTally tally)
@@ -189,7 +232,10 @@ public record SizingStudy(
         .file()
         .with(plan.space().alterations(values))
         .design()
-        .map(d -> CandidateCheck.of(d, plan.wish()))
+        .map(
+            d ->
+                CandidateCheck.of(
+                    d, plan.wish(), plan.space().file().unaltered().accepted()))
         .orElseGet(SizingSpace::cannotBeMade);
   }
 

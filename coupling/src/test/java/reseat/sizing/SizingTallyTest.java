@@ -101,6 +101,30 @@ class SizingTallyTest {
     assertThat(failing).isEqualTo(300 - tally.holding());
   }
 
+  @Test
+  void whatNeedsADecisionIsRankedApartFromWhatHolds() {
+    SizingTally tally = new SizingTally(RankBy.MARGIN);
+    Merits merits = new Merits(1, 1, 1, 1);
+    tally.add(new Candidate(0, 0, new Judgement("bond", 0.9, Optional.of(merits))));
+    tally.add(
+        new Candidate(1, 1, new Judgement("bond", 1.1, "self-seating", Optional.of(merits))));
+    tally.add(
+        new Candidate(2, 2, new Judgement("bond", 1.05, "self-seating", Optional.of(merits))));
+    tally.add(new Candidate(3, 3, Judgement.fails("lift-off", 2)));
+    assertThat(tally.holding()).isEqualTo(1);
+    assertThat(tally.best()).extracting(Candidate::number).containsExactly(0L);
+    assertThat(tally.undecided()).extracting(Candidate::number).containsExactly(2L, 1L);
+    assertThat(tally.decisions())
+        .singleElement()
+        .satisfies(
+            m -> {
+              assertThat(m.check()).isEqualTo("self-seating");
+              assertThat(m.count()).isEqualTo(2);
+            });
+    assertThat(tally.pareto()).extracting(Candidate::number).containsExactly(0L);
+    assertThat(tally.misses()).hasSize(1);
+  }
+
   private static Candidate failing(long number, String check, double used) {
     return new Candidate(number, 0, Judgement.fails(check, used));
   }

@@ -90,8 +90,13 @@ class CandidateJudgementTest {
 
   private static void usesWhatTheWholeCheckTells(CouplingDesign design) {
     Judgement j = judged(design);
-    assertThat(j.holds()).isTrue();
-    Finding nearest = nearest(whole(design).findings());
+    CheckResult whole = whole(design);
+    assertThat(j.verdict()).isEqualTo(whole.verdict());
+    assertThat(whole.findings())
+        .filteredOn(f -> f.judged() == Judged.DECIDE)
+        .extracting(f -> f.check().words())
+        .matches(all -> all.isEmpty() ? j.decide().isEmpty() : all.contains(j.decide()));
+    Finding nearest = nearest(whole.findings());
     assertThat(j.check()).isEqualTo(nearest.check().words());
     assertThat(j.used()).isCloseTo(part(nearest), within(1e-9));
   }
@@ -164,8 +169,10 @@ class CandidateJudgementTest {
       double mu = factor * limit;
       Friction friction = new Friction(mu, mu, mu, "supposed");
       Judgement j = CandidateCheck.of(pulled.toBuilder().friction(friction).build(), close);
-      assertThat(j.check().equals("self-seating"))
-          .as("%.3f of %.3f: %s", factor, limit, j)
+      // just below it the slide itself passes, and what hangs up are changes on the way
+      String what = "%.3f of %.3f: %s".formatted(factor, limit, j);
+      assertThat(j.verdict() == Verdict.FAILS && j.check().equals("self-seating"))
+          .as(what)
           .isEqualTo(factor > 1);
     }
   }

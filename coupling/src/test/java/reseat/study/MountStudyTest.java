@@ -17,7 +17,14 @@ import reseat.mount.ThreadComparison;
 /** One ball mount at a glance, against sums done by hand from its parts. */
 class MountStudyTest {
 
-  private static final String GOOD = Starter.BALL_MOUNT.text();
+  /** The example with a pad so small that friction of the pivot holds it out of line. */
+  private static final String GOOD =
+      Starter.BALL_MOUNT
+          .text()
+          .replace("pad_diameter = \"80 mm\"", "pad_diameter = \"40 mm\"")
+          .replace("film_stiffness = \"40 N/um\"", "film_stiffness = \"25 N/um\"")
+          .replace("tilt_stiffness = \"12 N·m/mrad\"", "tilt_stiffness = \"1.5 N·m/mrad\"")
+          .replace("height = \"5 um\"", "height = \"2 um\"");
 
   private static BallMountDesign design(String... changes) {
     String text = GOOD;

@@ -12,6 +12,7 @@ import reseat.report.check.CheckJson;
 import reseat.report.check.CheckText;
 import reseat.report.check.ExplainText;
 import reseat.report.form.Screen;
+import reseat.study.AssumedShares;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
 import reseat.study.SeatedCheck;
@@ -25,6 +26,7 @@ final class CheckCommand implements FileCommand {
   private static final String JSON = "--json";
   static final String STATICS = "--statics";
   private static final String EXPLAIN = "--explain";
+  static final String STRICT = "--strict";
 
   @Override
   public void describe(CommandSpec spec) {
@@ -34,11 +36,21 @@ final class CheckCommand implements FileCommand {
                 + " error motion, tool changes, and what to change where a limit is broken.");
     spec.addPositional(Options.file("design file (see 'reseat starter')"));
     spec.addOption(Options.flag(STATICS, "look at the statics alone, not at tool changes"));
+    describeStrict(spec);
     ScreenChoices.describe(spec);
     spec.addOption(
         Options.text(
             EXPLAIN, "KEY", "tell one figure in full: formula, inputs, source, what is assumed"));
     spec.addOption(Options.flag(JSON, "print the result as JSON, SI units"));
+  }
+
+  /** The option that asks for a decision on what results rest on and the file does not state. */
+  static void describeStrict(CommandSpec spec) {
+    spec.addOption(
+        Options.flag(
+            STRICT,
+            "ask for a decision on every assumption that carries more than a tenth of a deciding"
+                + " figure; it is taken by stating the value"));
   }
 
   @Override
@@ -79,7 +91,9 @@ final class CheckCommand implements FileCommand {
     }
     try {
       Screen screen = ScreenChoices.of(given, design.get().inInches());
-      CheckResult result = CheckStudy.run(design.get(), depth);
+      CheckResult found = CheckStudy.run(design.get(), depth);
+      boolean strict = given != null && given.hasMatchedOption(STRICT);
+      CheckResult result = strict ? AssumedShares.strict(found) : found;
       boolean json = given != null && given.hasMatchedOption(JSON);
       out.print(json ? CheckJson.of(result) : CheckText.of(result, file.toString(), screen));
       return ExitCode.of(result.verdict());

@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.design.Coverage;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.study.AcceptanceStudy;
+import reseat.units.PrintedNumber;
 import reseat.units.QuantityFormat;
 import reseat.units.Unit;
 
@@ -67,17 +69,23 @@ final class DesignPlan {
             + file
             + (design.title().isBlank() ? "" : " (" + design.title() + ")")
             + "; expected scatter: as simulated, but at least two thirds of the target.");
+    Coverage coverage = design.targets().coverage();
+    double within = AcceptanceStudy.within(coverage);
     List<String> wanted = new ArrayList<>();
     for (Map.Entry<String, Double> target : AcceptanceStudy.targets(design).entrySet()) {
-      double width = AcceptanceStudy.WITHIN_95 * target.getValue();
+      double width = within * target.getValue();
       wanted.add(
           target.getKey() + " \u00b1" + QuantityFormat.significant(width, unit, 2));
     }
     if (!wanted.isEmpty()) {
       sources.add(
-          "Wanted of it, for 95 % of the mounts: "
+          "Wanted of it, for "
+              + coverage.written()
+              + (coverage.isLargest() ? " mounts: " : " of the mounts: ")
               + String.join(", ", wanted)
-              + "; the true s may be that half-width over 1.96.");
+              + "; the true s may be that half-width over "
+              + PrintedNumber.shortest(within)
+              + ".");
     }
     return sources;
   }

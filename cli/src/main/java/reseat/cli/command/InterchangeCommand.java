@@ -64,7 +64,7 @@ final class InterchangeCommand implements FileCommand {
         Options.text(
             "--within",
             "LENGTH",
-            "half-width about their mean within which 95 %% of the holders are wanted along every"
+            "half-width about their mean within which the holders are wanted (at the coverage of the targets) along every"
                 + " machine axis, such as \"10 um\"; adds the cheapest tolerances for it"));
     spec.addOption(
         Options.value(

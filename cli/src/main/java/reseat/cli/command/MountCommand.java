@@ -1,5 +1,6 @@
 package reseat.cli.command;
 
+import reseat.designfile.BallMountFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -7,8 +8,6 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.designfile.BallMountFile;
-import reseat.designfile.DesignProblem;
 import reseat.report.ballmount.MountJson;
 import reseat.report.ballmount.MountPictures;
 import reseat.report.ballmount.MountText;
@@ -64,10 +63,11 @@ final class MountCommand implements FileCommand {
 
   private static int mount(Path file, ParseResult given, PrintWriter out, PrintWriter err)
       throws IOException {
-    BallMountFile read = read(file, err);
-    if (read.design().isEmpty()) {
+    Optional<BallMountFile> found = read(file, err);
+    if (found.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
+    BallMountFile read = found.get();
     Screen screen;
     try {
       screen = ScreenChoices.of(given, read.inInches());
@@ -75,7 +75,7 @@ final class MountCommand implements FileCommand {
       err.println("reseat mount: " + e.getMessage());
       return ExitCode.BAD_INPUT;
     }
-    MountResult result = MountStudy.run(read.design().get());
+    MountResult result = MountStudy.run(read);
     boolean json = given != null && given.hasMatchedOption(JSON);
     out.print(
         json
@@ -84,12 +84,8 @@ final class MountCommand implements FileCommand {
     return ExitCode.of(result.verdict());
   }
 
-  private static BallMountFile read(Path file, PrintWriter err) throws IOException {
-    BallMountFile read = BallMountFile.read(file);
-    for (DesignProblem problem : read.problems()) {
-      err.println(problem.oneLine(file.toString()));
-    }
-    return read;
+  private static Optional<BallMountFile> read(Path file, PrintWriter err) throws IOException {
+    return DesignInput.readMount(file, err);
   }
 
   private static int picture(ParseResult given, Path file, PrintWriter out, PrintWriter err)
@@ -99,7 +95,7 @@ final class MountCommand implements FileCommand {
       err.println("reseat mount: --picture needs --output FILE, the file to write");
       return ExitCode.BAD_INPUT;
     }
-    Optional<MountResult> looked = read(file, err).design().map(MountStudy::run);
+    Optional<MountResult> looked = read(file, err).map(MountStudy::run);
     if (looked.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }

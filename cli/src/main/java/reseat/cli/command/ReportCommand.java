@@ -35,6 +35,7 @@ import reseat.report.page.Stamp;
 import reseat.report.remount.RemountJson;
 import reseat.report.remount.ResponsePicture;
 import reseat.study.CheckResult;
+import reseat.study.AssumedShares;
 import reseat.study.CheckStudy;
 import reseat.study.ReportStudy;
 import reseat.study.ResponseStudy;
@@ -68,6 +69,7 @@ final class ReportCommand implements Subcommand {
             .required(true)
             .description("folder to write; with --picture, the file to write")
             .build());
+    CheckCommand.describeStrict(spec);
     spec.addOption(Options.number("--mounts", "N", MOUNTS, "tool changes to simulate"));
     spec.addOption(
         Options.number("--holders", "N", HOLDERS, "holders to draw, if tolerances are given"));
@@ -108,15 +110,14 @@ final class ReportCommand implements Subcommand {
       return ExitCode.BAD_INPUT;
     }
     boolean one = given.hasMatchedOption("--picture");
-    boolean force = given.hasMatchedOption(FORCE);
     if (!one) {
-      WholeFolder.check(folder, NAME, force);
+      WholeFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
     }
     Task task =
         () ->
             one
                 ? picture(given, file, folder, effort, out, err)
-                : write(given, file, folder, effort, force, out, err);
+                : write(given, file, folder, effort, out, err);
     boolean again = given.hasMatchedOption("--watch") && !one;
     return again ? watch(file, task, err) : told(file, task, err);
   }
@@ -152,7 +153,6 @@ final class ReportCommand implements Subcommand {
       Path file,
       Path folder,
       ReportStudy.Effort effort,
-      boolean force,
       PrintWriter out,
       PrintWriter err)
       throws IOException, UnusableChoice {
@@ -166,14 +166,16 @@ final class ReportCommand implements Subcommand {
     Written made;
     boolean untouched;
     try {
-      made = made(file, CheckStudy.run(design.get(), Depth.SIMULATED), effort, figures);
+      CheckResult found = CheckStudy.run(design.get(), Depth.SIMULATED);
+      boolean strict = given.hasMatchedOption(CheckCommand.STRICT);
+      made = made(file, strict ? AssumedShares.strict(found) : found, effort, figures);
     } finally {
       untouched = interruption.over();
     }
     if (!untouched) {
       return ExitCode.INTERRUPTED;
     }
-    WholeFolder.write(folder, NAME, made.files(), force);
+    WholeFolder.write(folder, NAME, made.files(), given.hasMatchedOption(FORCE));
     out.println("wrote " + folder.resolve("report.html") + ": " + made.verdict());
     out.flush();
     return ExitCode.of(made.judged());

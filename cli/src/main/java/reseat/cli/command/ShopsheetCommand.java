@@ -16,7 +16,6 @@ import reseat.design.CouplingDesign;
 import reseat.design.ShopFloor;
 import reseat.design.Support;
 import reseat.designfile.BallMountFile;
-import reseat.designfile.DesignProblem;
 import reseat.report.ballmount.MountJson;
 import reseat.report.ballmount.MountPapers;
 import reseat.report.page.Stamp;
@@ -73,6 +72,7 @@ final class ShopsheetCommand implements Subcommand {
     spec.addOption(
         Options.several(
             RAISE, "BALL=HEIGHT", "by how much to raise a ball, such as \"front=12 um\""));
+    CheckCommand.describeStrict(spec);
     spec.addOption(Options.flag(FORCE, "replace papers that were filled in or changed since"));
     spec.addOption(Options.flag(JSON, "print the numbers of the papers as JSON, SI units"));
   }
@@ -126,7 +126,11 @@ final class ShopsheetCommand implements Subcommand {
             file,
             "reseat shopsheet: ",
             new JudgedDesign.Output(
-                ScreenChoices.of(units.inchFirst()), given.hasMatchedOption(JSON), out, err));
+                ScreenChoices.of(units.inchFirst()),
+                given.hasMatchedOption(JSON),
+                given.hasMatchedOption(CheckCommand.STRICT),
+                out,
+                err));
     if (judged.seated().isEmpty()) {
       return judged.code();
     }
@@ -155,15 +159,12 @@ final class ShopsheetCommand implements Subcommand {
         throw new UnusableChoice(option + ": is for a whole coupling; leave it out here", null);
       }
     }
-    BallMountFile read = BallMountFile.read(file);
-    for (DesignProblem problem : read.problems()) {
-      err.println(problem.oneLine(file.toString()));
-    }
-    if (read.design().isEmpty()) {
+    Optional<BallMountFile> read = DesignInput.readMount(file, err);
+    if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    ShopUnits units = units(given, read.inInches());
-    MountResult result = MountStudy.run(read.design().get());
+    ShopUnits units = units(given, read.get().inInches());
+    MountResult result = MountStudy.run(read.get());
     if (folder != null) {
       write(folder, MountPapers.of(result, stamp(file), units), result.findings(), true, given, out);
     }

@@ -182,7 +182,7 @@ final class SizeCommand implements Subcommand {
         given.hasMatchedOption("--json")
             ? SizeJson.of(study)
             : SizeText.of(study, typed, screen));
-    return study.holding() > 0 ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(study.verdict());
   }
 
   /** Judges all candidates; false if it was stopped. */

@@ -15,7 +15,14 @@ import reseat.designfile.Starter;
 /** The mount command as a person at the bench sees it. */
 class MountCommandTest extends TypedCommand {
 
-  private static final String GOOD = Starter.BALL_MOUNT.text();
+  /** The example with a pad so small that friction of the pivot holds it out of line. */
+  private static final String GOOD =
+      Starter.BALL_MOUNT
+          .text()
+          .replace("pad_diameter = \"80 mm\"", "pad_diameter = \"40 mm\"")
+          .replace("film_stiffness = \"40 N/um\"", "film_stiffness = \"25 N/um\"")
+          .replace("tilt_stiffness = \"12 N·m/mrad\"", "tilt_stiffness = \"1.5 N·m/mrad\"")
+          .replace("height = \"5 um\"", "height = \"2 um\"");
 
   @TempDir private Path folder;
 
@@ -36,6 +43,28 @@ class MountCommandTest extends TypedCommand {
   /** The table of the example that only a trihedral seat has. */
   private static final String SLOTS =
       GOOD.substring(GOOD.indexOf("[seat.slotting]"), GOOD.indexOf("[film_pad]"));
+
+  @Test
+  void theExampleHoldsByADecisionThatIsTold() throws IOException {
+    assertThat(run(Starter.BALL_MOUNT.text())).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString())
+        .contains("by accepted decision", "Accepted: set, locked, read, corrected");
+    assertThat(run(Starter.BALL_MOUNT.text().replace("\"60 um\"", "\"40 um\"")))
+        .as("it lapses beyond its value")
+        .isEqualTo(ExitCode.NEEDS_DECISION);
+    assertThat(run(Starter.BALL_MOUNT.text().replace("\"this mount\"", "\"that mount\"")))
+        .as("no such place")
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString().lines()).singleElement().asString().contains("accepted[1].where");
+  }
+
+  @Test
+  void aDoubtIsAFindingAndNoLineOnTheErrorStream() throws IOException {
+    String doubted = Starter.BALL_MOUNT.text().replace("[ball]\ndiameter = \"10 mm\"", "[ball]\ndiameter = \"10 in\"");
+    run(doubted, "--json");
+    assertThat(err.toString()).isEmpty();
+    assertThat(out.toString()).contains("\"check\": \"input\"");
+  }
 
   @Test
   void thePadDoesNotAlignItselfAndTheScreenSaysWhatToChange() throws IOException {

@@ -14,6 +14,7 @@ import reseat.remount.SelfSeating;
 import reseat.report.form.JsonWriter;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
+import reseat.study.AssumedShares;
 import reseat.study.CheckResult;
 import reseat.study.SeatedCheck;
 import reseat.study.UnconstrainedCheck;
@@ -75,6 +76,7 @@ public final class CheckJson {
             return null;
           }
         });
+    AssumedJson.write(json, AssumedShares.of(result));
     FindingsJson.write(json, result.findings());
     return json.end().finish();
   }

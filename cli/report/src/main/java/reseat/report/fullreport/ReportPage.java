@@ -144,18 +144,9 @@ public final class ReportPage {
     return told;
   }
 
-  /** The first assumptions; all of them stand in a table with their sources. */
+  /** What carries most; all of it stands in a table with its sources. */
   private static List<String> assumed(CheckResult check, FigureText figures) {
-    List<AssumedValue> assumed = check.stated().assumed();
-    List<String> told = new ArrayList<>();
-    int most = Math.min(ASSUMED, assumed.size());
-    for (AssumedValue a : assumed.subList(0, most)) {
-      told.add(AssumedWords.of(a, figures, false));
-    }
-    if (most < assumed.size()) {
-      told.add((assumed.size() - most) + " more, all with their sources under Assumptions");
-    }
-    return told;
+    return AssumedWords.most(check, figures, ASSUMED);
   }
 
   /** The deciding figures, each in the tone of its judgement: never green beside a broken limit. */

@@ -42,7 +42,7 @@ public final class ScatterSections {
     List<Page.Row> rows = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
       double target = d.targets().repeatability().limit(k);
-      double band = r.toolPoint().band().component(k);
+      double band = r.toolPoint().covered().component(k);
       rows.add(
           new Page.Row(
               List.of(
@@ -58,7 +58,7 @@ public final class ScatterSections {
             "Repeatability of the tool point: one holder returning to its seats",
             List.of(
                 "axis",
-                "95 % of simulated changes within",
+                "within, " + d.targets().coverage().written(),
                 "standard deviation, " + f.smallUnit(),
                 "range, " + f.smallUnit(),
                 "wanted"),

@@ -142,7 +142,7 @@ public final class InterchangeText {
     }
     String wanted = "±" + figures.length(study.wish().within());
     return missed.length() == 0
-        ? "95 % of them stand within " + wanted + " of their mean."
+        ? study.design().targets().coverage().written() + " of them: within " + wanted + " of their mean."
         : "they spread beyond " + wanted + " along " + missed + ".";
   }
 

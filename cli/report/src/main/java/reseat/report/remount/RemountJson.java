@@ -72,6 +72,7 @@ public final class RemountJson {
     spread.machineAxis(scatter.toolPoint(), k);
     json.key("wanted_m").value(design.targets().repeatability().limit(k));
     json.key("coverage").value(design.targets().coverage().share());
+    json.key("half_width_m").value(scatter.toolPoint().covered().component(k));
     json.end();
   }
 

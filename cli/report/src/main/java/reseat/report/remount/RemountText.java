@@ -122,7 +122,7 @@ public final class RemountText {
     Coverage coverage = design.targets().coverage();
     double largest = 0;
     for (int k = 0; k < 3; k++) {
-      largest = Math.max(largest, tool.band().component(k));
+      largest = Math.max(largest, tool.covered().component(k));
     }
     FigureText f = screen.figures();
     String unit = f.scatterUnit(largest);
@@ -130,14 +130,14 @@ public final class RemountText {
         new TextTable(
             "lrrrr",
             "tool point, " + unit,
-            "95 % within ±",
+            "within ±, " + coverage.written(),
             "s",
-            "target ± (" + coverage.written() + ")",
+            "target ±",
             "mean shift");
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          f.scatterNumber(tool.band().component(k), largest),
+          f.scatterNumber(tool.covered().component(k), largest),
           f.scatterNumber(tool.deviation().component(k), largest),
           Double.isInfinite(target(k)) ? "-" : f.scatterNumber(target(k), largest),
           f.scatterNumber(known(tool, k), largest));

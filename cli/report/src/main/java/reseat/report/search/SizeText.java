@@ -100,10 +100,20 @@ public final class SizeText {
         study.plan().parts() > 1
             ? " (part " + study.plan().part() + " of " + study.plan().parts() + ")"
             : "";
-    return study.holding() > 0
-        ? "FOUND: " + study.holding() + " of " + study.judged() + " designs" + of
-            + " pass every check."
-        : "NONE: each of the " + study.judged() + " designs" + of + " fails at least one check.";
+    String counts =
+        study.holding()
+            + " of "
+            + study.judged()
+            + " designs"
+            + of
+            + " pass every check, "
+            + study.undecided()
+            + (study.undecided() == 1 ? " needs a decision." : " need a decision.");
+    return switch (study.verdict()) {
+      case HOLDS -> "FOUND: " + counts;
+      case UNDECIDED -> "NEEDS A DECISION: " + counts;
+      case FAILS -> "NONE: each of the " + study.judged() + " designs" + of + " fails at least one check.";
+    };
   }
 
   /** Last name of each key without what its values tell anyway. */
