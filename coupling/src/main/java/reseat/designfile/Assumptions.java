@@ -143,7 +143,8 @@ final class Assumptions {
             + PrintedNumber.shortest(d.friction().low())
             + " to "
             + PrintedNumber.shortest(d.friction().high())
-            + (stated("friction.surface") ? "" : ", oiled");
+            + ", "
+            + (find("friction.surface") instanceof TomlValue.Text t ? t.text() : "oiled");
     found.add(
         new AssumedValue(
             stated("friction.surface") ? "friction.nominal" : "friction.surface",

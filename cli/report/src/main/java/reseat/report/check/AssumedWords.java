@@ -3,11 +3,9 @@ package reseat.report.check;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
-import reseat.material.SurfaceState;
 import reseat.report.form.FigureText;
 import reseat.study.AssumedShare;
 import reseat.study.AssumedShares;
@@ -41,6 +39,9 @@ public final class AssumedWords {
   public static List<String> most(CheckResult result, FigureText figures, int most) {
     Map<String, Double> told = new LinkedHashMap<>();
     for (AssumedShare s : AssumedShares.of(result)) {
+      if (s.share() == 0 && !told.isEmpty()) {
+        break; // what carries nothing is told by its key, on request
+      }
       told.merge(trade(s.value(), result.design(), figures), s.share(), Math::max);
     }
     return List.copyOf(new ArrayList<>(told.keySet()).subList(0, Math.min(most, told.size())));
@@ -92,12 +93,14 @@ public final class AssumedWords {
     String last = a.key().substring(a.key().lastIndexOf('.') + 1);
     String number = a.kind().isEmpty() ? a.words() : figures.quantity(a.value(), a.kind().get());
     if (a.key().startsWith("friction.")) {
-      boolean dry = a.words().contains(SurfaceState.DRY.name().toLowerCase(Locale.ROOT));
+      String surface = a.words().substring(a.words().lastIndexOf(' ') + 1);
       return "friction "
           + PrintedNumber.shortest(design.friction().low())
           + " to "
           + PrintedNumber.shortest(design.friction().high())
-          + (dry || !a.words().contains("oiled") ? "" : " (oiled)");
+          + " ("
+          + surface
+          + ")";
     }
     return switch (last) {
       case "mounting", "axial_stiffness", "lateral_stiffness" -> "ball stands rigidly";
