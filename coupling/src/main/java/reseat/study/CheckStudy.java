@@ -11,6 +11,7 @@ import reseat.check.LiftOffCheck;
 import reseat.check.LoadInsideTriangleCheck;
 import reseat.check.OrderedCheck;
 import reseat.check.StandingCoupling;
+import reseat.check.StandingLimits;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.equilibrium.CouplingModel;
@@ -79,10 +80,7 @@ public final class CheckStudy {
     CouplingDesign design = stated.design();
     StandingCoupling coupling = new StandingCoupling(standing, depth);
     findings.addAll(OrderedCheck.all(coupling));
-    if (!design.shop().keepClear().isEmpty()) {
-      findings.addAll(
-          ClearanceCheck.of(Clearance.all(standing, coupling.cases(), coupling.preloadScatter())));
-    }
+    clearances(coupling, findings);
     return new SeatedCheck(
         stated,
         constraint,
@@ -97,6 +95,49 @@ public final class CheckStudy {
         coupling.waysHome(),
         coupling.toolChanges(),
         decided(findings, stated));
+  }
+
+  /**
+   * Finds what {@link #run} finds, without advice and without what nothing is judged by, for
+   * searches.
+   *
+   * @param stated the coupling and what its file says beside it
+   * @param depth how far tool changes are looked at
+   * @return findings, worst first, judged as in the whole study
+   * @throws reseat.equilibrium.NoEquilibriumException if six contacts constrain the holder and yet
+   *     no pose fits a load
+   * @throws IllegalArgumentException if a ball is too close a fit in a hollow flank for contact at
+   *     one point
+   */
+  public static List<Finding> findings(StatedDesign stated, Depth depth) {
+    CouplingDesign design = stated.design();
+    ConstraintQuality constraint = ConstraintQuality.of(design);
+    List<Finding> findings = new ArrayList<>(ConstraintCheck.of(constraint));
+    if (constraint.holds() && constraint.contacts() == 6) {
+      findings.addAll(GrooveDirectionCheck.of(design, constraint));
+      Equilibrium standing = CouplingModel.of(design).standing();
+      List<Finding> atRest = LiftOffCheck.atRest(standing);
+      findings.addAll(atRest);
+      if (atRest.isEmpty()) {
+        StandingCoupling coupling =
+            new StandingCoupling(standing, StandingLimits::of, false, depth);
+        for (OrderedCheck check : OrderedCheck.thatCanFail()) {
+          findings.addAll(check.of(coupling));
+        }
+        clearances(coupling, findings);
+      } else {
+        findings.addAll(LoadInsideTriangleCheck.of(standing, List.of()));
+      }
+    }
+    return Finding.worstFirst(decided(findings, stated));
+  }
+
+  private static void clearances(StandingCoupling coupling, List<Finding> findings) {
+    if (!coupling.design().shop().keepClear().isEmpty()) {
+      findings.addAll(
+          ClearanceCheck.of(
+              Clearance.all(coupling.standing(), coupling.cases(), coupling.preloadScatter())));
+    }
   }
 
   /** The findings with the doubts about the input, and the decisions taken laid over them. */
