@@ -159,6 +159,20 @@ public record Finding(
   }
 
   /**
+   * The same finding without advice that was not tried.
+   *
+   * @return the finding; what fails or is to be decided keeps advice on handling only
+   */
+  public Finding withoutUntried() {
+    boolean open = judged == Judged.FAILS || judged == Judged.DECIDE;
+    return !open || advice.isEmpty() || advice.key().isHandling()
+        ? this
+        : new Finding(
+            check, judged, subject, value, limit, sense, basis, measure, said, Statement.NOTHING,
+            reason);
+  }
+
+  /**
    * Returns how much room is left.
    *
    * @return distance of the value from the limit as a part of the limit, or plainly where the limit

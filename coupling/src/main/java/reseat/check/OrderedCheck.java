@@ -3,6 +3,7 @@ package reseat.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import reseat.design.CheckKind;
 import reseat.equilibrium.PreloadBand;
 
 /**
@@ -73,6 +74,20 @@ public enum OrderedCheck {
    */
   public List<Finding> of(StandingCoupling coupling) {
     return look.apply(coupling);
+  }
+
+  /**
+   * Says whether findings of a kind come from this check.
+   *
+   * @param kind the kind
+   * @return true if they do
+   */
+  public boolean finds(CheckKind kind) {
+    return switch (kind) {
+      case BALL_STUD, STUD_THREAD, BOND, HEIGHT_SETTING -> this == BALL_MOUNTS;
+      case TOOL_CHANGE_SEATING -> this == REPEATABILITY;
+      default -> name().equals(kind.name());
+    };
   }
 
   /**

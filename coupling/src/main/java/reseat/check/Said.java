@@ -331,5 +331,32 @@ public enum Said {
   /** Tool point softer than wanted along its softest axis: stiffness found, stiffness wanted. */
   TOO_SOFT,
   /** The seats of the file do not make this layout. */
-  LAYOUT_NOT_MADE
+  LAYOUT_NOT_MADE;
+
+  /**
+   * Says whether this, as advice, is a matter of handling, of what is to be stated, or a plain
+   * fact: such advice needs no trial. Any other change of a design is told only where the whole
+   * check was run on it.
+   *
+   * @return true if it may stand as it is
+   */
+  public boolean isHandling() {
+    return switch (this) {
+      case STATE_STRENGTH,
+          STATE_TARGETS,
+          STATE_FLANKS,
+          STATE_YIELD,
+          STATE_TENSILE,
+          STATE_PIVOT_YIELD,
+          SET_LOCK_READ,
+          LOCK_THREAD,
+          MEASURE_FORCE,
+          MOSTLY_FROM,
+          MEND_OR_ACCEPT,
+          ACCEPTANCE_LAPSED,
+          DO_NOT_RUN ->
+          true;
+      default -> false;
+    };
+  }
 }

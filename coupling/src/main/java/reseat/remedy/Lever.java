@@ -15,10 +15,14 @@ public enum Lever {
   BALL,
   /** Flank angle of all grooves. */
   FLANK_ANGLE,
+  /** Flank angle of the seat that holds its ball at three places or all round. */
+  FIRST_SEAT_ANGLE,
   /** Spacing of all pins. */
   PIN_SPACING,
   /** Diameter of the circle through the ball centres. */
   CIRCLE,
+  /** Place of the first ball on the circle, all supports turned alike. */
+  TURN,
   /** Directions of the grooves, to the bisectors. */
   GROOVE_DIRECTION,
   /** Material of all balls. */

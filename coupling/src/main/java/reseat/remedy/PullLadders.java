@@ -89,9 +89,9 @@ final class PullLadders {
       rung(rungs, home.times(part));
     }
     double reach = design.couplingRadius();
-    for (double part : new double[] {0.05, 0.1, 0.2, 0.35, 0.5}) {
-      for (int k = 0; k < 8; k++) {
-        rung(rungs, Vec3.atAzimuth(k * Math.PI / 4).times(part * reach));
+    for (double part : new double[] {0.1, 0.2, 0.35, 0.5}) {
+      for (int k = 0; k < 4; k++) {
+        rung(rungs, Vec3.atAzimuth(k * Math.PI / 2).times(part * reach));
       }
     }
     return List.of(new Ladder(Lever.LINE_OF_PULL, "", rungs));

@@ -1,6 +1,9 @@
 package reseat.remedy;
 
+import java.util.ArrayList;
 import java.util.List;
+import reseat.designfile.AlterableDesign;
+import reseat.designfile.Alteration;
 
 /**
  * A change of a design file after which its whole verdict holds, tried.
@@ -19,5 +22,19 @@ public record Remedy(
     moves = List.copyOf(moves);
     changes = List.copyOf(changes);
     costs = List.copyOf(costs);
+  }
+
+  /**
+   * Writes the design with this remedy.
+   *
+   * @param file the design file that the remedy was found for
+   * @return its text with the changes, everything else as it stands, comments too
+   */
+  public String writtenInto(AlterableDesign file) {
+    List<Alteration> alterations = new ArrayList<>();
+    for (Change c : changes) {
+      alterations.add(new Alteration(file.key(c.key()), c.value()));
+    }
+    return file.textWith(alterations);
   }
 }

@@ -2,15 +2,15 @@ package reseat.remedy;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import reseat.check.Depth;
 import reseat.check.Finding;
+import reseat.check.OrderedCheck;
 import reseat.check.Verdict;
 import reseat.design.CheckKind;
 import reseat.designfile.AlterableDesign;
@@ -47,9 +47,12 @@ public final class RemedySearch {
 
   private final AlterableDesign file;
   private final Trial before;
+  private final Trial closed;
   private final Depth quick;
   private final Depth full;
   private final List<Finding> open = new ArrayList<>();
+  private final List<OrderedCheck> order;
+  private final boolean gaps;
   private final List<Remedy> remedies = new ArrayList<>();
   private final Tally tally;
   private int confirmations;
@@ -62,12 +65,15 @@ public final class RemedySearch {
         open.add(f);
       }
     }
+    order = ordered(open);
+    gaps = before.open(CheckKind.CLEARANCE);
     tally = new Tally(open.get(0).check());
     boolean statics =
         result instanceof SeatedCheck s
             && s.toolChanges().road() == ToolChangeOutlook.Road.NOT_ASKED;
     quick = statics ? Depth.STATICS : Depth.CLOSED_FORM;
     full = statics ? Depth.STATICS : Depth.SIMULATED;
+    closed = Trial.of(file.unaltered(), quick, order, true, true).orElse(before);
   }
 
   /**
@@ -117,6 +123,11 @@ public final class RemedySearch {
       }
     }
     singles(steps);
+    if (remedies.isEmpty()) {
+      for (Way w : ways) {
+        tried(w.rungs().get(w.rungs().size() - 1).alterations());
+      }
+    }
     if (remedies.isEmpty() && pairs) {
       pairs(ways);
       return told(Remedies.State.PAIRS);
@@ -126,6 +137,17 @@ public final class RemedySearch {
 
   private Remedies told(Remedies.State state) {
     boolean none = remedies.isEmpty() && state != Remedies.State.TO_BE_STATED;
+    CheckKind worst = open.get(0).check();
+    boolean outOfReach =
+        worst == CheckKind.LIFT_OFF && before.open(CheckKind.PRELOAD_DEVICE) && tally.uncured().isPresent();
+    if (none && outOfReach) {
+      // the preload that would hold every contact is more than its device can be set to
+      return new Remedies(
+          state,
+          remedies,
+          Optional.of(new Conflict(worst, CheckKind.PRELOAD_DEVICE)),
+          Optional.empty());
+    }
     return new Remedies(
         state,
         remedies,
@@ -186,20 +208,41 @@ public final class RemedySearch {
   }
 
   private Optional<Trial> tried(List<Alteration> alterations) {
-    Optional<Trial> trial = Trial.of(file.with(alterations), quick);
+    Optional<Trial> trial = Trial.of(file.with(alterations), quick, order, gaps, true);
     if (trial.isPresent()) {
       tally.add(trial.get());
     }
     return trial;
   }
 
+  /** A trial that may hold; what does not is left at the first check that is open. */
+  private Optional<Trial> cured(List<Alteration> alterations) {
+    return Trial.of(file.with(alterations), quick, order, true, false)
+        .filter(t -> t.mayHold(before, closed) && t.hasRoom(closed));
+  }
+
+  /** The checks, those first that are open. */
+  private static List<OrderedCheck> ordered(List<Finding> open) {
+    List<OrderedCheck> first = new ArrayList<>();
+    List<OrderedCheck> then = new ArrayList<>();
+    for (OrderedCheck check : OrderedCheck.thatCanFail()) {
+      boolean broken = false;
+      for (Finding f : open) {
+        broken |= check.finds(f.check());
+      }
+      (broken ? first : then).add(check);
+    }
+    first.addAll(then);
+    return List.copyOf(first);
+  }
+
   private void singles(List<Step> steps) {
     steps.sort(Comparator.comparingDouble(s -> s.rung().distance()));
-    Set<Lever> done = new LinkedHashSet<>();
-    Map<Lever, Integer> refused = new EnumMap<>(Lever.class);
-    Map<Lever, Integer> skip = new EnumMap<>(Lever.class);
+    Set<Ladder> done = new HashSet<>();
+    Map<Ladder, Integer> refused = new HashMap<>();
+    Map<Ladder, Integer> skip = new HashMap<>();
     for (Step s : steps) {
-      Lever lever = s.ladder().lever();
+      Ladder lever = s.ladder();
       int toSkip = skip.getOrDefault(lever, 0);
       if (toSkip > 0) {
         skip.put(lever, toSkip - 1);
@@ -208,8 +251,7 @@ public final class RemedySearch {
       if (done.contains(lever)) {
         continue;
       }
-      Optional<Trial> trial = tried(s.rung().alterations());
-      if (trial.isPresent() && trial.get().mayHold() && trial.get().hasRoom(before)) {
+      if (cured(s.rung().alterations()).isPresent()) {
         if (confirmed(List.of(s), s.rung().alterations())) {
           done.add(lever);
         } else {
@@ -232,7 +274,7 @@ public final class RemedySearch {
     } catch (IllegalArgumentException e) {
       return false; // such a value is no line of its own in this file
     }
-    Optional<Trial> trial = Trial.of(AlterableDesign.of(text).unaltered(), full);
+    Optional<Trial> trial = Trial.of(AlterableDesign.of(text).unaltered(), full, order, true, true);
     if (trial.isEmpty() || !trial.get().holds()) {
       trial.ifPresent(tally::add);
       return false;
@@ -286,8 +328,7 @@ public final class RemedySearch {
           alterations.add(a);
         }
       }
-      Optional<Trial> trial = tried(alterations);
-      if (trial.isPresent() && trial.get().mayHold() && trial.get().hasRoom(before)) {
+      if (cured(alterations).isPresent()) {
         confirmed(pair, alterations);
       }
     }

@@ -58,6 +58,7 @@ final class SeatLadders {
     found.addAll(
         Steps.lengths(
             file, Lever.CIRCLE, List.of("layout.circle_diameter"), 0.5, 2, 1e-3, 0.05 * 25.4e-3));
+    found.addAll(seats.turns());
     found.addAll(seats.grooveDirections());
     found.addAll(
         seats.materials(Lever.BALL_MATERIAL, FileKeys.below(seats.balled(), "material"), BALLS));
@@ -130,15 +131,21 @@ final class SeatLadders {
   }
 
   private List<Ladder> flanks() {
-    List<FileKeys.Held> keys = new ArrayList<>();
     List<String> grooves = new ArrayList<>();
+    List<String> firsts = new ArrayList<>();
     for (String seat : file.seats()) {
       String kind = file.typed(seat + ".kind").orElse("");
-      if (kind.equals("vee") || kind.equals("gothic")) {
-        grooves.add(seat);
-      }
+      boolean groove = kind.equals("vee") || kind.equals("gothic") || seat.endsWith(".groove");
+      (groove ? grooves : firsts).add(seat);
     }
-    keys.addAll(file.held(FileKeys.below(grooves, "flank_angle"), QuantityKind.ANGLE));
+    List<Ladder> found = new ArrayList<>(flanks(Lever.FLANK_ANGLE, grooves));
+    found.addAll(flanks(Lever.FIRST_SEAT_ANGLE, firsts));
+    return found;
+  }
+
+  private List<Ladder> flanks(Lever lever, List<String> seats) {
+    List<FileKeys.Held> keys =
+        file.held(FileKeys.below(seats, "flank_angle"), QuantityKind.ANGLE);
     if (keys.isEmpty()) {
       return List.of();
     }
@@ -152,10 +159,41 @@ final class SeatLadders {
         for (FileKeys.Held key : keys) {
           all.add(key.to(value));
         }
-        rungs.add(new Rung(value, off / 10, Math.toRadians(degrees) > now.value() ? 1 : -1, following.with(all)));
+        int way = Math.toRadians(degrees) > now.value() ? 1 : -1;
+        rungs.add(new Rung(value, off / 10, way, following.with(all)));
       }
     }
-    return List.of(new Ladder(Lever.FLANK_ANGLE, now.text(), rungs));
+    return List.of(new Ladder(lever, now.text(), rungs));
+  }
+
+  /** The whole triangle turned about the coupling's axis, with its seats. */
+  private List<Ladder> turns() {
+    Optional<Quantity> first = file.quantity("layout.first_ball_at", QuantityKind.ANGLE);
+    if (!file.supports().contains("layout")) {
+      return List.of();
+    }
+    double now = first.isPresent() ? Math.toDegrees(first.get().value()) : 0;
+    List<Rung> rungs = new ArrayList<>();
+    for (int turn = 15; turn <= 180; turn += 15) {
+      for (int way = -1; way <= 1; way += 2) {
+        double to = now + way * turn;
+        if (turn < 180 || way > 0) {
+          double plain = Math.rint(100 * (to > 180 ? to - 360 : to <= -180 ? to + 360 : to)) / 100;
+          String value =
+              (plain == Math.rint(plain) ? Long.toString((long) plain) : Double.toString(plain))
+                  + " deg";
+          rungs.add(
+              new Rung(
+                  value,
+                  turn / 10.0,
+                  0,
+                  List.of(
+                      FileKeys.quantity("layout.first_ball_at", QuantityKind.ANGLE, value))));
+        }
+      }
+    }
+    return List.of(
+        new Ladder(Lever.TURN, first.map(Quantity::text).orElse("0 deg"), rungs));
   }
 
   /** All grooves off their bisectors turned to them at once. */

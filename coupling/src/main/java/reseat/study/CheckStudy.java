@@ -2,6 +2,7 @@ package reseat.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import reseat.check.AcceptedDecisions;
 import reseat.check.ConstraintCheck;
 import reseat.check.Depth;
@@ -103,13 +104,21 @@ public final class CheckStudy {
    *
    * @param stated the coupling and what its file says beside it
    * @param depth how far tool changes are looked at
-   * @return findings, worst first, judged as in the whole study
+   * @param order the checks that can fail, those first that are the likeliest to
+   * @param gaps whether the gaps of what must not touch are looked at, which takes long
+   * @param enough says of what one check found whether nothing more need be looked at
+   * @return findings, worst first, judged as in the whole study; those up to where it was enough
    * @throws reseat.equilibrium.NoEquilibriumException if six contacts constrain the holder and yet
    *     no pose fits a load
    * @throws IllegalArgumentException if a ball is too close a fit in a hollow flank for contact at
    *     one point
    */
-  public static List<Finding> findings(StatedDesign stated, Depth depth) {
+  public static List<Finding> findings(
+      StatedDesign stated,
+      Depth depth,
+      List<OrderedCheck> order,
+      boolean gaps,
+      Predicate<List<Finding>> enough) {
     CouplingDesign design = stated.design();
     ConstraintQuality constraint = ConstraintQuality.of(design);
     List<Finding> findings = new ArrayList<>(ConstraintCheck.of(constraint));
@@ -121,10 +130,16 @@ public final class CheckStudy {
       if (atRest.isEmpty()) {
         StandingCoupling coupling =
             new StandingCoupling(standing, StandingLimits::of, false, depth);
-        for (OrderedCheck check : OrderedCheck.thatCanFail()) {
-          findings.addAll(check.of(coupling));
+        for (OrderedCheck check : order) {
+          List<Finding> found = check.of(coupling);
+          findings.addAll(found);
+          if (enough.test(found)) {
+            return Finding.worstFirst(findings);
+          }
         }
-        clearances(coupling, findings);
+        if (gaps) {
+          clearances(coupling, findings);
+        }
       } else {
         findings.addAll(LoadInsideTriangleCheck.of(standing, List.of()));
       }
@@ -140,10 +155,17 @@ public final class CheckStudy {
     }
   }
 
-  /** The findings with the doubts about the input, and the decisions taken laid over them. */
+  /**
+   * The findings with the doubts about the input, the decisions taken laid over them, and no advice
+   * that was not tried.
+   */
   private static List<Finding> decided(List<Finding> findings, StatedDesign stated) {
     findings.addAll(AcceptedDecisions.doubts(stated.doubts(), stated.accepted()));
-    return AcceptedDecisions.over(findings, stated.accepted(), stated.doubts());
+    List<Finding> told = new ArrayList<>();
+    for (Finding f : AcceptedDecisions.over(findings, stated.accepted(), stated.doubts())) {
+      told.add(f.withoutUntried());
+    }
+    return told;
   }
 
   private static SeatedCheck.Elasticity elasticity(

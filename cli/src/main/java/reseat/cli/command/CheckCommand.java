@@ -2,14 +2,24 @@ package reseat.cli.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.check.Depth;
+import reseat.check.Verdict;
+import reseat.designfile.AlterableDesign;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.remedy.Remedies;
+import reseat.remedy.Remedy;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckText;
+import reseat.report.check.RemedyWords;
+import reseat.report.form.FigureText;
+import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
@@ -21,6 +31,17 @@ final class CheckCommand implements FileCommand {
   private static final String NAME = "reseat check: ";
   private static final String JSON = "--json";
   static final String STATICS = "--statics";
+  private static final String NO_REMEDIES = "--no-remedies";
+  private static final String PAIRS = "--remedies";
+  private static final String REMEDY = "--remedy";
+  private static final String FORCE = "--force";
+
+  /** Which remedies are looked for. */
+  private enum Sought {
+    NONE,
+    SINGLE_KEYS,
+    PAIRS
+  }
 
   @Override
   public void describe(CommandSpec spec) {
@@ -31,6 +52,16 @@ final class CheckCommand implements FileCommand {
     spec.addPositional(Options.file("design file (see 'reseat starter')"));
     spec.addOption(Options.flag(STATICS, "look at the statics alone, not at tool changes"));
     ScreenChoices.describe(spec);
+    spec.addOption(Options.flag(NO_REMEDIES, "do not look for changes after which it holds"));
+    spec.addOption(Options.flag(PAIRS, "look for pairs of changes too, where no single one helps"));
+    spec.addOption(Options.text(REMEDY, "N", "with -o: write the design with the N-th remedy"));
+    spec.addOption(
+        OptionSpec.builder("-o", "--output")
+            .paramLabel("FILE")
+            .type(Path.class)
+            .description("with --remedy: the design file to write, comments kept")
+            .build());
+    spec.addOption(Options.flag(FORCE, "with -o: replace a file that exists already"));
     spec.addOption(Options.flag(JSON, "print the result as JSON, SI units"));
   }
 
@@ -45,16 +76,35 @@ final class CheckCommand implements FileCommand {
       return ExitCode.BAD_INPUT;
     }
     Depth depth = given.hasMatchedOption(STATICS) ? Depth.STATICS : Depth.SIMULATED;
-    return check(file, depth, given.hasMatchedOption(JSON), screen, out, err);
+    boolean number = given.hasMatchedOption(REMEDY);
+    if (number != given.hasMatchedOption("-o")) {
+      err.println(NAME + "--remedy N and -o FILE go together: which remedy, and where to write it");
+      return ExitCode.BAD_INPUT;
+    }
+    if (number) {
+      return remedy(given, file, depth, out, err);
+    }
+    Sought sought =
+        given.hasMatchedOption(NO_REMEDIES)
+            ? Sought.NONE
+            : given.hasMatchedOption(PAIRS) ? Sought.PAIRS : Sought.SINGLE_KEYS;
+    return check(file, depth, sought, given.hasMatchedOption(JSON), screen, out, err);
   }
 
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
-    return check(file, Depth.SIMULATED, false, ScreenChoices.of(file), out, err);
+    return check(
+        file, Depth.SIMULATED, Sought.SINGLE_KEYS, false, ScreenChoices.of(file), out, err);
   }
 
   private static int check(
-      Path file, Depth depth, boolean json, Screen screen, PrintWriter out, PrintWriter err)
+      Path file,
+      Depth depth,
+      Sought sought,
+      boolean json,
+      Screen screen,
+      PrintWriter out,
+      PrintWriter err)
       throws IOException {
     Optional<StatedDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {
@@ -62,8 +112,56 @@ final class CheckCommand implements FileCommand {
     }
     try {
       CheckResult result = CheckStudy.run(design.get(), depth);
-      out.print(json ? CheckJson.of(result) : CheckText.of(result, file.toString(), screen));
+      Remedies remedies =
+          sought == Sought.NONE
+              ? Remedies.NOT_SOUGHT
+              : TriedRemedies.of(file, result, sought == Sought.PAIRS);
+      out.print(
+          json
+              ? CheckJson.of(result, remedies)
+              : CheckText.of(result, remedies, file.toString(), screen));
       return ExitCode.of(result.verdict());
+    } catch (NoEquilibriumException e) {
+      err.println(NAME + file + ": " + e.getMessage());
+      return ExitCode.NO_SOLUTION;
+    }
+  }
+
+  /** Writes the changed design; pairs count where no single key helps. */
+  private static int remedy(
+      ParseResult given, Path file, Depth depth, PrintWriter out, PrintWriter err)
+      throws IOException {
+    Optional<StatedDesign> design = DesignInput.read(file, err);
+    if (design.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    Path changed = given.matchedOptionValue("-o", null);
+    try {
+      CheckResult result = CheckStudy.run(design.get(), depth);
+      List<Remedy> remedies = TriedRemedies.of(file, result, true).remedies();
+      if (remedies.isEmpty()) {
+        err.println(
+            NAME
+                + file
+                + (result.verdict() == Verdict.HOLDS
+                    ? ": every check holds, so there is no remedy to write"
+                    : ": no remedy was found; nothing was written"));
+        return ExitCode.NO_SOLUTION;
+      }
+      long number =
+          WholeNumber.of(REMEDY, given.matchedOptionValue(REMEDY, ""), 1, remedies.size());
+      Remedy remedy = remedies.get((int) number - 1);
+      String text = remedy.writtenInto(AlterableDesign.read(file));
+      WholeFile.write(
+          changed, text.getBytes(StandardCharsets.UTF_8), given.hasMatchedOption(FORCE));
+      out.print(
+          Paragraph.of(
+              "", "wrote " + changed + ": " + RemedyWords.line(remedy, FigureText.METRIC)));
+      out.println("Next: reseat check " + changed);
+      return ExitCode.HOLDS;
+    } catch (UnusableChoice e) {
+      err.println(NAME + e.getMessage());
+      return ExitCode.BAD_INPUT;
     } catch (NoEquilibriumException e) {
       err.println(NAME + file + ": " + e.getMessage());
       return ExitCode.NO_SOLUTION;

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import reseat.check.Depth;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.remedy.Remedies;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckText;
 import reseat.report.form.Screen;
@@ -50,19 +51,22 @@ record JudgedDesign(Optional<SeatedCheck> seated, int code) {
    * @param command what messages begin with
    * @param output where to print
    * @return the coupling that stands, or how the command ends
+   * @throws IOException if the file cannot be read again
    */
-  static JudgedDesign of(StatedDesign design, Path file, String command, Output output) {
+  static JudgedDesign of(StatedDesign design, Path file, String command, Output output)
+      throws IOException {
     try {
       CheckResult result = CheckStudy.run(design, Depth.SIMULATED);
       if (result instanceof SeatedCheck seated) {
         return new JudgedDesign(Optional.of(seated), ExitCode.of(result.verdict()));
       }
+      Remedies remedies = TriedRemedies.of(file, result);
       output
           .out()
           .print(
               output.json()
-                  ? CheckJson.of(result)
-                  : CheckText.of(result, file.toString(), output.screen()));
+                  ? CheckJson.of(result, remedies)
+                  : CheckText.of(result, remedies, file.toString(), output.screen()));
       return new JudgedDesign(Optional.empty(), ExitCode.of(result.verdict()));
     } catch (NoEquilibriumException e) {
       output.err().println(command + file + ": " + e.getMessage());

@@ -11,6 +11,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.SelfSeating;
+import reseat.remedy.Remedies;
 import reseat.report.form.JsonWriter;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
@@ -31,9 +32,10 @@ public final class CheckJson {
    * Tells a result.
    *
    * @param result what came of checking a design
+   * @param remedies changes after which it holds
    * @return JSON text, SI units, each unit at the end of its key
    */
-  public static String of(CheckResult result) {
+  public static String of(CheckResult result, Remedies remedies) {
     JsonWriter json = new JsonWriter();
     json.beginObject();
     json.key("title").value(result.design().title());
@@ -76,6 +78,7 @@ public final class CheckJson {
           }
         });
     FindingsJson.write(json, result.findings());
+    RemedyWords.json(json, remedies);
     return json.end().finish();
   }
 

@@ -6,6 +6,7 @@ import reseat.check.Verdict;
 import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
 import reseat.repeatability.ToolChangeOutlook;
+import reseat.remedy.Remedies;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
@@ -29,11 +30,13 @@ public final class CheckText {
    * Tells a result.
    *
    * @param result what came of checking a design
+   * @param remedies changes after which it holds
    * @param file the design file as it was named, for the next step
    * @param screen how it is asked for
    * @return lines with their ends, at most {@value Paragraph#WIDTH} letters long
    */
-  public static String of(CheckResult result, String file, Screen screen) {
+  public static String of(
+      CheckResult result, Remedies remedies, String file, Screen screen) {
     StringBuilder out = new StringBuilder(6000);
     if (!result.design().title().isEmpty()) {
       out.append(Paragraph.of("", result.design().title()));
@@ -43,13 +46,13 @@ public final class CheckText {
         new CheckResult.Visitor<Void>() {
           @Override
           public Void unconstrained(UnconstrainedCheck unconstrained) {
-            findings(result, screen, out);
+            findings(result, remedies, screen, out);
             return null;
           }
 
           @Override
           public Void unseated(UnseatedCheck unseated) {
-            findings(result, screen, out);
+            findings(result, remedies, screen, out);
             CheckScreen.forces(unseated.standing(), screen, out);
             return null;
           }
@@ -57,13 +60,13 @@ public final class CheckText {
           @Override
           public Void seated(SeatedCheck seated) {
             figures(seated, screen, out);
-            findings(result, screen, out);
+            findings(result, remedies, screen, out);
             CheckScreen.body(seated, screen, out);
             return null;
           }
         });
     assumed(result, screen, out);
-    out.append(Paragraph.of("", "Next: " + next(result, file, screen)));
+    out.append(Paragraph.of("", "Next: " + next(result, remedies, file, screen)));
     return out.toString();
   }
 
@@ -83,8 +86,10 @@ public final class CheckText {
     out.append(table.text());
   }
 
-  private static void findings(CheckResult result, Screen screen, StringBuilder out) {
+  private static void findings(
+      CheckResult result, Remedies remedies, Screen screen, StringBuilder out) {
     out.append(FindingsText.paragraphs(result.findings(), screen.figures(), screen.all()));
+    out.append(RemedyWords.paragraphs(remedies, screen.figures()));
   }
 
   private static void assumed(CheckResult result, Screen screen, StringBuilder out) {
@@ -106,9 +111,13 @@ public final class CheckText {
                 + (left > 0 ? "; and " + left + " more (--all)." : ".")));
   }
 
-  private static String next(CheckResult result, String file, Screen screen) {
+  private static String next(
+      CheckResult result, Remedies remedies, String file, Screen screen) {
     CouplingDesign design = result.design();
     String quoted = file.contains(" ") ? '"' + file + '"' : file;
+    if (!remedies.remedies().isEmpty()) {
+      return screen.call() + " check " + quoted + " --remedy 1 -o changed.toml";
+    }
     return result.verdict() == Verdict.HOLDS && !design.preloads().isEmpty()
         ? screen.call() + " report " + quoted + " -o report"
         : screen.call() + " check " + quoted + " --all";

@@ -2,6 +2,8 @@ package reseat.report.fullreport;
 
 import reseat.report.form.FigureText;
 import reseat.report.check.FindingWords;
+import reseat.remedy.Remedies;
+import reseat.report.check.RemedyWords;
 import reseat.report.check.VerdictWords;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,11 +31,13 @@ public final class ReportPage {
    * Sets out the page of a coupling that stands.
    *
    * @param study all results
+   * @param remedies changes after which it holds
    * @param pictures its pictures
    * @param stamp where the page comes from
    * @return the page
    */
-  public static Page of(ReportStudy study, ReportPictures pictures, List<String> stamp) {
+  public static Page of(
+      ReportStudy study, Remedies remedies, ReportPictures pictures, List<String> stamp) {
     SeatedCheck check = study.check();
     List<Page.Section> sections = new ArrayList<>();
     sections.add(DesignSections.inputs(check.design()));
@@ -62,7 +66,7 @@ public final class ReportPage {
         tone(check),
         figures(study),
         pictures.figure("plan"),
-        changes(check),
+        changes(remedies),
         sections,
         stamp);
   }
@@ -71,10 +75,11 @@ public final class ReportPage {
    * Sets out the page of a coupling that does not stand.
    *
    * @param check why not
+   * @param remedies changes after which it does
    * @param stamp where the page comes from
    * @return the page
    */
-  public static Page of(CheckResult check, List<String> stamp) {
+  public static Page of(CheckResult check, Remedies remedies, List<String> stamp) {
     List<Page.Section> sections = new ArrayList<>();
     sections.add(DesignSections.inputs(check.design()));
     sections.add(DesignSections.checks(check));
@@ -85,7 +90,7 @@ public final class ReportPage {
         tone(check),
         List.of(),
         null,
-        changes(check),
+        changes(remedies),
         sections,
         stamp);
   }
@@ -109,15 +114,8 @@ public final class ReportPage {
     };
   }
 
-  private static List<String> changes(CheckResult check) {
-    List<String> changes = new ArrayList<>();
-    for (Finding f : check.findings()) {
-      boolean matters = f.judged() == Judged.FAILS || f.judged() == Judged.DECIDE;
-      if (matters && !f.advice().isEmpty() && changes.size() < 3) {
-        changes.add(DesignSections.said(f));
-      }
-    }
-    return changes;
+  private static List<String> changes(Remedies remedies) {
+    return RemedyWords.lines(remedies, FigureText.BOTH);
   }
 
   private static List<Page.KeyFigure> figures(ReportStudy study) {
