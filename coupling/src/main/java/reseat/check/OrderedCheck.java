@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import reseat.design.CheckKind;
-import reseat.equilibrium.PreloadBand;
 
 /**
  * Every check of a coupling at rest with all contacts pressed, in the order of their cost.
@@ -39,12 +38,12 @@ public enum OrderedCheck {
   CASE_DEPTH(true, c -> CaseDepthCheck.of(c.standing(), c.cases(), c.limits())),
   /** Studs, bonds, threads and lock nuts. */
   BALL_MOUNTS(true, c -> BallMountChecks.of(c.standing(), c.cases())),
-  /** Devices that make the preloads. */
-  PRELOAD_DEVICE(true, OrderedCheck::devices),
   /** The slide home against friction. */
   SELF_SEATING(true, c -> SelfSeatingCheck.of(c.design().friction(), c.waysHome())),
   /** Tool changes: whether they seat, and how well the tool point comes back. */
   REPEATABILITY(true, c -> RepeatabilityCheck.of(c.design(), c.toolChanges())),
+  /** Devices that make the preloads. */
+  PRELOAD_DEVICE(true, OrderedCheck::devices),
   /** Rings of contact in cones. */
   RING_OF_CONTACT(false, c -> RingContactCheck.of(c.standing())),
   /** Range of the contact theory. */
@@ -123,9 +122,11 @@ public enum OrderedCheck {
     return List.copyOf(able);
   }
 
+  /** In a search a device in whose scatter every check holds is not looked at further. */
   private static List<Finding> devices(StandingCoupling c) {
     return c.design().preloads().stream().allMatch(p -> p.modelled().isEmpty())
+            || (!c.advised() && PreloadSearch.coversScatter(c))
         ? List.of()
-        : PreloadDeviceCheck.of(c.design(), PreloadBand.of(c.standing(), c.cases(), c.limits()));
+        : PreloadDeviceCheck.of(c.design(), c.allowedPreload());
   }
 }

@@ -25,11 +25,11 @@ public final class PreloadDeviceCheck {
    * Looks at the devices that are described.
    *
    * @param design the coupling
-   * @param band how far all preloads together may be scaled
+   * @param band the band of preload in which every check holds
    * @return a finding for each device with its setting, and a finding for each of its cautions;
    *     devices that are equal are told once
    */
-  public static List<Finding> of(CouplingDesign design, PreloadBand band) {
+  public static List<Finding> of(CouplingDesign design, Optional<AllowedPreload> band) {
     List<Finding> found = new ArrayList<>();
     List<PreloadDevice> seen = new ArrayList<>();
     for (Preload p : design.preloads()) {
@@ -45,7 +45,7 @@ public final class PreloadDeviceCheck {
     return found;
   }
 
-  private static Finding setting(Preload p, PreloadDevice device, PreloadBand allowed) {
+  private static Finding setting(Preload p, PreloadDevice device, Optional<AllowedPreload> allowed) {
     Optional<BenchBand> band = band(p, device, allowed);
     Statement said =
         Statement.of(
@@ -105,13 +105,18 @@ public final class PreloadDeviceCheck {
    *
    * @param p the preload that it makes
    * @param device the device
-   * @param allowed how far all preloads together may be scaled
+   * @param allowed the band of preload in which every check holds
    * @return the band; empty if the coupling sets no upper or lower end
    */
-  public static Optional<BenchBand> band(Preload p, PreloadDevice device, PreloadBand allowed) {
-    boolean closed = allowed.isOpen() && allowed.least() > 0 && allowed.least() < allowed.most();
-    return closed && Double.isFinite(allowed.most())
-        ? Optional.of(device.band(allowed.least() * p.force(), allowed.most() * p.force()))
+  public static Optional<BenchBand> band(
+      Preload p, PreloadDevice device, Optional<AllowedPreload> allowed) {
+    if (allowed.isEmpty()) {
+      return Optional.empty();
+    }
+    PreloadBand scales = allowed.get().scales();
+    boolean closed = scales.least() > 0 && scales.least() < scales.most();
+    return closed && Double.isFinite(scales.most())
+        ? Optional.of(device.band(scales.least() * p.force(), scales.most() * p.force()))
         : Optional.empty();
   }
 

@@ -11,7 +11,10 @@ import reseat.design.CheckKind;
 final class Costs {
 
   /** Loss of room that is told, as a part of the limit. */
-  private static final double TOLD = 0.01;
+  private static final double TOLD = 0.02;
+
+  /** Beyond this room, as a part of the limit, a quantity decides nothing. */
+  private static final double AMPLE = 1;
 
   private Costs() {}
 
@@ -25,6 +28,7 @@ final class Costs {
       if (to.isPresent()
           && from.isPresent()
           && from.get().measure() == to.get().measure()
+          && to.get().margin() < AMPLE
           && to.get().margin() < from.get().margin() - TOLD) {
         found.add(
             new Ranked(

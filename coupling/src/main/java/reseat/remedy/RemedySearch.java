@@ -99,13 +99,7 @@ public final class RemedySearch {
     if (result.verdict() == Verdict.HOLDS) {
       return Remedies.NOT_SOUGHT;
     }
-    RemedySearch search = new RemedySearch(file, result);
-    for (Finding f : search.open) {
-      if (f.check() == CheckKind.INPUT) {
-        return search.told(Remedies.State.TO_BE_STATED);
-      }
-    }
-    return search.run(pairs);
+    return new RemedySearch(file, result).run(pairs);
   }
 
   private Remedies run(boolean pairs) {
@@ -123,6 +117,9 @@ public final class RemedySearch {
       }
     }
     singles(steps);
+    if (remedies.isEmpty() && before.open(CheckKind.INPUT)) {
+      return told(Remedies.State.TO_BE_STATED);
+    }
     if (remedies.isEmpty()) {
       for (Way w : ways) {
         tried(w.rungs().get(w.rungs().size() - 1).alterations());

@@ -10,6 +10,7 @@ import reseat.check.Said;
 import reseat.check.Subject;
 import reseat.check.Verdict;
 import reseat.design.CheckKind;
+import reseat.design.InputDoubt;
 import reseat.design.Preload;
 import reseat.designfile.DesignFile;
 import reseat.equilibrium.NoEquilibriumException;
@@ -46,6 +47,9 @@ record Trial(List<Finding> findings) {
     if (read.design().isEmpty() || beyondDevice(read)) {
       return Optional.empty();
     }
+    if (!whole && inDoubt(read)) {
+      return Optional.empty();
+    }
     try {
       boolean toDecide = !whole && read.accepted().isEmpty();
       return Optional.of(
@@ -65,6 +69,15 @@ record Trial(List<Finding> findings) {
       if (toDecide
           && f.judged() == Judged.DECIDE
           && f.said().key() != Said.SEATING_NOT_LOOKED_AT) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean inDoubt(DesignFile read) {
+    for (InputDoubt d : read.doubts()) {
+      if (!d.confirmedBy(read.accepted())) {
         return true;
       }
     }

@@ -79,7 +79,7 @@ public final class CheckStudy {
       List<Finding> findings,
       Depth depth) {
     CouplingDesign design = stated.design();
-    StandingCoupling coupling = new StandingCoupling(standing, depth);
+    StandingCoupling coupling = new StandingCoupling(standing, stated.accepted(), depth);
     findings.addAll(OrderedCheck.all(coupling));
     clearances(coupling, findings);
     return new SeatedCheck(
@@ -95,6 +95,7 @@ public final class CheckStudy {
         coupling.preloadScatter(),
         coupling.waysHome(),
         coupling.toolChanges(),
+        coupling::allowedPreload,
         decided(findings, stated));
   }
 

@@ -19,6 +19,9 @@ import reseat.report.search.SizePicture;
 import reseat.report.search.SizeText;
 import reseat.sizing.SizingTally;
 import reseat.study.CandidateFile;
+import reseat.study.CheckStudy;
+import reseat.study.StatedDesign;
+import reseat.check.Depth;
 import reseat.study.ClassicChoices;
 import reseat.study.SizingPlan;
 import reseat.study.SizingSearch;
@@ -90,7 +93,7 @@ final class SizeCommand implements Subcommand {
       return ExitCode.BAD_INPUT;
     }
     if (given.hasMatchedOption("--choices")) {
-      out.print(ChoicesText.of(ClassicChoices.of(file), file.unaltered().design().orElseThrow()));
+      out.print(ChoicesText.of(ClassicChoices.of(file), CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED)));
       return ExitCode.HOLDS;
     }
     try {

@@ -73,6 +73,12 @@ public final class CheckJson {
             elasticity(json, seated);
             cases(json, seated);
             preload(json, seated);
+            json.key("preload_band");
+            if (seated.preload().get().isPresent()) {
+              PreloadBandText.json(json, seated.preload().get().get());
+            } else {
+              json.none();
+            }
             seating(json, seated.waysHome());
             return null;
           }
@@ -98,6 +104,7 @@ public final class CheckJson {
     json.key("cases").beginArray().end();
     json.key("weakest_force").none();
     json.key("preload_scatter").beginArray().end();
+    json.key("preload_band").none();
     json.key("seating").none();
   }
 

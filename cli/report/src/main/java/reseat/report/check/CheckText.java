@@ -2,6 +2,8 @@ package reseat.report.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import reseat.check.AllowedPreload;
 import reseat.check.Verdict;
 import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
@@ -61,6 +63,7 @@ public final class CheckText {
           public Void seated(SeatedCheck seated) {
             figures(seated, screen, out);
             findings(result, remedies, screen, out);
+            preload(seated, screen, out);
             CheckScreen.body(seated, screen, out);
             return null;
           }
@@ -90,6 +93,15 @@ public final class CheckText {
       CheckResult result, Remedies remedies, Screen screen, StringBuilder out) {
     out.append(FindingsText.paragraphs(result.findings(), screen.figures(), screen.all()));
     out.append(RemedyWords.paragraphs(remedies, screen.figures()));
+  }
+
+  private static void preload(SeatedCheck check, Screen screen, StringBuilder out) {
+    Optional<AllowedPreload> band = check.preload().get();
+    if (band.isPresent()) {
+      out.append(Paragraph.of("", PreloadBandText.of(band.get(), screen.figures())));
+    } else if (!check.design().preloads().isEmpty()) {
+      out.append("No size of the preload alone makes every check hold.\n");
+    }
   }
 
   private static void assumed(CheckResult result, Screen screen, StringBuilder out) {

@@ -105,6 +105,7 @@ public final class RemedyWords {
     }
     String costs =
         r.costs().stream()
+            .filter(c -> !value(c.measure(), c.from(), figures).equals(value(c.measure(), c.to(), figures)))
             .limit(COSTS)
             .map(c -> cost(c, figures))
             .collect(Collectors.joining(", "));

@@ -7,13 +7,13 @@ import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
-import reseat.designfile.SizeWish;
 import reseat.report.check.PreloadBandText;
+import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
-import reseat.sizing.AllowedPreload;
 import reseat.space.Vec3;
+import reseat.study.CheckResult;
 import reseat.study.ClassicChoices;
 import reseat.study.SeatedCheck;
 
@@ -26,10 +26,11 @@ public final class ChoicesText {
    * Writes the tables.
    *
    * @param choices the choices
-   * @param design the design as in the file
+   * @param check the design as in the file
    * @return text, lines ended by a line feed
    */
-  public static String of(ClassicChoices choices, CouplingDesign design) {
+  public static String of(ClassicChoices choices, CheckResult check) {
+    CouplingDesign design = check.design();
     MachineAxes axes = design.axes();
     List<String> names = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
@@ -81,9 +82,13 @@ public final class ChoicesText {
         + " force\nat the tool point that opens a contact by direction in N (-: most mounts do not seat)\n"
         + second.text()
         + (missing.length() == 0 ? "" : "\nWithout figures\n" + missing)
-        + AllowedPreload.of(design, SizeWish.NONE)
-            .map(b -> "\n" + Paragraph.of("", PreloadBandText.of(b)))
-            .orElse("");
+        + (check instanceof SeatedCheck seated
+            ? seated
+                .preload()
+                .get()
+                .map(b -> "\n" + Paragraph.of("", PreloadBandText.of(b, FigureText.BOTH)))
+                .orElse("")
+            : "");
   }
 
   private static void rows(

@@ -13,7 +13,6 @@ import reseat.report.check.PreloadBandText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
-import reseat.sizing.AllowedPreload;
 import reseat.sizing.Candidate;
 import reseat.sizing.CandidateCheck;
 import reseat.sizing.Judgement;
@@ -181,8 +180,10 @@ public final class SizeText {
       out.append("  none: the file has it already\n");
     }
     out.append(Paragraph.of("  ", scatter(w)));
-    AllowedPreload.of(w.check().design(), study.plan().wish())
-        .ifPresent(b -> out.append(Paragraph.of("  ", PreloadBandText.of(b))));
+    w.check()
+        .preload()
+        .get()
+        .ifPresent(b -> out.append(Paragraph.of("  ", PreloadBandText.of(b, FigureText.BOTH))));
   }
 
   private void pareto(StringBuilder out) {
