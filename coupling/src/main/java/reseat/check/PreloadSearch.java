@@ -29,7 +29,7 @@ final class PreloadSearch {
   private static final int STEPS = 80;
 
   /** Ratio to which an end is found. */
-  private static final double CLOSE = 2e-4;
+  private static final double CLOSE = 5e-4;
 
   private final CouplingDesign design;
   private final CouplingModel model;
@@ -146,7 +146,7 @@ final class PreloadSearch {
     Judgement beyond = null;
     while (Math.abs(next) <= STEPS / 2) {
       beyond = at(scale(next), failures);
-      if (failures ? beyond.fails() : !beyond.holds()) {
+      if (open(beyond, failures)) {
         break;
       }
       beyond = null;
@@ -159,19 +159,93 @@ final class PreloadSearch {
     }
     double good = scale(step);
     double bad = scale(next);
-    Finding binds = beyond.open().orElseThrow();
+    while (true) {
+      Finding binds = beyond.open().orElseThrow();
+      double[] ends = root(good, bad, binds, failures);
+      Judgement j = at(ends[0], failures);
+      if (ends[0] == good || !open(j, failures)) {
+        Finding told = at(ends[1], failures).open().orElse(binds);
+        return new AllowedPreload.End(
+            ends[0] * nominal, told.check().words(), told.subject().name());
+      }
+      beyond = j; // another check is broken before this one
+      bad = ends[0];
+    }
+  }
+
+  private static boolean open(Judgement j, boolean failures) {
+    return failures ? j.fails() : !j.holds();
+  }
+
+  /** Where one check begins to be broken: the last scale at which it is not, and the next. */
+  private double[] root(double inside, double outside, Finding binds, boolean failures) {
+    double good = inside;
+    double bad = outside;
+    double above = Math.max(1e-9, margin(good, binds, failures));
+    double below = binds.margin() < 0 ? binds.margin() : -above;
+    int side = 0;
     while (Math.abs(bad / good - 1) > CLOSE) {
-      double middle = Math.sqrt(good * bad);
-      Judgement j = at(middle, failures);
-      if (failures ? j.fails() : !j.holds()) {
-        bad = middle;
-        binds = j.open().orElseThrow();
+      double wide = Math.log(bad / good);
+      double part = above / (above - below) * wide;
+      // not so near to an end that the other hardly moves
+      double least = Math.min(0.5, 0.6 * CLOSE / Math.abs(wide));
+      double t = Math.min(1 - least, Math.max(least, part / wide));
+      double x = good * Math.exp(t * wide);
+      double m = margin(x, binds, failures);
+      if (m >= 0) {
+        good = x;
+        above = Math.max(1e-9, m);
+        below = side > 0 ? below / 2 : below;
+        side = 1;
       } else {
-        good = middle;
+        bad = x;
+        below = m;
+        above = side < 0 ? above / 2 : above;
+        side = -1;
       }
     }
-    return new AllowedPreload.End(
-        good * nominal, binds.check().words(), binds.subject().name());
+    return new double[] {good, bad};
+  }
+
+  /** Room that one check leaves at a scale; negative where it is broken. */
+  private double margin(double scale, Finding binds, boolean failures) {
+    try {
+      Optional<StandingCoupling> coupling = standing(scale);
+      if (coupling.isEmpty()) {
+        return -1;
+      }
+      double least = 1;
+      for (OrderedCheck check : OrderedCheck.thatCanFail()) {
+        if (check.finds(binds.check())) {
+          for (Finding f : accepted(check, coupling.get())) {
+            if (f.check() == binds.check() && f.judged() != Judged.ADVICE) {
+              boolean open = f.judged() == Judged.FAILS || (!failures && f.judged() == Judged.DECIDE);
+              double room = open ? Math.min(f.margin(), -1e-9) : Math.max(f.margin(), 1e-9);
+              least = Math.min(least, room);
+            }
+          }
+        }
+      }
+      return least;
+    } catch (NoEquilibriumException | IllegalArgumentException e) {
+      return -1;
+    }
+  }
+
+  private Optional<StandingCoupling> standing(double scale) {
+    List<Preload> scaled = new ArrayList<>();
+    for (Preload p : design.preloads()) {
+      scaled.add(p.withForce(scale * p.force()));
+    }
+    CouplingDesign member = design.toBuilder().preloads(scaled).build();
+    Equilibrium standing = model.withLoadsOf(member).standing();
+    return LiftOffCheck.atRest(standing).isEmpty()
+        ? Optional.of(new StandingCoupling(standing, e -> limits, false, depth))
+        : Optional.empty();
+  }
+
+  private List<Finding> accepted(OrderedCheck check, StandingCoupling coupling) {
+    return AcceptedDecisions.over(of(check, coupling), accepted, List.of());
   }
 
   /**
@@ -180,20 +254,13 @@ final class PreloadSearch {
    * @param failures whether only a failure counts, so that what is to be decided is passed over
    */
   private Judgement at(double scale, boolean failures) {
-    List<Preload> scaled = new ArrayList<>();
-    for (Preload p : design.preloads()) {
-      scaled.add(p.withForce(scale * p.force()));
-    }
     try {
-      CouplingDesign member = design.toBuilder().preloads(scaled).build();
-      Equilibrium standing = model.withLoadsOf(member).standing();
-      List<Finding> atRest = LiftOffCheck.atRest(standing);
-      if (!atRest.isEmpty()) {
-        return new Judgement(Optional.of(atRest.get(0)));
+      Optional<StandingCoupling> coupling = standing(scale);
+      if (coupling.isEmpty()) {
+        return new Judgement(Optional.of(doesNotStand()));
       }
-      StandingCoupling coupling = new StandingCoupling(standing, e -> limits, false, depth);
       for (OrderedCheck check : OrderedCheck.thatCanFail()) {
-        for (Finding f : AcceptedDecisions.over(of(check, coupling), accepted, List.of())) {
+        for (Finding f : accepted(check, coupling.get())) {
           if (f.judged() == Judged.FAILS || (!failures && f.judged() == Judged.DECIDE)) {
             return new Judgement(Optional.of(f));
           }
