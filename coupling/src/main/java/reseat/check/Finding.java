@@ -159,6 +159,17 @@ public record Finding(
   }
 
   /**
+   * The same finding with other advice.
+   *
+   * @param other what to change
+   * @return the finding
+   */
+  public Finding withAdvice(Statement other) {
+    return new Finding(
+        check, judged, subject, value, limit, sense, basis, measure, said, other, reason);
+  }
+
+  /**
    * The same finding without advice that was not tried.
    *
    * @return the finding; what fails or is to be decided keeps advice on handling only
@@ -167,9 +178,7 @@ public record Finding(
     boolean open = judged == Judged.FAILS || judged == Judged.DECIDE;
     return !open || advice.isEmpty() || advice.key().isHandling()
         ? this
-        : new Finding(
-            check, judged, subject, value, limit, sense, basis, measure, said, Statement.NOTHING,
-            reason);
+        : withAdvice(Statement.NOTHING);
   }
 
   /**

@@ -302,6 +302,8 @@ public enum Said {
   HANG_UP,
   /** Ease seating: seating force, friction, flank angle. */
   EASE_SEATING,
+  /** A force by hand that closes it, tried: force now, force needed (0: none within reach). */
+  SEATS_WITH,
   /** Tool changes surely seat: closed form. */
   SURELY_SEATS,
   /** Tool changes were not simulated although seating is in doubt. */
@@ -335,7 +337,7 @@ public enum Said {
 
   /**
    * Says whether this, as advice, is a matter of handling, of what is to be stated, or a plain
-   * fact: such advice needs no trial. Any other change of a design is told only where the whole
+   * fact, or was tried: such advice needs no further trial. Any other change of a design is told only where the whole
    * check was run on it.
    *
    * @return true if it may stand as it is
@@ -353,6 +355,7 @@ public enum Said {
           MEASURE_FORCE,
           MOSTLY_FROM,
           MEND_OR_ACCEPT,
+          SEATS_WITH,
           ACCEPTANCE_LAPSED,
           DO_NOT_RUN ->
           true;

@@ -3,11 +3,13 @@ package reseat.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
 import reseat.study.FollowingSeats;
+import reseat.study.NeededSeatingForce;
 import reseat.space.Vec3;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
@@ -16,9 +18,6 @@ import reseat.units.UnitCatalog;
 
 /** Ladders of what pulls the coupling home, and of how it is put on. */
 final class PullLadders {
-
-  /** No hand presses harder while it sets a holder down, N; a judgement. */
-  private static final double HAND = 200;
 
   /** Parts of the way by which a line is moved or turned. */
   private static final double[] PARTS = {0.15, 0.3, 0.45, 0.6, 0.8, 1};
@@ -54,8 +53,7 @@ final class PullLadders {
             QuantityKind.FORCE,
             pull.design.remount().seatingForce(),
             UnitCatalog.NEWTON,
-            0.2,
-            Math.max(1, HAND / pull.design.remount().seatingForce())));
+            q -> NeededSeatingForce.larger(q.value())));
     found.addAll(
         pull.stated(
             Lever.TEMPERATURE,
@@ -63,8 +61,7 @@ final class PullLadders {
             QuantityKind.TEMPERATURE_DIFFERENCE,
             pull.design.remount().temperature().limit(),
             UnitCatalog.KELVIN,
-            0.03,
-            1));
+            q -> Steps.preferred(q, 0.03, 1)));
     found.addAll(pull.lubrication());
     return found;
   }
@@ -192,8 +189,7 @@ final class PullLadders {
       QuantityKind kind,
       double now,
       Unit usual,
-      double lowest,
-      double highest) {
+      Function<Quantity, List<Double>> values) {
     Optional<Quantity> plain = file.quantity(path, kind);
     Optional<Quantity> limit = file.quantity(path + ".limit", kind);
     String key = plain.isEmpty() && limit.isPresent() ? path + ".limit" : path;
@@ -205,7 +201,7 @@ final class PullLadders {
     return Steps.scaled(
         lever,
         List.of(new FileKeys.Held(key, from)),
-        Steps.preferred(from, lowest, highest));
+        values.apply(from));
   }
 
   private List<Ladder> lubrication() {

@@ -135,7 +135,7 @@ final class SeatLadders {
     List<String> firsts = new ArrayList<>();
     for (String seat : file.seats()) {
       String kind = file.typed(seat + ".kind").orElse("");
-      boolean groove = kind.equals("vee") || kind.equals("gothic") || seat.endsWith(".groove");
+      boolean groove = kind.equals("vee") || kind.equals("gothic") || kind.equals("pins") || seat.endsWith(".groove");
       (groove ? grooves : firsts).add(seat);
     }
     List<Ladder> found = new ArrayList<>(flanks(Lever.FLANK_ANGLE, grooves));

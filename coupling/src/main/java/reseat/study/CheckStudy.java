@@ -2,17 +2,24 @@ package reseat.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import reseat.check.AcceptedDecisions;
+import reseat.check.Argument;
 import reseat.check.ConstraintCheck;
 import reseat.check.Depth;
 import reseat.check.Finding;
 import reseat.check.GrooveDirectionCheck;
+import reseat.check.Judged;
 import reseat.check.LiftOffCheck;
 import reseat.check.LoadInsideTriangleCheck;
+import reseat.check.Measure;
 import reseat.check.OrderedCheck;
+import reseat.check.Said;
 import reseat.check.StandingCoupling;
 import reseat.check.StandingLimits;
+import reseat.check.Statement;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.equilibrium.CouplingModel;
@@ -81,6 +88,9 @@ public final class CheckStudy {
     CouplingDesign design = stated.design();
     StandingCoupling coupling = new StandingCoupling(standing, stated.accepted(), depth);
     findings.addAll(OrderedCheck.all(coupling));
+    if (depth == Depth.SIMULATED) {
+      seatingForce(design, findings);
+    }
     clearances(coupling, findings);
     return new SeatedCheck(
         stated,
@@ -146,6 +156,23 @@ public final class CheckStudy {
       }
     }
     return Finding.worstFirst(decided(findings, stated));
+  }
+
+  /** What hangs up is told with the force by hand that closes it. */
+  private static void seatingForce(CouplingDesign design, List<Finding> findings) {
+    for (int i = 0; i < findings.size(); i++) {
+      Finding f = findings.get(i);
+      if (f.check() == CheckKind.TOOL_CHANGE_SEATING && f.judged() == Judged.FAILS) {
+        OptionalDouble needed = NeededSeatingForce.of(design);
+        findings.set(
+            i,
+            f.withAdvice(
+                Statement.of(
+                    Said.SEATS_WITH,
+                    Argument.amount(Measure.FORCE, design.remount().seatingForce()),
+                    Argument.amount(Measure.FORCE, needed.isPresent() ? needed.getAsDouble() : 0))));
+      }
+    }
   }
 
   private static void clearances(StandingCoupling coupling, List<Finding> findings) {

@@ -13,7 +13,7 @@ import reseat.check.Depth;
 import reseat.check.Verdict;
 import reseat.designfile.AlterableDesign;
 import reseat.equilibrium.NoEquilibriumException;
-import reseat.remedy.Remedies;
+import reseat.remedy.Counsel;
 import reseat.remedy.Remedy;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckText;
@@ -35,13 +35,6 @@ final class CheckCommand implements FileCommand {
   private static final String PAIRS = "--remedies";
   private static final String REMEDY = "--remedy";
   private static final String FORCE = "--force";
-
-  /** Which remedies are looked for. */
-  private enum Sought {
-    NONE,
-    SINGLE_KEYS,
-    PAIRS
-  }
 
   @Override
   public void describe(CommandSpec spec) {
@@ -84,23 +77,25 @@ final class CheckCommand implements FileCommand {
     if (number) {
       return remedy(given, file, depth, out, err);
     }
-    Sought sought =
+    TriedChanges.Sought sought =
         given.hasMatchedOption(NO_REMEDIES)
-            ? Sought.NONE
-            : given.hasMatchedOption(PAIRS) ? Sought.PAIRS : Sought.SINGLE_KEYS;
+            ? TriedChanges.Sought.NONE
+            : given.hasMatchedOption(PAIRS)
+                ? TriedChanges.Sought.PAIRS
+                : TriedChanges.Sought.SINGLE_KEYS;
     return check(file, depth, sought, given.hasMatchedOption(JSON), screen, out, err);
   }
 
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
     return check(
-        file, Depth.SIMULATED, Sought.SINGLE_KEYS, false, ScreenChoices.of(file), out, err);
+        file, Depth.SIMULATED, TriedChanges.Sought.SINGLE_KEYS, false, ScreenChoices.of(file), out, err);
   }
 
   private static int check(
       Path file,
       Depth depth,
-      Sought sought,
+      TriedChanges.Sought sought,
       boolean json,
       Screen screen,
       PrintWriter out,
@@ -112,14 +107,12 @@ final class CheckCommand implements FileCommand {
     }
     try {
       CheckResult result = CheckStudy.run(design.get(), depth);
-      Remedies remedies =
-          sought == Sought.NONE
-              ? Remedies.NOT_SOUGHT
-              : TriedRemedies.of(file, result, sought == Sought.PAIRS);
+      boolean halving = screen.all() && depth == Depth.SIMULATED;
+      Counsel counsel = TriedChanges.of(file, result, sought, halving);
       out.print(
           json
-              ? CheckJson.of(result, remedies)
-              : CheckText.of(result, remedies, file.toString(), screen));
+              ? CheckJson.of(result, counsel)
+              : CheckText.of(result, counsel, file.toString(), screen));
       return ExitCode.of(result.verdict());
     } catch (NoEquilibriumException e) {
       err.println(NAME + file + ": " + e.getMessage());
@@ -138,7 +131,7 @@ final class CheckCommand implements FileCommand {
     Path changed = given.matchedOptionValue("-o", null);
     try {
       CheckResult result = CheckStudy.run(design.get(), depth);
-      List<Remedy> remedies = TriedRemedies.of(file, result, true).remedies();
+      List<Remedy> remedies = TriedChanges.of(file, result, TriedChanges.Sought.PAIRS, false).remedies().remedies();
       if (remedies.isEmpty()) {
         err.println(
             NAME

@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import reseat.check.Depth;
 import reseat.equilibrium.NoEquilibriumException;
-import reseat.remedy.Remedies;
+import reseat.remedy.Counsel;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckText;
 import reseat.report.form.Screen;
@@ -60,13 +60,13 @@ record JudgedDesign(Optional<SeatedCheck> seated, int code) {
       if (result instanceof SeatedCheck seated) {
         return new JudgedDesign(Optional.of(seated), ExitCode.of(result.verdict()));
       }
-      Remedies remedies = TriedRemedies.of(file, result);
+      Counsel counsel = TriedChanges.of(file, result);
       output
           .out()
           .print(
               output.json()
-                  ? CheckJson.of(result, remedies)
-                  : CheckText.of(result, remedies, file.toString(), output.screen()));
+                  ? CheckJson.of(result, counsel)
+                  : CheckText.of(result, counsel, file.toString(), output.screen()));
       return new JudgedDesign(Optional.empty(), ExitCode.of(result.verdict()));
     } catch (NoEquilibriumException e) {
       output.err().println(command + file + ": " + e.getMessage());

@@ -21,7 +21,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
-import reseat.remedy.Remedies;
+import reseat.remedy.Counsel;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckTables;
 import reseat.report.fullreport.ReportPage;
@@ -177,20 +177,20 @@ final class ReportCommand implements Subcommand {
     List<String> stamp = Stamp.of(file, ReseatCommand.version(), effort.seed());
     Map<String, byte[]> files = new LinkedHashMap<>();
     Page page;
-    Remedies remedies = TriedRemedies.of(file, check);
+    Counsel counsel = TriedChanges.of(file, check);
     if (check instanceof SeatedCheck seated) {
       ReportStudy study = study(seated, effort);
       ReportPictures pictures = ReportPictures.of(study);
-      page = ReportPage.of(study, remedies, pictures, stamp);
+      page = ReportPage.of(study, counsel.remedies(), pictures, stamp);
       files.putAll(CheckTables.of(study));
       files.put("remount.json", utf8(RemountJson.of(study.remount())));
       study
           .interchange()
           .ifPresent(i -> files.put("interchange.json", utf8(InterchangeJson.of(i, findings(check, i)))));
     } else {
-      page = ReportPage.of(check, remedies, stamp);
+      page = ReportPage.of(check, counsel.remedies(), stamp);
     }
-    files.put("check.json", utf8(CheckJson.of(check, remedies)));
+    files.put("check.json", utf8(CheckJson.of(check, counsel)));
     files.put("report.html", utf8(PageWriter.html(page)));
     return new Written(files, page.verdict(), check.verdict());
   }

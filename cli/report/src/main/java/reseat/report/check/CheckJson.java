@@ -11,7 +11,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.SelfSeating;
-import reseat.remedy.Remedies;
+import reseat.remedy.Counsel;
 import reseat.report.form.JsonWriter;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
@@ -32,10 +32,10 @@ public final class CheckJson {
    * Tells a result.
    *
    * @param result what came of checking a design
-   * @param remedies changes after which it holds
+   * @param counsel what can be done about it
    * @return JSON text, SI units, each unit at the end of its key
    */
-  public static String of(CheckResult result, Remedies remedies) {
+  public static String of(CheckResult result, Counsel counsel) {
     JsonWriter json = new JsonWriter();
     json.beginObject();
     json.key("title").value(result.design().title());
@@ -84,7 +84,8 @@ public final class CheckJson {
           }
         });
     FindingsJson.write(json, result.findings());
-    RemedyWords.json(json, remedies);
+    RemedyWords.json(json, counsel.remedies());
+    HalvingText.json(json, counsel.halving());
     return json.end().finish();
   }
 
@@ -141,6 +142,7 @@ public final class CheckJson {
       json.key("normal_stiffness_N_per_m").value(c.normalStiffness());
       json.key("tangential_stiffness_N_per_m").value(c.tangentialStiffnessLong());
       json.key("tangential_stiffness_short_axis_N_per_m").value(c.tangentialStiffnessShort());
+      json.key("contact_angle_deg").value(Math.toDegrees(c.angle()));
       json.key("point_m").value(c.line().point());
       json.key("normal").value(c.line().normal());
       json.end();

@@ -8,6 +8,7 @@ import reseat.check.Verdict;
 import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
 import reseat.repeatability.ToolChangeOutlook;
+import reseat.remedy.Counsel;
 import reseat.remedy.Remedies;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
@@ -32,13 +33,14 @@ public final class CheckText {
    * Tells a result.
    *
    * @param result what came of checking a design
-   * @param remedies changes after which it holds
+   * @param counsel what can be done about it
    * @param file the design file as it was named, for the next step
    * @param screen how it is asked for
    * @return lines with their ends, at most {@value Paragraph#WIDTH} letters long
    */
   public static String of(
-      CheckResult result, Remedies remedies, String file, Screen screen) {
+      CheckResult result, Counsel counsel, String file, Screen screen) {
+    Remedies remedies = counsel.remedies();
     StringBuilder out = new StringBuilder(6000);
     if (!result.design().title().isEmpty()) {
       out.append(Paragraph.of("", result.design().title()));
@@ -65,6 +67,7 @@ public final class CheckText {
             findings(result, remedies, screen, out);
             preload(seated, screen, out);
             CheckScreen.body(seated, screen, out);
+            out.append(HalvingText.of(counsel.halving(), screen.figures()));
             return null;
           }
         });

@@ -81,12 +81,15 @@ public final class RemedyWords {
               + c.one().words()
               + " and "
               + c.other().words()
-              + " are in conflict, the first holds only where the second does not."
+              + " are in conflict: whatever cures the first leaves or breaks the second."
               + more;
     }
     return tried
-        + " within what can be bought or set cures "
-        + remedies.uncured().map(k -> k.words()).orElse("everything")
+        + " within what can be bought or set "
+        + remedies
+            .uncured()
+            .map(k -> "cures " + k.words())
+            .orElse("makes every check hold with 5 % in hand")
         + "."
         + more;
   }
@@ -112,7 +115,7 @@ public final class RemedyWords {
     return String.join(" and ", moves) + (costs.isEmpty() ? "." : ". Costs: " + costs + ".");
   }
 
-  private static String move(Move m) {
+  static String move(Move m) {
     String to = m.to().replace("\"", "");
     String what = words(m.lever());
     boolean follows = m.lever() == Lever.BALL || m.lever() == Lever.FLANK_ANGLE;
