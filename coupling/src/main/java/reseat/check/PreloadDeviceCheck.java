@@ -45,7 +45,8 @@ public final class PreloadDeviceCheck {
     return found;
   }
 
-  private static Finding setting(Preload p, PreloadDevice device, Optional<AllowedPreload> allowed) {
+  private static Finding setting(
+      Preload p, PreloadDevice device, Optional<AllowedPreload> allowed) {
     Optional<BenchBand> band = band(p, device, allowed);
     Statement said =
         Statement.of(

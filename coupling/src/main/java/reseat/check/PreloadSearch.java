@@ -219,7 +219,8 @@ final class PreloadSearch {
         if (check.finds(binds.check())) {
           for (Finding f : accepted(check, coupling.get())) {
             if (f.check() == binds.check() && f.judged() != Judged.ADVICE) {
-              boolean open = f.judged() == Judged.FAILS || (!failures && f.judged() == Judged.DECIDE);
+              boolean open =
+                  f.judged() == Judged.FAILS || (!failures && f.judged() == Judged.DECIDE);
               double room = open ? Math.min(f.margin(), -1e-9) : Math.max(f.margin(), 1e-9);
               least = Math.min(least, room);
             }

@@ -337,8 +337,8 @@ public enum Said {
 
   /**
    * Says whether this, as advice, is a matter of handling, of what is to be stated, or a plain
-   * fact, or was tried: such advice needs no further trial. Any other change of a design is told only where the whole
-   * check was run on it.
+   * fact, or was tried: such advice needs no further trial. Any other change of a design is told
+   * only where the whole check was run on it.
    *
    * @return true if it may stand as it is
    */

@@ -106,8 +106,7 @@ final class FileKeys {
   record Held(String path, Quantity quantity) {
 
     Alteration to(String value) {
-      return new Alteration(
-          new DesignKey(path, path, Optional.of(quantity.kind())), value);
+      return new Alteration(new DesignKey(path, path, Optional.of(quantity.kind())), value);
     }
   }
 

@@ -111,7 +111,8 @@ public final class HalvingSearch {
         break;
       }
       DesignFile read = file.with(s.rung().alterations());
-      Optional<Sizes> sizes = read.design().isPresent() ? sizes(read.design().get()) : Optional.empty();
+      Optional<Sizes> sizes =
+          read.design().isPresent() ? sizes(read.design().get()) : Optional.empty();
       for (int i = 0; i < found.length && sizes.isPresent(); i++) {
         double then = sizes.get().of(all.get(i));
         if (found[i] == null && then <= 0.5 * all.get(i).now()) {
@@ -145,8 +146,7 @@ public final class HalvingSearch {
   private static Sizes sizes(Equilibrium standing) {
     CouplingDesign design = standing.model().design();
     List<Vec3> motions = new ArrayList<>();
-    CouplingStiffness sticking =
-        CouplingStiffness.of(standing, CouplingStiffness.Bound.STICKING);
+    CouplingStiffness sticking = CouplingStiffness.of(standing, CouplingStiffness.Bound.STICKING);
     for (CaseResponse r : CaseResponse.all(standing, sticking)) {
       motions.add(r.liftsOff() ? new Vec3(LOST, LOST, LOST) : design.axes().of(r.motion().shift()));
     }

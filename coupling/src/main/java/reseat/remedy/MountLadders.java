@@ -19,13 +19,7 @@ final class MountLadders {
     List<String> bonds = FileKeys.below(mounts, "bond");
     found.addAll(
         Steps.lengths(
-            file,
-            Lever.NECK,
-            FileKeys.below(studs, "neck_diameter"),
-            0.6,
-            3,
-            0.1e-3,
-            INCH / 64));
+            file, Lever.NECK, FileKeys.below(studs, "neck_diameter"), 0.6, 3, 0.1e-3, INCH / 64));
     found.addAll(
         Steps.lengths(
             file, Lever.STICK_OUT, FileKeys.below(studs, "stick_out"), 0.25, 1, 0.5e-3, INCH / 64));
@@ -48,8 +42,7 @@ final class MountLadders {
             3));
     found.addAll(adhesives(file, FileKeys.below(bonds, "adhesive")));
     List<String> areas = FileKeys.below(bonds, "area");
-    found.addAll(
-        Steps.preferred(file, Lever.BOND_AREA, areas, QuantityKind.AREA, 1, 4));
+    found.addAll(Steps.preferred(file, Lever.BOND_AREA, areas, QuantityKind.AREA, 1, 4));
     found.addAll(
         Steps.preferred(
             file, Lever.BOND_GAP, FileKeys.below(bonds, "gap"), QuantityKind.LENGTH, 0.2, 1.5));

@@ -8,9 +8,9 @@ import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
+import reseat.space.Vec3;
 import reseat.study.FollowingSeats;
 import reseat.study.NeededSeatingForce;
-import reseat.space.Vec3;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -36,12 +36,7 @@ final class PullLadders {
     List<String> preloads = file.preloads();
     found.addAll(
         Steps.preferred(
-            file,
-            Lever.PRELOAD,
-            FileKeys.below(preloads, "force"),
-            QuantityKind.FORCE,
-            0.1,
-            10));
+            file, Lever.PRELOAD, FileKeys.below(preloads, "force"), QuantityKind.FORCE, 0.1, 10));
     found.addAll(pull.places());
     found.addAll(pull.directions());
     found.addAll(pull.ratios(Lever.PRELOAD_SCATTER, preloads, "scatter"));
@@ -115,8 +110,7 @@ final class PullLadders {
       told = told.isEmpty() ? value : told;
     }
     if (moved > 0.5 * step) {
-      rungs.add(
-          new Rung(told, Math.log1p(moved / design.couplingRadius()), 0, all));
+      rungs.add(new Rung(told, Math.log1p(moved / design.couplingRadius()), 0, all));
     }
   }
 
@@ -151,7 +145,12 @@ final class PullLadders {
           String value =
               part == 1
                   ? (d.z() < 0 ? "-z" : "+z")
-                  : "[" + plain(turned.x()) + ", " + plain(turned.y()) + ", " + plain(turned.z())
+                  : "["
+                      + plain(turned.x())
+                      + ", "
+                      + plain(turned.y())
+                      + ", "
+                      + plain(turned.z())
                       + "]";
           all.add(FileKeys.word("preload[" + (i + 1) + "].direction", value));
           told = told.isEmpty() ? value : told;
@@ -197,11 +196,10 @@ final class PullLadders {
       return List.of();
     }
     Quantity from =
-        plain.or(() -> limit).orElse(new Quantity(now, kind, FollowingSeats.text(now, usual), usual));
-    return Steps.scaled(
-        lever,
-        List.of(new FileKeys.Held(key, from)),
-        values.apply(from));
+        plain
+            .or(() -> limit)
+            .orElse(new Quantity(now, kind, FollowingSeats.text(now, usual), usual));
+    return Steps.scaled(lever, List.of(new FileKeys.Held(key, from)), values.apply(from));
   }
 
   private List<Ladder> lubrication() {
@@ -213,7 +211,10 @@ final class PullLadders {
                 "dry",
                 List.of(
                     new Rung(
-                        "oiled", SeatLadders.OTHER, 0, List.of(FileKeys.word("friction.surface", "oiled"))))))
+                        "oiled",
+                        SeatLadders.OTHER,
+                        0,
+                        List.of(FileKeys.word("friction.surface", "oiled"))))))
         : List.of();
   }
 }

@@ -13,10 +13,7 @@ import reseat.design.CheckKind;
  * @param uncured a check that nothing tried cures; empty if each is cured by something
  */
 public record Remedies(
-    State state,
-    List<Remedy> remedies,
-    Optional<Conflict> conflict,
-    Optional<CheckKind> uncured) {
+    State state, List<Remedy> remedies, Optional<Conflict> conflict, Optional<CheckKind> uncured) {
 
   /** Whether there was anything to search. */
   public enum State {

@@ -14,8 +14,7 @@ import reseat.designfile.Alteration;
  * @param distance how large the change is: logarithm of the ratio for lengths and forces, degrees
  *     over ten for angles, 0.1 for each step in stock, 0.3 for another material; a pair has the sum
  */
-public record Remedy(
-    List<Move> moves, List<Change> changes, List<Cost> costs, double distance) {
+public record Remedy(List<Move> moves, List<Change> changes, List<Cost> costs, double distance) {
 
   /** Copies the lists. */
   public Remedy {

@@ -136,7 +136,9 @@ public final class RemedySearch {
     boolean none = remedies.isEmpty() && state != Remedies.State.TO_BE_STATED;
     CheckKind worst = open.get(0).check();
     boolean outOfReach =
-        worst == CheckKind.LIFT_OFF && before.open(CheckKind.PRELOAD_DEVICE) && tally.uncured().isPresent();
+        worst == CheckKind.LIFT_OFF
+            && before.open(CheckKind.PRELOAD_DEVICE)
+            && tally.uncured().isPresent();
     if (none && outOfReach) {
       // the preload that would hold every contact is more than its device can be set to
       return new Remedies(
@@ -308,7 +310,8 @@ public final class RemedySearch {
         }
       }
     }
-    both.sort(Comparator.comparingDouble(p -> p.get(0).rung().distance() + p.get(1).rung().distance()));
+    both.sort(
+        Comparator.comparingDouble(p -> p.get(0).rung().distance() + p.get(1).rung().distance()));
     Map<Step, Boolean> useful = new HashMap<>();
     int tried = 0;
     for (List<Step> pair : both) {

@@ -73,8 +73,7 @@ final class SeatLadders {
   }
 
   private List<Ladder> balls() {
-    List<FileKeys.Held> keys =
-        file.held(FileKeys.below(balled(), "diameter"), QuantityKind.LENGTH);
+    List<FileKeys.Held> keys = file.held(FileKeys.below(balled(), "diameter"), QuantityKind.LENGTH);
     if (keys.isEmpty()) {
       return List.of();
     }
@@ -101,7 +100,12 @@ final class SeatLadders {
         all.add(key.to(stock.get(i)));
       }
       all.addAll(pins(ratio));
-      rungs.add(new Rung(stock.get(i), Math.max(1, steps) * ONE_STEP, ratio > 1 ? 1 : -1, following.with(all)));
+      rungs.add(
+          new Rung(
+              stock.get(i),
+              Math.max(1, steps) * ONE_STEP,
+              ratio > 1 ? 1 : -1,
+              following.with(all)));
     }
     return List.of(new Ladder(Lever.BALL, now.text(), rungs));
   }
@@ -135,7 +139,11 @@ final class SeatLadders {
     List<String> firsts = new ArrayList<>();
     for (String seat : file.seats()) {
       String kind = file.typed(seat + ".kind").orElse("");
-      boolean groove = kind.equals("vee") || kind.equals("gothic") || kind.equals("pins") || seat.endsWith(".groove");
+      boolean groove =
+          kind.equals("vee")
+              || kind.equals("gothic")
+              || kind.equals("pins")
+              || seat.endsWith(".groove");
       (groove ? grooves : firsts).add(seat);
     }
     List<Ladder> found = new ArrayList<>(flanks(Lever.FLANK_ANGLE, grooves));
@@ -144,8 +152,7 @@ final class SeatLadders {
   }
 
   private List<Ladder> flanks(Lever lever, List<String> seats) {
-    List<FileKeys.Held> keys =
-        file.held(FileKeys.below(seats, "flank_angle"), QuantityKind.ANGLE);
+    List<FileKeys.Held> keys = file.held(FileKeys.below(seats, "flank_angle"), QuantityKind.ANGLE);
     if (keys.isEmpty()) {
       return List.of();
     }
@@ -187,13 +194,11 @@ final class SeatLadders {
                   value,
                   turn / 10.0,
                   0,
-                  List.of(
-                      FileKeys.quantity("layout.first_ball_at", QuantityKind.ANGLE, value))));
+                  List.of(FileKeys.quantity("layout.first_ball_at", QuantityKind.ANGLE, value))));
         }
       }
     }
-    return List.of(
-        new Ladder(Lever.TURN, first.map(Quantity::text).orElse("0 deg"), rungs));
+    return List.of(new Ladder(Lever.TURN, first.map(Quantity::text).orElse("0 deg"), rungs));
   }
 
   /** All grooves off their bisectors turned to them at once. */
@@ -220,8 +225,7 @@ final class SeatLadders {
         double angle = Math.toDegrees(Math.atan2(bisector.y(), bisector.x()));
         double turned = Math.rint(100 * (angle < 0 ? angle + 180 : angle)) / 100;
         String value = (turned >= 180 ? 0 : turned) + " deg";
-        all.add(
-            FileKeys.quantity("support[" + (i + 1) + "].seat.axis", QuantityKind.ANGLE, value));
+        all.add(FileKeys.quantity("support[" + (i + 1) + "].seat.axis", QuantityKind.ANGLE, value));
         told.add(s.name() + " " + value);
         worst = Math.max(worst, off);
       }
@@ -296,8 +300,7 @@ final class SeatLadders {
     for (int i = 1; i <= design.shop().keepClear().size(); i++) {
       gaps.add("keep_clear[" + i + "].gap");
     }
-    found.addAll(
-        Steps.lengths(file, Lever.CLEARANCE, gaps, 1, 30, 0.05e-3, 0.002 * 25.4e-3));
+    found.addAll(Steps.lengths(file, Lever.CLEARANCE, gaps, 1, 30, 0.05e-3, 0.002 * 25.4e-3));
     return found;
   }
 }

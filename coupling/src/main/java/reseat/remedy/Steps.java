@@ -50,8 +50,11 @@ final class Steps {
     for (int way = -1; way <= 1; way += 2) {
       double last = value;
       for (int n = 1; n < 400; n++) {
-        double made = step * (way > 0 ? Math.floor(value / step + n + 1e-9)
-            : Math.ceil(value / step - n - 1e-9));
+        double made =
+            step
+                * (way > 0
+                    ? Math.floor(value / step + n + 1e-9)
+                    : Math.ceil(value / step - n - 1e-9));
         double ratio = made / value;
         if (!(made > 0) || ratio < lowest || ratio > highest) {
           break;
@@ -86,7 +89,8 @@ final class Steps {
       double ratio = value / first.value();
       List<Alteration> all = new ArrayList<>();
       for (FileKeys.Held key : keys) {
-        all.add(key.to(
+        all.add(
+            key.to(
                 FollowingSeats.text(ratio * key.quantity().value(), key.quantity().unit())
                     .strip()));
       }
@@ -123,7 +127,6 @@ final class Steps {
       return List.of();
     }
     Quantity first = keys.get(0).quantity();
-    return scaled(
-        lever, keys, multiples(first, lowest, highest, step(first, metric, inch)));
+    return scaled(lever, keys, multiples(first, lowest, highest, step(first, metric, inch)));
   }
 }

@@ -55,7 +55,11 @@ record Trial(List<Finding> findings) {
       return Optional.of(
           new Trial(
               CheckStudy.findings(
-                  StatedDesign.of(read), depth, order, gaps, found -> open(found, !whole, toDecide))));
+                  StatedDesign.of(read),
+                  depth,
+                  order,
+                  gaps,
+                  found -> open(found, !whole, toDecide))));
     } catch (NoEquilibriumException | IllegalArgumentException e) {
       return Optional.empty();
     }
@@ -66,9 +70,7 @@ record Trial(List<Finding> findings) {
       if (failures && f.judged() == Judged.FAILS) {
         return true;
       }
-      if (toDecide
-          && f.judged() == Judged.DECIDE
-          && f.said().key() != Said.SEATING_NOT_LOOKED_AT) {
+      if (toDecide && f.judged() == Judged.DECIDE && f.said().key() != Said.SEATING_NOT_LOOKED_AT) {
         return true;
       }
     }
@@ -156,7 +158,9 @@ record Trial(List<Finding> findings) {
   /** The finding of the same check about the same subject. */
   Optional<Finding> same(Finding f) {
     for (Finding g : findings) {
-      if (g.check() == f.check() && same(g.subject(), f.subject()) && g.measure() == f.measure()
+      if (g.check() == f.check()
+          && same(g.subject(), f.subject())
+          && g.measure() == f.measure()
           && g.judged() != Judged.ADVICE) {
         return Optional.of(g);
       }
@@ -182,7 +186,9 @@ record Trial(List<Finding> findings) {
   Optional<Finding> tightest(CheckKind kind) {
     Finding worst = null;
     for (Finding f : findings) {
-      if (f.check() == kind && f.judged() != Judged.ADVICE && figure(f)
+      if (f.check() == kind
+          && f.judged() != Judged.ADVICE
+          && figure(f)
           && (worst == null || f.margin() < worst.margin())) {
         worst = f;
       }

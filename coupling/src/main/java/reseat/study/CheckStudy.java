@@ -170,7 +170,8 @@ public final class CheckStudy {
                 Statement.of(
                     Said.SEATS_WITH,
                     Argument.amount(Measure.FORCE, design.remount().seatingForce()),
-                    Argument.amount(Measure.FORCE, needed.isPresent() ? needed.getAsDouble() : 0))));
+                    Argument.amount(
+                        Measure.FORCE, needed.isPresent() ? needed.getAsDouble() : 0))));
       }
     }
   }

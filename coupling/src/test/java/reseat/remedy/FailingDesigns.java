@@ -95,12 +95,10 @@ final class FailingDesigns {
         told.append(", ").append(c.key()).append(" = ").append(value);
       }
       AlterableDesign file = AlterableDesign.of(base.textWith(alterations));
-      boolean usable =
-          file.unaltered().design().isPresent() && file.unaltered().doubts().isEmpty();
+      boolean usable = file.unaltered().design().isPresent() && file.unaltered().doubts().isEmpty();
       if (usable) {
         try {
-          CheckResult result =
-              CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED);
+          CheckResult result = CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED);
           if (result.verdict() != Verdict.HOLDS) {
             drawn.add(new Drawn(file, result, told.toString()));
           }
