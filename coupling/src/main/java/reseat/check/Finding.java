@@ -166,6 +166,29 @@ public record Finding(
   }
 
   /**
+   * The same finding with other advice.
+   *
+   * @param other what to change
+   * @return the finding
+   */
+  public Finding withAdvice(Statement other) {
+    return new Finding(
+        check, judged, subject, value, limit, sense, basis, measure, said, other, reason);
+  }
+
+  /**
+   * The same finding without advice that was not tried.
+   *
+   * @return the finding; what fails or is to be decided keeps advice on handling only
+   */
+  public Finding withoutUntried() {
+    boolean open = judged == Judged.FAILS || judged == Judged.DECIDE;
+    return !open || advice.isEmpty() || advice.key().isHandling()
+        ? this
+        : withAdvice(Statement.NOTHING);
+  }
+
+  /**
    * Returns how much room is left.
    *
    * @return distance of the value from the limit as a part of the limit, or plainly where the limit

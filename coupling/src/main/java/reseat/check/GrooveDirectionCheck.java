@@ -103,7 +103,14 @@ public final class GrooveDirectionCheck {
     return angle >= Math.PI - 1e-9 ? 0 : Math.max(0, angle);
   }
 
-  private static Vec3 bisector(List<Support> supports, int corner) {
+  /**
+   * Finds the bisector at a corner of the triangle of the balls.
+   *
+   * @param supports three supports
+   * @param corner which of them, 0 to 2
+   * @return direction of the bisector, not a unit vector; zero if two balls coincide
+   */
+  public static Vec3 bisector(List<Support> supports, int corner) {
     Vec3 here = supports.get(corner).ball().centre();
     Vec3 next = supports.get((corner + 1) % 3).ball().centre().minus(here);
     Vec3 last = supports.get((corner + 2) % 3).ball().centre().minus(here);

@@ -1,9 +1,10 @@
 package reseat.check;
 
+import java.util.Optional;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import reseat.equilibrium.PreloadBand;
+import reseat.design.CheckKind;
 
 /**
  * Every check of a coupling at rest with all contacts pressed, in the order of their cost.
@@ -38,12 +39,12 @@ public enum OrderedCheck {
   CASE_DEPTH(true, c -> CaseDepthCheck.of(c.standing(), c.cases(), c.limits())),
   /** Studs, bonds, threads and lock nuts. */
   BALL_MOUNTS(true, c -> BallMountChecks.of(c.standing(), c.cases())),
-  /** Devices that make the preloads. */
-  PRELOAD_DEVICE(true, OrderedCheck::devices),
   /** The slide home against friction. */
   SELF_SEATING(true, c -> SelfSeatingCheck.of(c.design().friction(), c.waysHome())),
   /** Tool changes: whether they seat, and how well the tool point comes back. */
   REPEATABILITY(true, c -> RepeatabilityCheck.of(c.design(), c.toolChanges())),
+  /** Devices that make the preloads. */
+  PRELOAD_DEVICE(true, OrderedCheck::devices),
   /** Rings of contact in cones. */
   RING_OF_CONTACT(false, c -> RingContactCheck.of(c.standing())),
   /** Range of the contact theory. */
@@ -73,6 +74,20 @@ public enum OrderedCheck {
    */
   public List<Finding> of(StandingCoupling coupling) {
     return look.apply(coupling);
+  }
+
+  /**
+   * Says whether findings of a kind come from this check.
+   *
+   * @param kind the kind
+   * @return true if they do
+   */
+  public boolean finds(CheckKind kind) {
+    return switch (kind) {
+      case BALL_STUD, STUD_THREAD, BOND, HEIGHT_SETTING -> this == BALL_MOUNTS;
+      case TOOL_CHANGE_SEATING -> this == REPEATABILITY;
+      default -> name().equals(kind.name());
+    };
   }
 
   /**
@@ -108,10 +123,12 @@ public enum OrderedCheck {
     return List.copyOf(judging);
   }
 
+  /** In a search a device in whose scatter every check holds is not looked at further. */
   private static List<Finding> devices(StandingCoupling c) {
     return c.design().preloads().stream().allMatch(p -> p.modelled().isEmpty())
+            || (!c.advised() && PreloadSearch.coversScatter(c))
         ? List.of()
         : PreloadDeviceCheck.of(
-            c.design(), PreloadBand.of(c.standing(), c.cases(), c.limits()), c.advised());
+            c.design(), c.advised() ? c.allowedPreload() : Optional.empty(), c.advised());
   }
 }

@@ -25,19 +25,20 @@ public final class PreloadDeviceCheck {
    * Looks at the devices that are described.
    *
    * @param design the coupling
-   * @param band how far all preloads together may be scaled
+   * @param band the band of preload in which every check holds; empty if it was not looked for
    * @param advised whether advice is wanted; it takes time
    * @return a finding for each device with its setting, and a finding for each of its cautions;
    *     devices that are equal are told once
    */
-  public static List<Finding> of(CouplingDesign design, PreloadBand band, boolean advised) {
+  public static List<Finding> of(
+      CouplingDesign design, Optional<AllowedPreload> band, boolean advised) {
     List<Finding> found = new ArrayList<>();
     List<PreloadDevice> seen = new ArrayList<>();
     for (Preload p : design.preloads()) {
       Optional<PreloadDevice> device = p.modelled();
       if (device.isPresent() && !seen.contains(device.get())) {
         seen.add(device.get());
-        if (advised || mayLeave(p, device.get(), band)) {
+        if (advised) {
           found.add(setting(p, device.get(), band));
         }
         for (DeviceCaution c : device.get().cautions()) {
@@ -50,23 +51,8 @@ public final class PreloadDeviceCheck {
     return found;
   }
 
-  /** Says whether the force may leave the band as the device is set. */
-  private static boolean mayLeave(Preload p, PreloadDevice device, PreloadBand allowed) {
-    double x = device.scatter().halfRange() + device.accuracy().halfRange();
-    double force = device.nominalForce();
-    return closed(allowed)
-        && (force * (1 - x) < allowed.least() * p.force()
-            || force * (1 + x) > allowed.most() * p.force());
-  }
-
-  private static boolean closed(PreloadBand allowed) {
-    return allowed.isOpen()
-        && allowed.least() > 0
-        && allowed.least() < allowed.most()
-        && Double.isFinite(allowed.most());
-  }
-
-  private static Finding setting(Preload p, PreloadDevice device, PreloadBand allowed) {
+  private static Finding setting(
+      Preload p, PreloadDevice device, Optional<AllowedPreload> allowed) {
     Optional<BenchBand> band = band(p, device, allowed);
     Statement said =
         Statement.of(
@@ -126,12 +112,18 @@ public final class PreloadDeviceCheck {
    *
    * @param p the preload that it makes
    * @param device the device
-   * @param allowed how far all preloads together may be scaled
+   * @param allowed the band of preload in which every check holds
    * @return the band; empty if the coupling sets no upper or lower end
    */
-  public static Optional<BenchBand> band(Preload p, PreloadDevice device, PreloadBand allowed) {
-    return closed(allowed)
-        ? Optional.of(device.band(allowed.least() * p.force(), allowed.most() * p.force()))
+  public static Optional<BenchBand> band(
+      Preload p, PreloadDevice device, Optional<AllowedPreload> allowed) {
+    if (allowed.isEmpty()) {
+      return Optional.empty();
+    }
+    PreloadBand scales = allowed.get().scales();
+    boolean closed = scales.least() > 0 && scales.least() < scales.most();
+    return closed && Double.isFinite(scales.most())
+        ? Optional.of(device.band(scales.least() * p.force(), scales.most() * p.force()))
         : Optional.empty();
   }
 

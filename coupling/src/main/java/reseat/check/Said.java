@@ -313,6 +313,8 @@ public enum Said {
   HANG_UP,
   /** Ease seating: seating force, friction, flank angle. */
   EASE_SEATING,
+  /** A force by hand that closes it, tried: force now, force needed (0: none within reach). */
+  SEATS_WITH,
   /** Tool changes surely seat: closed form. */
   SURELY_SEATS,
   /** Tool changes were not simulated although seating is in doubt. */
@@ -346,5 +348,33 @@ public enum Said {
   /** Tool point softer than wanted along its softest axis: stiffness found, stiffness wanted. */
   TOO_SOFT,
   /** The seats of the file do not make this layout. */
-  LAYOUT_NOT_MADE
+  LAYOUT_NOT_MADE;
+
+  /**
+   * Says whether this, as advice, is a matter of handling, of what is to be stated, or a plain
+   * fact, or was tried: such advice needs no further trial. Any other change of a design is told
+   * only where the whole check was run on it.
+   *
+   * @return true if it may stand as it is
+   */
+  public boolean isHandling() {
+    return switch (this) {
+      case STATE_STRENGTH,
+          STATE_TARGETS,
+          STATE_FLANKS,
+          STATE_YIELD,
+          STATE_TENSILE,
+          STATE_PIVOT_YIELD,
+          SET_LOCK_READ,
+          LOCK_THREAD,
+          MEASURE_FORCE,
+          MOSTLY_FROM,
+          MEND_OR_ACCEPT,
+          SEATS_WITH,
+          ACCEPTANCE_LAPSED,
+          DO_NOT_RUN ->
+          true;
+      default -> false;
+    };
+  }
 }

@@ -1,8 +1,10 @@
 package reseat.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import reseat.contact.ContactLimits;
+import reseat.design.Acceptance;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.CouplingStiffness;
@@ -24,6 +26,7 @@ public final class StandingCoupling {
   private final Function<Equilibrium, List<ContactLimits>> limitsOf;
   private final boolean advised;
   private final Depth depth;
+  private List<Acceptance> accepted = List.of();
   private ToolChangeOutlook toolChanges;
   private LiftOff lift;
   private CouplingStiffness frictionless;
@@ -33,15 +36,18 @@ public final class StandingCoupling {
   private List<PreloadLineCheck.Line> lines;
   private List<PreloadScatter> scatter;
   private List<SelfSeating.Path> waysHome;
+  private Optional<AllowedPreload> allowedPreload;
 
   /**
    * A coupling to be told of in full.
    *
    * @param standing the coupling at rest
+   * @param accepted decisions that are taken
    * @param depth how far its tool changes are looked at
    */
-  public StandingCoupling(Equilibrium standing, Depth depth) {
+  public StandingCoupling(Equilibrium standing, List<Acceptance> accepted, Depth depth) {
     this(standing, StandingLimits::of, true, depth);
+    this.accepted = List.copyOf(accepted);
   }
 
   /**
@@ -70,6 +76,11 @@ public final class StandingCoupling {
    */
   public CouplingDesign design() {
     return standing.model().design();
+  }
+
+  /** Decisions that are taken. */
+  List<Acceptance> accepted() {
+    return accepted;
   }
 
   /**
@@ -197,5 +208,17 @@ public final class StandingCoupling {
       waysHome = WaysHome.lastStages(design(), design().standingLoad());
     }
     return waysHome;
+  }
+
+  /**
+   * Returns the band of preload in which every check holds.
+   *
+   * @return the band; empty without a preload, or if no size of the preloads makes every check hold
+   */
+  public Optional<AllowedPreload> allowedPreload() {
+    if (allowedPreload == null) {
+      allowedPreload = PreloadSearch.of(this);
+    }
+    return allowedPreload;
   }
 }

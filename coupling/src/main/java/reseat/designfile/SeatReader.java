@@ -76,7 +76,7 @@ final class SeatReader {
       }
       case PINS -> {
         double pin = s.positive("pin_diameter", QuantityKind.LENGTH, ballRadius) / 2;
-        double spacing = s.positive("spacing", QuantityKind.LENGTH, 1.42 * (ballRadius + pin));
+        double spacing = spacing(s, ballRadius + pin);
         double length = s.positiveOr("length", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
         double floor = s.positiveOr("floor_depth", QuantityKind.LENGTH, pin);
         yield CylinderPair.forBall(frame, ballRadius, pin, spacing, length, floor);
@@ -112,6 +112,17 @@ final class SeatReader {
     }
     double included = s.positive("cone_angle", QuantityKind.ANGLE, Elementary.toRadians(90));
     return (Math.PI - included) / 2;
+  }
+
+  /** Distance of the pin axes, told so or by the angle of the contacts to the coupling plane. */
+  private static double spacing(Section s, double centres) {
+    if (s.has("spacing") || !s.has("flank_angle")) {
+      if (s.has("flank_angle")) {
+        s.error("flank_angle", "the spacing says this already; leave one of the two out");
+      }
+      return s.positive("spacing", QuantityKind.LENGTH, 1.42 * centres);
+    }
+    return 2 * centres * Math.sin(s.positive("flank_angle", QuantityKind.ANGLE, Math.PI / 4));
   }
 
   private static GrooveExtent extent(Section s) {

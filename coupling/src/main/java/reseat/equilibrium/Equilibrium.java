@@ -37,6 +37,16 @@ public final class Equilibrium {
       double leastForce) {
 
     /**
+     * Returns the contact angle: between the flank, or the tangent plane there, and the coupling
+     * plane.
+     *
+     * @return rad, 0 on a flat to pi/2 on an upright wall
+     */
+    public double angle() {
+      return Math.acos(Math.min(1, Math.abs(line.normal().z())));
+    }
+
+    /**
      * Says whether the contact has opened.
      *
      * @return true if the force is zero or would have to pull

@@ -113,6 +113,40 @@ public record ToolChangeOutlook(
         : closed.simulated(standing, seed);
   }
 
+  /**
+   * Returns the half-widths over those of the closed form.
+   *
+   * @param coverage coverage of both
+   * @return ratio along each machine axis; 1 where either is missing
+   */
+  public Vec3 overClosedForm(Coverage coverage) {
+    double[] ratio = {1, 1, 1};
+    if (road == Road.SIMULATED && halfWidth.isPresent() && linear.isPresent()) {
+      Vec3 closed = linear.get().halfWidths(coverage);
+      for (int k = 0; k < 3; k++) {
+        if (closed.component(k) > 0) {
+          ratio[k] = halfWidth.get().component(k) / closed.component(k);
+        }
+      }
+    }
+    return new Vec3(ratio[0], ratio[1], ratio[2]);
+  }
+
+  /**
+   * The same with other half-widths.
+   *
+   * @param ratio of the new half-widths to these, along each machine axis
+   * @return the outlook
+   */
+  public ToolChangeOutlook inProportion(Vec3 ratio) {
+    if (halfWidth.isEmpty()) {
+      return this;
+    }
+    Vec3 h = halfWidth.get();
+    Vec3 other = new Vec3(h.x() * ratio.x(), h.y() * ratio.y(), h.z() * ratio.z());
+    return new ToolChangeOutlook(road, Optional.of(other), changes, hungUp, seating, linear);
+  }
+
   private boolean decides(Targets targets) {
     if (seating != SeatingDoubt.Answer.SEATS) {
       return false;

@@ -122,6 +122,7 @@ public final class AssumedShares {
         s.preloadScatter(),
         s.waysHome(),
         s.toolChanges(),
+        s.preload(),
         findings);
   }
 

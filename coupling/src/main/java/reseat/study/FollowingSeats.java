@@ -23,7 +23,7 @@ import reseat.units.Unit;
  * times the ball's; a trihedral seat or a cone and a flat that a layout lacks are made of the
  * groove's material, at its flank angle.
  */
-final class FollowingSeats {
+public final class FollowingSeats {
 
   /** Radius of a gothic flank over that of the ball where the file has none; a usual choice. */
   static final double GOTHIC = 1.2;
@@ -55,7 +55,12 @@ final class FollowingSeats {
   /** A length of a seat as the file has it. */
   private record Length(DesignKey key, double value, Unit unit, boolean withContact) {}
 
-  FollowingSeats(AlterableDesign file) {
+  /**
+   * Finds the seats of a file.
+   *
+   * @param file the design file, without errors
+   */
+  public FollowingSeats(AlterableDesign file) {
     this.file = file;
     for (String seat : List.of("groove", "trihedral", "flat")) {
       seats.add(seat("layout." + seat, "layout.ball"));
@@ -118,7 +123,7 @@ final class FollowingSeats {
    * @param changes alterations of the file
    * @return the same with those of the seats behind them
    */
-  List<Alteration> with(List<Alteration> changes) {
+  public List<Alteration> with(List<Alteration> changes) {
     List<Alteration> all = new ArrayList<>(changes);
     layout(changes, all);
     for (Seat s : seats) {
@@ -190,8 +195,14 @@ final class FollowingSeats {
         : now.get().value() / was.get().value();
   }
 
-  /** A quantity as it would be typed, to four figures. */
-  static String text(double si, Unit unit) {
+  /**
+   * A quantity as it would be typed, to four figures.
+   *
+   * @param si its value, SI
+   * @param unit the unit to write it in
+   * @return for instance {@code 12.7 mm}
+   */
+  public static String text(double si, Unit unit) {
     BigDecimal number =
         new BigDecimal(unit.fromSi(si)).round(new MathContext(4)).stripTrailingZeros();
     return number.setScale(Math.max(0, number.scale())).toPlainString()

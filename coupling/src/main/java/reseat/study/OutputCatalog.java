@@ -113,6 +113,16 @@ public final class OutputCatalog {
 
   private void forces() {
     add(
+        "contact-angle",
+        "least angle of a flank, or of the tangent at a pin, to the coupling plane",
+        QuantityKind.ANGLE,
+        check ->
+            free(
+                check.standing().contacts().stream()
+                    .mapToDouble(Equilibrium.Contact::angle)
+                    .min()
+                    .orElse(0)));
+    add(
         "largest-force",
         "largest contact force at rest",
         QuantityKind.FORCE,

@@ -1,6 +1,9 @@
 package reseat.study;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import reseat.check.AllowedPreload;
 import reseat.check.Finding;
 import reseat.check.PreloadLineCheck;
 import reseat.contact.ContactLimits;
@@ -30,6 +33,7 @@ import reseat.repeatability.ToolChangeOutlook;
  * @param preloadScatter what the scatter of each preload does to the tool point
  * @param waysHome slides home with one contact open, the worst first
  * @param toolChanges what is known of its tool changes
+ * @param preload the band of preload in which every check holds, found when first asked for
  * @param findings what was found, worst first
  */
 public record SeatedCheck(
@@ -45,6 +49,7 @@ public record SeatedCheck(
     List<PreloadScatter> preloadScatter,
     List<SelfSeating.Path> waysHome,
     ToolChangeOutlook toolChanges,
+    Supplier<Optional<AllowedPreload>> preload,
     List<Finding> findings)
     implements CheckResult {
 

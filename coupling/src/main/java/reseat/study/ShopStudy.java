@@ -3,6 +3,7 @@ package reseat.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.check.AllowedPreload;
 import reseat.check.PreloadDeviceCheck;
 import reseat.check.StudLoads;
 import reseat.design.BallMounting;
@@ -14,7 +15,6 @@ import reseat.design.Support;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.equilibrium.PreloadBand;
 import reseat.interchange.LinearStack;
 import reseat.interchange.Sensitivity;
 import reseat.interchange.ToleranceModel;
@@ -57,7 +57,7 @@ public record ShopStudy(
     List<TwoGaugeAngle> angles,
     List<PinSpacing> spacings,
     List<HeightSetting> settings,
-    PreloadBand allowed,
+    Optional<AllowedPreload> allowed,
     List<Clearance> clearances,
     double catchRange,
     double liftOut,
@@ -112,7 +112,7 @@ public record ShopStudy(
         angles,
         spacings,
         settings(check),
-        PreloadBand.of(check.standing(), check.cases(), check.limits()),
+        check.preload().get(),
         Clearance.all(check.standing(), check.cases(), check.preloadScatter()),
         CatchRange.of(design),
         CatchRange.liftOut(design),

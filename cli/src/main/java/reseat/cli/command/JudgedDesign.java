@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import reseat.check.Depth;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.remedy.Counsel;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckText;
 import reseat.report.form.Screen;
@@ -57,20 +58,23 @@ record JudgedDesign(Optional<SeatedCheck> seated, int code) {
    * @param command what messages begin with
    * @param output where to print
    * @return the coupling that stands, or how the command ends
+   * @throws IOException if the file cannot be read again
    */
-  static JudgedDesign of(StatedDesign design, Path file, String command, Output output) {
+  static JudgedDesign of(StatedDesign design, Path file, String command, Output output)
+      throws IOException {
     try {
       CheckResult found = CheckStudy.run(design, Depth.SIMULATED);
       CheckResult result = output.strict() ? AssumedShares.strict(found) : found;
       if (result instanceof SeatedCheck seated) {
         return new JudgedDesign(Optional.of(seated), ExitCode.of(result.verdict()));
       }
+      Counsel counsel = TriedChanges.of(file, result);
       output
           .out()
           .print(
               output.json()
-                  ? CheckJson.of(result)
-                  : CheckText.of(result, file.toString(), output.screen()));
+                  ? CheckJson.of(result, counsel)
+                  : CheckText.of(result, counsel, file.toString(), output.screen()));
       return new JudgedDesign(Optional.empty(), ExitCode.of(result.verdict()));
     } catch (NoEquilibriumException e) {
       output.err().println(command + file + ": " + e.getMessage());

@@ -1,5 +1,6 @@
 package reseat.cli.command;
 
+import reseat.report.check.RemedyWords;
 import reseat.study.InterchangeStudy;
 import java.util.ArrayList;
 import reseat.check.Finding;
@@ -22,6 +23,7 @@ import picocli.CommandLine.ParseResult;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.plots.chart.PictureUnits;
+import reseat.remedy.Counsel;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckTables;
 import reseat.report.form.FigureText;
@@ -190,19 +192,22 @@ final class ReportCommand implements Subcommand {
     List<String> stamp = Stamp.of(file, effort.seed());
     Map<String, byte[]> files = new LinkedHashMap<>();
     Page page;
+    Counsel counsel = TriedChanges.of(file, check);
     if (check instanceof SeatedCheck seated) {
       ReportStudy study = study(seated, effort);
       ReportPictures pictures = ReportPictures.of(study, pictureUnits(figures));
-      page = ReportPage.of(study, pictures, stamp, figures, List.of());
+      page =
+          ReportPage.of(
+              study, pictures, stamp, figures, RemedyWords.lines(counsel.remedies(), figures));
       files.putAll(CheckTables.of(study));
       files.put("remount.json", utf8(RemountJson.of(study.remount())));
       study
           .interchange()
           .ifPresent(i -> files.put("interchange.json", utf8(InterchangeJson.of(i, findings(check, i)))));
     } else {
-      page = ReportPage.of(check, stamp, figures, List.of());
+      page = ReportPage.of(check, stamp, figures, RemedyWords.lines(counsel.remedies(), figures));
     }
-    files.put("check.json", utf8(CheckJson.of(check)));
+    files.put("check.json", utf8(CheckJson.of(check, counsel)));
     files.put("report.html", utf8(PageWriter.html(page)));
     return new Written(files, page.verdict(), check.verdict());
   }

@@ -20,6 +20,9 @@ import reseat.report.search.SizeText;
 import reseat.report.form.Screen;
 import reseat.sizing.SizingTally;
 import reseat.study.CandidateFile;
+import reseat.study.CheckStudy;
+import reseat.study.StatedDesign;
+import reseat.check.Depth;
 import reseat.study.ClassicChoices;
 import reseat.study.SizingPlan;
 import reseat.study.SizingSearch;
@@ -97,7 +100,7 @@ final class SizeCommand implements Subcommand {
         out.print(
             ChoicesText.of(
                 ClassicChoices.of(file),
-                file.unaltered().design().orElseThrow(),
+                CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED),
                 ScreenChoices.again(given, "--choices"),
                 screen));
         return ExitCode.HOLDS;

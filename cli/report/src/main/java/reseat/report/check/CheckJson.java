@@ -11,6 +11,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.SelfSeating;
+import reseat.remedy.Counsel;
 import reseat.report.form.JsonWriter;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
@@ -32,9 +33,10 @@ public final class CheckJson {
    * Tells a result.
    *
    * @param result what came of checking a design
+   * @param counsel what can be done about it
    * @return JSON text, SI units, each unit at the end of its key
    */
-  public static String of(CheckResult result) {
+  public static String of(CheckResult result, Counsel counsel) {
     JsonWriter json = new JsonWriter();
     json.beginDocument();
     json.key("title").value(result.design().title());
@@ -72,12 +74,20 @@ public final class CheckJson {
             elasticity(json, seated);
             cases(json, seated);
             preload(json, seated);
+            json.key("preload_band");
+            if (seated.preload().get().isPresent()) {
+              PreloadBandText.json(json, seated.preload().get().get());
+            } else {
+              json.none();
+            }
             seating(json, seated.waysHome());
             return null;
           }
         });
     AssumedJson.write(json, AssumedShares.of(result));
     FindingsJson.write(json, result.findings());
+    RemedyWords.json(json, counsel.remedies());
+    HalvingText.json(json, counsel.halving());
     return json.end().finish();
   }
 
@@ -98,6 +108,7 @@ public final class CheckJson {
     json.key("cases").beginArray().end();
     json.key("weakest_force").none();
     json.key("preload_scatter").beginArray().end();
+    json.key("preload_band").none();
     json.key("seating").none();
   }
 
@@ -134,6 +145,7 @@ public final class CheckJson {
       json.key("normal_stiffness_N_per_m").value(c.normalStiffness());
       json.key("tangential_stiffness_N_per_m").value(c.tangentialStiffnessLong());
       json.key("tangential_stiffness_short_axis_N_per_m").value(c.tangentialStiffnessShort());
+      json.key("contact_angle_deg").value(Math.toDegrees(c.angle()));
       json.key("point_m").value(c.line().point());
       json.key("normal").value(c.line().normal());
       json.end();

@@ -74,14 +74,15 @@ final class CheckScreen {
     Unit pressure = inch ? UnitCatalog.KSI : UnitCatalog.GPA;
     TextTable table =
         new TextTable(
-            "lrrrrrr",
+            "lrrrrrrr",
             "contacts at rest",
             forceUnit(screen).symbol(),
             "sink " + small.symbol(),
             "patch " + patch.symbol(),
             "peak " + pressure.symbol(),
             "of limit",
-            "stiff " + stiffnessUnit(screen).symbol());
+            "stiff " + stiffnessUnit(screen).symbol(),
+            "angle");
     List<List<String>> rows = new ArrayList<>();
     List<List<String>> names = new ArrayList<>();
     List<Equilibrium.Contact> contacts = check.standing().contacts();
@@ -96,7 +97,8 @@ final class CheckScreen {
                   + QuantityFormat.significantNumber(2 * c.hertz().semiMinor(c.force()), patch, 2),
               number(c.peakPressure(), pressure),
               partOfLimit(c.peakPressure(), check.limits().get(i)),
-              number(c.normalStiffness(), stiffnessUnit(screen)));
+              number(c.normalStiffness(), stiffnessUnit(screen)),
+              QuantityFormat.significantNumber(c.angle(), UnitCatalog.DEGREE, 3) + "°");
       int same = screen.all() ? -1 : rows.indexOf(row);
       if (same < 0) {
         rows.add(row);

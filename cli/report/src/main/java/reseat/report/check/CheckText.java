@@ -1,9 +1,13 @@
 package reseat.report.check;
 
 import java.util.List;
+import java.util.Optional;
+import reseat.check.AllowedPreload;
 import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.repeatability.ToolChangeOutlook;
+import reseat.remedy.Counsel;
+import reseat.remedy.Remedies;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
@@ -27,11 +31,14 @@ public final class CheckText {
    * Tells a result.
    *
    * @param result what came of checking a design
+   * @param counsel what can be done about it
    * @param file the design file as it was named, for the next step
    * @param screen how it is asked for
    * @return lines with their ends, at most {@value Paragraph#WIDTH} letters long
    */
-  public static String of(CheckResult result, String file, Screen screen) {
+  public static String of(
+      CheckResult result, Counsel counsel, String file, Screen screen) {
+    Remedies remedies = counsel.remedies();
     StringBuilder out = new StringBuilder(6000);
     if (!result.design().title().isEmpty()) {
       out.append(Paragraph.of("", result.design().title()));
@@ -41,13 +48,13 @@ public final class CheckText {
         new CheckResult.Visitor<Void>() {
           @Override
           public Void unconstrained(UnconstrainedCheck unconstrained) {
-            findings(result, screen, out);
+            findings(result, remedies, screen, out);
             return null;
           }
 
           @Override
           public Void unseated(UnseatedCheck unseated) {
-            findings(result, screen, out);
+            findings(result, remedies, screen, out);
             CheckScreen.forces(unseated.standing(), screen, out);
             return null;
           }
@@ -55,13 +62,15 @@ public final class CheckText {
           @Override
           public Void seated(SeatedCheck seated) {
             figures(seated, screen, out);
-            findings(result, screen, out);
+            findings(result, remedies, screen, out);
+            preload(seated, screen, out);
             CheckScreen.body(seated, screen, out);
+            out.append(HalvingText.of(counsel.halving(), screen.figures()));
             return null;
           }
         });
     assumed(result, screen, out);
-    out.append(Paragraph.of("", "Next: " + next(result, file, screen)));
+    out.append(Paragraph.of("", "Next: " + next(result, remedies, file, screen)));
     return out.toString();
   }
 
@@ -81,8 +90,19 @@ public final class CheckText {
     out.append(table.text());
   }
 
-  private static void findings(CheckResult result, Screen screen, StringBuilder out) {
+  private static void findings(
+      CheckResult result, Remedies remedies, Screen screen, StringBuilder out) {
     out.append(FindingsText.paragraphs(result.findings(), screen.figures(), screen.all()));
+    out.append(RemedyWords.paragraphs(remedies, screen.figures()));
+  }
+
+  private static void preload(SeatedCheck check, Screen screen, StringBuilder out) {
+    Optional<AllowedPreload> band = check.preload().get();
+    if (band.isPresent()) {
+      out.append(Paragraph.of("", PreloadBandText.of(band.get(), screen.figures())));
+    } else if (!check.design().preloads().isEmpty()) {
+      out.append("No size of the preload alone makes every check hold.\n");
+    }
   }
 
   private static void assumed(CheckResult result, Screen screen, StringBuilder out) {
@@ -102,9 +122,13 @@ public final class CheckText {
                 + (count > told.size() ? "; and more (--all)." : ".")));
   }
 
-  private static String next(CheckResult result, String file, Screen screen) {
+  private static String next(
+      CheckResult result, Remedies remedies, String file, Screen screen) {
     CouplingDesign design = result.design();
     String quoted = file.contains(" ") ? '"' + file + '"' : file;
+    if (!remedies.remedies().isEmpty()) {
+      return screen.call() + " check " + quoted + " --remedy 1 -o changed.toml";
+    }
     return result.verdict() == Verdict.HOLDS && !design.preloads().isEmpty()
         ? screen.call() + " report " + quoted + " -o report"
         : screen.call() + " check " + quoted + " --all";

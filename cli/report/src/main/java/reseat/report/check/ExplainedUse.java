@@ -1,5 +1,6 @@
 package reseat.report.check;
 
+import reseat.check.AllowedPreload;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,6 @@ import reseat.design.Preload;
 import reseat.design.StudMount;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
-import reseat.equilibrium.PreloadBand;
 
 import reseat.remount.SelfSeating;
 import reseat.report.check.ExplainText.Explained;
@@ -138,24 +138,21 @@ final class ExplainedUse {
     if (f.check().design().preloads().isEmpty()) {
       return Optional.empty();
     }
-    PreloadBand band =
-        PreloadBand.of(f.check().standing(), f.check().cases(), f.check().limits());
+    Optional<AllowedPreload> allowed = f.check().preload().get();
     double all = 0;
     for (Preload p : f.check().design().preloads()) {
       all += p.force();
     }
     String value =
-        !band.isOpen()
-            ? "no size of these preloads meets both ends"
-            : Double.isInfinite(band.most())
-                ? "from " + f.text().of(Measure.FORCE, band.least() * all) + " up"
-                : f.text().forces(band.least() * all, band.most() * all);
+        allowed.isEmpty()
+            ? "no size of these preloads passes every check"
+            : PreloadBandText.of(allowed.get(), f.text());
     return Optional.of(
         new Explained(
             "preload band, all preloads together",
             value,
-            "down to where a load case loses its lift-off factor, up to where a contact reaches its"
-                + " pressure limit at rest or under a load case; all preloads scaled together",
+            "all preloads scaled together, down and up to where the first check no longer holds; the"
+                + " ends by halving",
             List.of(
                 "preloads as designed: " + f.text().of(Measure.FORCE, all) + " (design file)",
                 f.check().cases().size() + " load cases (design file)",

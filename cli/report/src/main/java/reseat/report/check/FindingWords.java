@@ -140,6 +140,7 @@ public final class FindingWords {
           AT_THE_TARGET,
           HANG_UP,
           EASE_SEATING,
+          SEATS_WITH,
           HOLDERS_MISFIT,
           HOLDERS_APART,
           SURELY_SEATS,

@@ -73,6 +73,14 @@ final class UseWords {
               + ").";
       case EASE_SEATING ->
           "Push harder while it seats, lower the friction, or make the flanks steeper.";
+      case SEATS_WITH ->
+          s.si(1) == 0
+              ? "No push by hand closes it within 200 N."
+              : "It needs "
+                  + s.amount(1)
+                  + " of seating force to close, tried; stated is "
+                  + s.amount(0)
+                  + ".";
       case UNUSUAL_VALUE -> s.name(0) + ": " + s.name(1) + ".";
       case MEND_OR_ACCEPT -> "Mend the value; if it is meant, write " + s.name(0) + ".";
       case RESTS_ON ->

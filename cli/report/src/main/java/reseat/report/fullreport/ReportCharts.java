@@ -9,7 +9,6 @@ import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.NaturalFrequencies;
-import reseat.equilibrium.PreloadBand;
 import reseat.interchange.LinearStack;
 import reseat.plots.Picture;
 import reseat.plots.chart.BallSizeCurves;
@@ -184,12 +183,14 @@ public final class ReportCharts {
     return Math.min(p.stiffness().x(), Math.min(p.stiffness().y(), p.stiffness().z()));
   }
 
-  /** From the lift-off factor of the worst case up to the pressure that a contact may bear. */
+  /** The band in which every check holds. */
   private static PreloadCurves.Band band(SeatedCheck check) {
-    PreloadBand band = PreloadBand.of(check.standing(), check.cases(), check.limits());
     double nominal = check.design().preloads().stream().mapToDouble(Preload::force).sum();
-    return new PreloadCurves.Band(
-        band.least() * nominal, Math.max(band.most(), 0) * nominal, nominal);
+    return check
+        .preload()
+        .get()
+        .map(b -> new PreloadCurves.Band(b.least().force(), b.most().force(), nominal))
+        .orElse(new PreloadCurves.Band(nominal, nominal, nominal));
   }
 
   private static CurveRow.Limits limits(SeatedCheck check) {

@@ -32,6 +32,7 @@ public final class ReportPage {
    * Sets out the page of a coupling that stands.
    *
    * @param study all results
+   * @param remedies changes after which it holds
    * @param pictures its pictures
    * @param stamp where the page comes from
    * @param figures how numbers are written
@@ -93,6 +94,7 @@ public final class ReportPage {
    * Sets out the page of a coupling that does not stand.
    *
    * @param check why not
+   * @param remedies changes after which it does
    * @param stamp where the page comes from
    * @param figures how numbers are written
    * @param remedies what to change first, nearest first; each was tried and holds

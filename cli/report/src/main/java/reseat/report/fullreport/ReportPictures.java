@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import reseat.check.Measure;
+import reseat.check.AllowedPreload;
 import reseat.check.PreloadDeviceCheck;
 import reseat.check.PreloadLineCheck;
 import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
-import reseat.equilibrium.PreloadBand;
 import reseat.equilibrium.StiffnessCentre;
 import reseat.plots.Picture;
 import reseat.plots.chart.DeviceBand;
@@ -123,7 +123,7 @@ public final class ReportPictures extends PictureSet {
 
   /** One picture for each preload device; devices that are equal are drawn once. */
   private void addDevices(SeatedCheck check, PictureUnits units) {
-    PreloadBand allowed = PreloadBand.of(check.standing(), check.cases(), check.limits());
+    Optional<AllowedPreload> allowed = check.preload().get();
     List<PreloadDevice> seen = new ArrayList<>();
     for (Preload p : check.design().preloads()) {
       Optional<PreloadDevice> device = p.modelled();

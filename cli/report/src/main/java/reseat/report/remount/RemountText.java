@@ -5,6 +5,9 @@ import reseat.design.Coverage;
 import reseat.report.form.FigureText;
 import reseat.report.form.Screen;
 import java.util.Locale;
+import reseat.check.Finding;
+import reseat.design.CheckKind;
+import reseat.report.check.FindingWords;
 import reseat.design.CouplingDesign;
 import reseat.numerics.VectorScatter;
 import reseat.remount.RemountScatter;
@@ -114,6 +117,11 @@ public final class RemountText {
     out.append("\nFailed mounts, not in the figures below\n");
     for (RemountScatter.Failure f : scatter.failures()) {
       out.append(Paragraph.of("  ", f.count() + ": the holder " + f.words()));
+    }
+    for (Finding f : study.check().findings()) {
+      if (f.check() == CheckKind.TOOL_CHANGE_SEATING && !f.advice().isEmpty()) {
+        out.append(Paragraph.of("  ", FindingWords.of(f.advice(), screen.figures())));
+      }
     }
   }
 

@@ -8,7 +8,6 @@ import reseat.check.Measure;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
-import reseat.designfile.SizeWish;
 import reseat.report.check.FindingWords;
 import reseat.report.check.PreloadBandText;
 import reseat.report.form.FigureText;
@@ -16,8 +15,8 @@ import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
 import reseat.remount.SelfSeating;
-import reseat.sizing.AllowedPreload;
 import reseat.space.Vec3;
+import reseat.study.CheckResult;
 import reseat.study.ClassicChoices;
 import reseat.study.SeatedCheck;
 import reseat.units.QuantityKind;
@@ -28,13 +27,15 @@ public final class ChoicesText {
   private static final String UNSEATED = "-";
 
   private final ClassicChoices choices;
+  private final CheckResult check;
   private final CouplingDesign design;
   private final Screen screen;
   private final FigureText figures;
 
-  private ChoicesText(ClassicChoices choices, CouplingDesign design, Screen screen) {
+  private ChoicesText(ClassicChoices choices, CheckResult check, Screen screen) {
     this.choices = choices;
-    this.design = design;
+    this.check = check;
+    design = check.design();
     this.screen = screen;
     figures = screen.figures();
   }
@@ -43,14 +44,13 @@ public final class ChoicesText {
    * Writes the tables.
    *
    * @param choices the choices
-   * @param design the design as in the file
+   * @param check the design as in the file, checked
    * @param file the design file as it was named, for the next step
    * @param screen how it is asked for
    * @return text, lines ended by a line feed
    */
-  public static String of(
-      ClassicChoices choices, CouplingDesign design, String file, Screen screen) {
-    return new ChoicesText(choices, design, screen).text(file);
+  public static String of(ClassicChoices choices, CheckResult check, String file, Screen screen) {
+    return new ChoicesText(choices, check, screen).text(file);
   }
 
   private String text(String file) {
@@ -103,8 +103,12 @@ public final class ChoicesText {
       forces(out);
     }
     out.append(missing.length() == 0 ? "" : "Without figures\n" + missing);
-    AllowedPreload.of(design, SizeWish.NONE)
-        .ifPresent(b -> out.append(Paragraph.of("", PreloadBandText.of(b, figures))));
+    if (check instanceof SeatedCheck seated) {
+      seated
+          .preload()
+          .get()
+          .ifPresent(b -> out.append(Paragraph.of("", PreloadBandText.of(b, figures))));
+    }
     return out.append(screen.next("size", file, screen.all() ? "" : " --choices --all")).toString();
   }
 

@@ -15,7 +15,6 @@ import reseat.report.form.Screen;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.report.form.UnitSystem;
-import reseat.sizing.AllowedPreload;
 import reseat.sizing.Candidate;
 import reseat.sizing.CandidateCheck;
 import reseat.sizing.Judgement;
@@ -225,7 +224,9 @@ public final class SizeText {
       table.row(f.name(), f.value(), f.limit(), f.where());
     }
     out.append(table.text().stripLeading().isEmpty() ? "" : table.text().substring(1));
-    AllowedPreload.of(w.check().design(), study.plan().wish())
+    w.check()
+        .preload()
+        .get()
         .ifPresent(b -> out.append(Paragraph.of("", PreloadBandText.of(b, figures))));
   }
 

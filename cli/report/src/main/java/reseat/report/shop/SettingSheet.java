@@ -257,11 +257,12 @@ public final class SettingSheet {
             + but;
       }
     }
-    double least = study.allowed().least();
-    double most = study.allowed().most();
-    if (!study.allowed().isOpen() || !Double.isFinite(most)) {
+    if (study.allowed().isEmpty()
+        || !Double.isFinite(study.allowed().get().most().force())) {
       return "no band: see the check";
     }
+    double least = study.allowed().get().scales().least();
+    double most = study.allowed().get().scales().most();
     return units.force(least * p.force()) + " and " + units.force(most * p.force());
   }
 

@@ -167,8 +167,13 @@ public final class ShopJson {
       json.key("value").value(setting.value());
       json.end();
     }
-    json.key("least_N").value(study.allowed().least() * p.force());
-    json.key("most_N").value(study.allowed().most() * p.force());
+    if (study.allowed().isPresent()) {
+      json.key("least_N").value(study.allowed().get().scales().least() * p.force());
+      json.key("most_N").value(study.allowed().get().scales().most() * p.force());
+    } else {
+      json.key("least_N").none();
+      json.key("most_N").none();
+    }
     json.end();
   }
 
