@@ -214,7 +214,7 @@ public final class SizeText {
     for (DecidingFigures.Figure f : DecidingFigures.of(w.check(), figures)) {
       table.row(f.name(), f.value(), f.limit(), f.where());
     }
-    out.append(table.text().stripLeading().isEmpty() ? "" : table.text().substring(1));
+    out.append(table.text());
     AllowedPreload.of(w.check().design(), study.plan().wish())
         .ifPresent(b -> out.append(Paragraph.of("", PreloadBandText.of(b, figures))));
   }
