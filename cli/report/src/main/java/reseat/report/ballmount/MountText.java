@@ -120,7 +120,7 @@ public final class MountText {
                 + figures.of(f.measure(), f.limit()));
       }
     }
-    out.append(told.isEmpty() ? "" : t.text().substring(1));
+    out.append(t.text());
   }
 
   /** What each check says first, with the first thing to do about it. */

@@ -35,7 +35,6 @@ public final class ReadingsText {
           "of mounts within mean",
           "between holders",
           "reversal",
-          "gauge noise",
           "drift",
           "without flagged",
           "target");

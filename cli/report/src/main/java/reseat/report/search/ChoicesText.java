@@ -61,18 +61,18 @@ public final class ChoicesText {
             "Classic choices, all else as in the file. Of limit: peak pressure at rest or under load."
                 + " Stiff: softest machine axis, "
                 + figures.column(QuantityKind.STIFFNESS).symbol()
-                + ". s: standard deviation of the tool point over tool changes, "
+                + ". Axes: standard deviation of the tool point over tool changes, "
                 + figures.column(QuantityKind.LENGTH).symbol()
-                + " (-: most do not seat)."));
+                + " (-: most do not seat). Groove: included angle."));
     TextTable table =
         new TextTable(
             "lrrrrrrl",
             "",
             "of limit",
             "stiff",
-            "s " + axis(0),
-            "s " + axis(1),
-            "s " + axis(2),
+            axis(0),
+            axis(1),
+            axis(2),
             "seats to µ",
             "verdict");
     StringBuilder missing = new StringBuilder();
@@ -113,7 +113,11 @@ public final class ChoicesText {
   }
 
   private static String named(ClassicChoices.Row r) {
-    return r.name().isEmpty() ? r.group() : r.group() + ": " + r.name();
+    return switch (r.group()) {
+      case "groove, included angle" -> "groove " + r.name();
+      case "layout", "preload" -> r.name();
+      default -> r.name().isEmpty() ? r.group() : r.group() + ": " + r.name();
+    };
   }
 
   private String axis(int k) {

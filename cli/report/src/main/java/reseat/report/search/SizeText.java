@@ -223,7 +223,7 @@ public final class SizeText {
     for (DecidingFigures.Figure f : DecidingFigures.of(w.check(), figures)) {
       table.row(f.name(), f.value(), f.limit(), f.where());
     }
-    out.append(table.text().stripLeading().isEmpty() ? "" : table.text().substring(1));
+    out.append(table.text());
     w.check()
         .preload()
         .get()
