@@ -51,6 +51,15 @@ class CheckCommandTest extends TypedCommand {
   }
 
   @Test
+  void oneFigureIsToldInFullAndAnUnknownOneListsThoseThereAre() throws IOException {
+    assertThat(check(failing, "--explain", "peak-pressure")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("Formula: p0 = 3 F / (2 π a b)").contains("Assumed: ");
+    assertThat(check(failing, "--explain", "peak-presure")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString()).contains("did you mean peak-pressure?").contains("bond-use");
+  }
+
+  @Test
   void theSameAsJson() throws IOException {
     assertThat(check(failing, "--json")).isEqualTo(ExitCode.CHECK_FAILS);
     assertThat(out.toString()).startsWith("{\n").contains("\"holds\": false");

@@ -26,6 +26,7 @@ class CheckJsonTest {
     for (CheckResult result : CheckedDesigns.all()) {
       assertThat(outerKeys(CheckJson.of(result)))
           .containsExactly(
+              "versions",
               "title",
               "holds",
               "constraint",

@@ -5,15 +5,22 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import reseat.check.Depth;
+import reseat.designfile.DesignFile;
+import reseat.designfile.Starter;
 import reseat.equilibrium.Equilibrium;
 import reseat.report.form.FigureText;
 import reseat.report.form.UnitSystem;
+import reseat.study.CheckStudy;
 import reseat.study.SeatedCheck;
+import reseat.study.StatedDesign;
 
 /** A figure told in full: the formula told is the one that was computed. */
 class ExplainTextTest {
 
-  private static final SeatedCheck POST = (SeatedCheck) CheckedDesigns.toolPost();
+  private static final SeatedCheck POST = (SeatedCheck)
+          CheckStudy.run(
+              StatedDesign.of(DesignFile.read(Starter.TOOL_POST.text())), Depth.SIMULATED);
 
   @Test
   void everyFigureHasFormulaInputsSourceAndWhatIsAssumed() {
