@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
-import reseat.equilibrium.PreloadBand;
 import reseat.preload.CautionFigure;
 import reseat.preload.DeviceCaution;
 import reseat.preload.DiscSpring;
@@ -31,7 +31,7 @@ class DeviceWordsTest {
   private static List<Finding> said(CouplingDesign design) {
     Looked looked = Looked.at(design);
     return PreloadDeviceCheck.of(
-        design, PreloadBand.of(looked.standing(), looked.cases(), looked.limits()), true);
+        design, new StandingCoupling(looked.standing(), List.of(), Depth.STATICS).allowedPreload(), true);
   }
 
   private static List<Statement> stores(String device) {
@@ -94,7 +94,7 @@ class DeviceWordsTest {
     double force = magnets.nominalForce();
     assertThat(magnets.scatter().halfRange()).isPositive();
     assertThat(magnets.accuracy().halfRange()).isPositive();
-    Finding f = PreloadDeviceCheck.of(design, new PreloadBand(0.999, 1.001), true).get(0);
+    Finding f = PreloadDeviceCheck.of(design, allowed(design, 0.999, 1.001), true).get(0);
     assertThat(f.judged()).isEqualTo(Judged.DECIDE);
     assertThat(f.value())
         .isCloseTo(magnets.scatter().halfRange() + magnets.accuracy().halfRange(), within(1e-12));
@@ -102,11 +102,19 @@ class DeviceWordsTest {
     Statement band = Looked.inner(f.said(), 3);
     assertThat(band.key()).isEqualTo(Said.BAND_TOO_NARROW);
     assertThat(Looked.amount(band, 0)).isCloseTo(0.999 * force, within(1e-9 * force));
-    assertThat(PreloadDeviceCheck.of(design, new PreloadBand(0, 1.001), true).get(0).judged())
+    assertThat(PreloadDeviceCheck.of(design, allowed(design, 0, 1.001), true).get(0).judged())
         .isEqualTo(Judged.ADVICE);
   }
 
-  private static List<Finding> sprung(String strength, PreloadBand band) {
+  private static Optional<AllowedPreload> allowed(
+      CouplingDesign design, double least, double most) {
+    double force = design.preloads().get(0).force();
+    AllowedPreload.End low = new AllowedPreload.End(least * force, "lift-off", "");
+    AllowedPreload.End high = new AllowedPreload.End(most * force, "contact pressure", "");
+    return Optional.of(new AllowedPreload(force, low, high, low, high, 0));
+  }
+
+  private static List<Finding> sprung(String strength, double least, double most) {
     CouplingDesign design =
         pulledBy(
             "kind = \"spring\", wire = \"2 mm\", mean_diameter = \"16 mm\", active_coils = 6,"
@@ -114,19 +122,19 @@ class DeviceWordsTest {
                 + " \"0.1 mm\", shear_strength = \""
                 + strength
                 + '"');
-    return PreloadDeviceCheck.of(design, band, true);
+    return PreloadDeviceCheck.of(design, allowed(design, least, most), true);
   }
 
   @Test
   void aBandThatTheDeviceCannotReachFails() {
     // 6.4534505 N/mm; solid at 50 mm less 8 coils of 2 mm: 34 mm, 219.4 N
-    Finding setting = sprung("900 MPa", new PreloadBand(4, 10)).get(0);
+    Finding setting = sprung("900 MPa", 4, 10).get(0);
     assertThat(setting.judged()).isEqualTo(Judged.FAILS);
     assertThat(setting.basis()).isEqualTo(LimitBasis.MECHANICS);
     assertThat(setting.value()).isCloseTo(6453.4505 * 0.034, within(0.05));
     assertThat(setting.limit()).isGreaterThan(4 * 64.5);
     assertThat(Looked.inner(setting.said(), 3).key()).isEqualTo(Said.BAND_OUT_OF_REACH);
-    Finding within = sprung("900 MPa", new PreloadBand(0.5, 10)).get(0);
+    Finding within = sprung("900 MPa", 0.5, 10).get(0);
     assertThat(within.judged()).isEqualTo(Judged.ADVICE);
     Statement aim = Looked.inner(within.said(), 3);
     assertThat(aim.key()).isEqualTo(Said.BAND_AIM);
@@ -137,7 +145,7 @@ class DeviceWordsTest {
   void anOverstressedSpringIsUpForDecisionWithItsStress() {
     // Wahl: C = 8, 1.184; 8 F D/(pi d^3) = 328.7 MPa: 389.2 MPa
     Finding over =
-        sprung("300 MPa", new PreloadBand(0.5, 10)).stream()
+        sprung("300 MPa", 0.5, 10).stream()
             .filter(f -> f.judged() == Judged.DECIDE)
             .findFirst()
             .orElseThrow();
@@ -145,8 +153,7 @@ class DeviceWordsTest {
     assertThat(over.measure()).isEqualTo(Measure.PRESSURE);
     assertThat(over.value()).isCloseTo(389.2e6, within(0.2e6));
     assertThat(over.limit()).isEqualTo(300e6);
-    assertThat(sprung("400 MPa", new PreloadBand(0.5, 10)))
-        .allMatch(f -> f.judged() == Judged.ADVICE);
+    assertThat(sprung("400 MPa", 0.5, 10)).allMatch(f -> f.judged() == Judged.ADVICE);
   }
 
   @Test
