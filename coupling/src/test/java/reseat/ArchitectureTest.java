@@ -8,6 +8,8 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
@@ -24,6 +26,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.apache.commons.math3.util.FastMath;
 import reseat.design.CheckKind;
 
 /** Holds the library to the layout described in DEVELOPERS.md. */
@@ -33,6 +36,7 @@ class ArchitectureTest {
   /** The packages in import order: each may import those before it. */
   private static final List<String> IMPORT_ORDER =
       List.of(
+          "elementary",
           "units",
           "toml",
           "csv",
@@ -75,12 +79,39 @@ class ArchitectureTest {
   static final ArchRule theLibraryNeverEndsTheProcess =
       noClasses().should().callMethod(System.class, "exit", int.class);
 
+  /** Of Math only what IEEE 754 fixes to the bit, and whole numbers. */
+  private static final Set<String> EXACT =
+      Set.of("abs", "min", "max", "sqrt", "floor", "ceil", "signum", "floorMod", "floorDiv");
+
   @ArchTest
-  static final ArchRule everyJavaFindsTheSameCubeRoots =
+  static final ArchRule everyEngineFindsTheSameNumbers =
       noClasses()
           .should()
-          .callMethod(Math.class, "cbrt", double.class)
-          .because("its last bit differs from one Java to the next, that of StrictMath does not");
+          .accessTargetWhere(
+              DescribedPredicate.describe(
+                  "a function of Math that engines compute differently",
+                  a ->
+                      a.getTargetOwner().isEquivalentTo(StrictMath.class)
+                          || (a.getTargetOwner().isEquivalentTo(Math.class)
+                              && !EXACT.contains(a.getName()))))
+          .because("its last bits differ from one engine to the next; use Elementary");
+
+  @ArchTest
+  static final ArchRule elementaryFunctionsStandInOnePlace =
+      noClasses()
+          .that(resideOutside("elementary"))
+          .should()
+          .dependOnClassesThat()
+          .areAssignableTo(FastMath.class);
+
+  @ArchTest
+  static final ArchRule everyEngineWritesTheSameTexts =
+      noClasses()
+          .should()
+          .accessTargetWhere(
+              DescribedPredicate.describe(
+                  "what writes a double or fills a pattern", ArchitectureTest::letsTheEngineWrite))
+          .because("engines write numbers differently; use PrintedNumber and FilledText");
 
   @ArchTest
   static final ArchRule matrixLibraryServesNumericsAndStatisticsOnly =
@@ -104,6 +135,26 @@ class ArchitectureTest {
   @ArchTest
   static void theRulesSawTheLibrary(JavaClasses seen) {
     assertThat(seen.size()).isGreaterThanOrEqualTo(CLASSES_AT_LEAST);
+  }
+
+  /** Whether a class lets the engine write a number of its own way. */
+  private static boolean letsTheEngineWrite(JavaAccess<?> a) {
+    JavaClass owner = a.getTargetOwner();
+    String name = a.getName();
+    if (owner.isAssignableTo(java.util.Formatter.class)
+        || owner.isAssignableTo(java.text.NumberFormat.class)
+        || (owner.isAssignableTo(java.io.PrintStream.class) && name.matches("printf|format"))
+        || (owner.isEquivalentTo(String.class) && name.matches("format|formatted"))
+        || (owner.isEquivalentTo(Double.class) && name.equals("toString"))) {
+      return true;
+    }
+    boolean takesReal =
+        a.getTarget() instanceof CodeUnitAccessTarget unit
+            && unit.getRawParameterTypes().stream()
+                .anyMatch(t -> t.isEquivalentTo(double.class) || t.isEquivalentTo(float.class));
+    return takesReal
+        && ((owner.isAssignableTo(CharSequence.class) && name.matches("append|insert|valueOf"))
+            || (owner.isEquivalentTo(java.math.BigDecimal.class) && name.equals("valueOf")));
   }
 
   /** Words of checks that mean another thing where they stand: a key of a file, a cause, a part. */

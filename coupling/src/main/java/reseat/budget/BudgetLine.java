@@ -1,6 +1,7 @@
 package reseat.budget;
 
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * One line of an error budget.
@@ -30,7 +31,8 @@ public record BudgetLine(
       throw new IllegalArgumentException("a budget line needs a source");
     }
     if (!(input >= 0)) {
-      throw new IllegalArgumentException("a standard uncertainty cannot be negative: " + input);
+      throw new IllegalArgumentException(
+          "a standard uncertainty cannot be negative: " + PrintedNumber.shortest(input));
     }
     if (contribution.x() < 0 || contribution.y() < 0 || contribution.z() < 0) {
       throw new IllegalArgumentException("contributions to a budget cannot be negative");

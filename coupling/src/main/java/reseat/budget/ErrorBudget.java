@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * Lines added up: root sum square of independent contributions (JCGM 100:2008, 5.1.2).
@@ -20,7 +21,8 @@ public record ErrorBudget(List<BudgetLine> lines, double coverageFactor) {
     lines = List.copyOf(sorted);
     if (!(coverageFactor > 0)) {
       throw new IllegalArgumentException(
-          "the coverage factor must be above zero, found " + coverageFactor);
+          "the coverage factor must be above zero, found "
+              + PrintedNumber.shortest(coverageFactor));
     }
   }
 

@@ -1,5 +1,8 @@
 package reseat.budget;
 
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
+
 /**
  * What an error of the tool's place does to a turned part.
  *
@@ -33,10 +36,11 @@ public final class TurningEffect {
    */
   public static double radiusErrorFromHeight(double radius, double heightError) {
     if (!(radius > 0)) {
-      throw new IllegalArgumentException("radius must be positive, found " + radius + " m");
+      throw new IllegalArgumentException(
+          "radius must be positive, found " + PrintedNumber.shortest(radius) + " m");
     }
     // sqrt(R² + h²) - R without cancellation
-    return heightError * heightError / (Math.hypot(radius, heightError) + radius);
+    return heightError * heightError / (Elementary.hypot(radius, heightError) + radius);
   }
 
   /**
@@ -71,9 +75,9 @@ public final class TurningEffect {
     if (!(semiAperture > 0) || !(semiAperture + Math.abs(offset) < sphereRadius)) {
       throw new IllegalArgumentException(
           "the aperture must lie inside the sphere: radius "
-              + sphereRadius
+              + PrintedNumber.shortest(sphereRadius)
               + " m, semi-aperture "
-              + semiAperture
+              + PrintedNumber.shortest(semiAperture)
               + " m");
     }
     double raw = peakToValley(sphereRadius, semiAperture, offset, 0);

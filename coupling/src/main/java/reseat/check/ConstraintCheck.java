@@ -79,7 +79,11 @@ public final class ConstraintCheck {
         Measure.FACTOR,
         holds
             ? Statement.of(Said.ALL_HELD, found, limit)
-            : Statement.of(Said.BARELY_HELD, weakest(quality), found, limit),
+            : Statement.of(
+                quality.weakestUnique() ? Said.BARELY_HELD : Said.BARELY_HELD_SEVERAL,
+                weakest(quality),
+                found,
+                limit),
         holds ? Statement.NOTHING : turn(quality, 0));
   }
 

@@ -9,6 +9,7 @@ import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Targets;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.space.Vec3;
 
@@ -73,7 +74,7 @@ public final class ErrorMotionCheck {
 
   private static Statement advice(double soft, double limit) {
     // contact stiffness grows with the cube root of the force
-    double preload = Math.pow(soft / limit, 3);
+    double preload = Elementary.pow(soft / limit, 3);
     return preload < 10
         ? Statement.of(Said.RAISE_PRELOAD_BY, amount(Measure.FACTOR, preload))
         : Statement.of(Said.BRING_TOOL_NEARER);

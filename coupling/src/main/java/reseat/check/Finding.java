@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import reseat.design.CheckKind;
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
 
 /**
  * One thing that was looked at, and how it stands: numbers and keys, no words and no units but SI.
@@ -50,12 +52,21 @@ public record Finding(
   public Finding {
     if (!Double.isFinite(value) || !Double.isFinite(limit)) {
       throw new IllegalArgumentException(
-          "finding on " + check + " needs finite numbers, found " + value + " and " + limit);
+          "finding on "
+              + check
+              + " needs finite numbers, found "
+              + PrintedNumber.shortest(value)
+              + " and "
+              + PrintedNumber.shortest(limit));
     }
     boolean kept = sense == Sense.AT_MOST ? value <= limit : value >= limit;
     if (judged == Judged.HOLDS && !kept) {
       throw new IllegalArgumentException(
-          check + " cannot hold with " + value + " beyond its limit of " + limit);
+          check
+              + " cannot hold with "
+              + PrintedNumber.shortest(value)
+              + " beyond its limit of "
+              + PrintedNumber.shortest(limit));
     }
     if ((judged == Judged.DECIDE || judged == Judged.ACCEPTED) && basis.hard()) {
       throw new IllegalArgumentException(check + ": a hard limit is not up for decision");
@@ -214,6 +225,6 @@ public record Finding(
     // rounded, so that findings alike by symmetry stay in the order in which they were made
     return byJudgement != 0
         ? byJudgement
-        : Double.compare(Math.rint(1e6 * margin()), Math.rint(1e6 * other.margin()));
+        : Double.compare(Elementary.rint(1e6 * margin()), Elementary.rint(1e6 * other.margin()));
   }
 }

@@ -4,13 +4,14 @@ import static reseat.check.Argument.amount;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /**
  * Which way the grooves of a three-groove coupling run.
@@ -23,7 +24,7 @@ import reseat.space.Vec3;
 public final class GrooveDirectionCheck {
 
   /** Angle off the bisector that nobody need mind, rad. */
-  private static final double NEGLIGIBLE = Math.toRadians(1);
+  private static final double NEGLIGIBLE = Elementary.toRadians(1);
 
   /** Loss of stiffness from which it is worth turning them; common practice, no source. */
   private static final double LOSS = 0.2;
@@ -57,10 +58,10 @@ public final class GrooveDirectionCheck {
         return List.of();
       }
       double cosine = Math.abs(s.seat().frame().axis().dot(bisector.unit()));
-      double off = Math.acos(Math.min(1, cosine));
+      double off = Elementary.acos(Math.min(1, cosine));
       double angle = angle(bisector);
       if (off > NEGLIGIBLE) {
-        astray.add(s.name() + String.format(Locale.ROOT, " %.2f deg", Math.toDegrees(angle)));
+        astray.add(s.name() + FilledText.of(" %.2f deg", Elementary.toDegrees(angle)));
       }
       if (off > worst) {
         worst = off;
@@ -73,7 +74,7 @@ public final class GrooveDirectionCheck {
       return List.of(onBisectors());
     }
     double best = ConstraintQuality.of(design.toBuilder().supports(turned).build()).smallest();
-    double loss = Math.max(0, 1 - Math.pow(quality.smallest() / best, 2));
+    double loss = Math.max(0, 1 - Elementary.pow(quality.smallest() / best, 2));
     return List.of(
         Finding.advice(
             CheckKind.GROOVE_DIRECTION,
@@ -94,7 +95,7 @@ public final class GrooveDirectionCheck {
 
   /** Angle of a groove's line from x toward y, 0 to below pi: the line has no sense. */
   private static double angle(Vec3 along) {
-    double angle = Math.atan2(along.y(), along.x());
+    double angle = Elementary.atan2(along.y(), along.x());
     if (angle < -1e-9) {
       angle += Math.PI;
     }

@@ -10,6 +10,7 @@ import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Targets;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;
@@ -156,7 +157,7 @@ public final class LiftOffCheck {
             preload,
             Statement.of(
                 Said.TURN_SUPPORTS,
-                amount(Measure.COUNT, Math.toDegrees(turn.angle())),
+                amount(Measure.COUNT, Elementary.toDegrees(turn.angle())),
                 computed(Measure.FACTOR, turn.factor(c))))
         : preload;
   }

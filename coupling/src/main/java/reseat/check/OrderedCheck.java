@@ -51,7 +51,7 @@ public enum OrderedCheck {
   /** Force that the load cases leave. */
   FORCE_LEFT(false, c -> LiftOffCheck.forceLeft(c.standing(), c.cases())),
   /** What makes the tool point soft. */
-  STIFFNESS(false, c -> StiffnessNote.of(c.design(), c.frictionless()));
+  STIFFNESS(false, c -> StiffnessNote.of(c.standing(), c.frictionless()));
 
   private static final List<OrderedCheck> ABLE_TO_FAIL = ableToFail();
 

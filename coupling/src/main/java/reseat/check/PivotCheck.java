@@ -36,13 +36,17 @@ public final class PivotCheck {
    *
    * @param duty the seat
    * @param ball material of the ball
-   * @param force force into the seat, N
-   * @return findings on pressure, on how it locates, and none on a pad
+   * @param loads what the ball bears: the load that stays presses it into the seat
+   * @return findings on pressure under the worst load, on how the seat holds the ball, and none on
+   *     a pad
    */
-  public static List<Finding> of(PivotDuty duty, Material ball, double force) {
+  public static List<Finding> of(PivotDuty duty, Material ball, StudLoads loads) {
     Subject subject = seat(duty);
     List<Finding> found = new ArrayList<>();
-    found.add(pressure(duty, ball, force));
+    found.add(pressure(duty, ball, worst(duty.seat(), loads)));
+    for (StudLoads.Peak p : loads.all()) {
+      opening(duty, p).ifPresent(found::add);
+    }
     if (duty.seat().overDetermined()) {
       found.add(
           Finding.advice(
@@ -72,9 +76,61 @@ public final class PivotCheck {
     return new Subject(Subject.Kind.PIVOT, duty.seat().words());
   }
 
-  private static Finding pressure(PivotDuty duty, Material ball, double force) {
+  /** Force into the seat; none where the load draws the ball out of it. */
+  private static double press(StudLoads.Peak p) {
+    return Math.max(0, -p.load().pull());
+  }
+
+  private static double across(StudLoads.Peak p) {
+    return Math.abs(p.load().lateral());
+  }
+
+  private static double pressure(PivotSeat seat, StudLoads.Peak p) {
+    return seat.peakPressure(press(p), across(p));
+  }
+
+  private static StudLoads.Peak worst(PivotSeat seat, StudLoads loads) {
+    StudLoads.Peak worst = loads.all().get(0);
+    for (StudLoads.Peak p : loads.peaks()) {
+      if (pressure(seat, p) > pressure(seat, worst)) {
+        worst = p;
+      }
+    }
+    return worst;
+  }
+
+  /** Whether a load takes the ball from its seat, friction apart. */
+  private static Optional<Finding> opening(PivotDuty duty, StudLoads.Peak p) {
     PivotSeat seat = duty.seat();
-    double pressure = seat.peakPressure(force);
+    double opens = seat.openingForce(press(p));
+    boolean drawn = p.load().pull() >= 0;
+    if (!drawn && across(p) <= opens) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Finding(
+            CheckKind.PIVOT_SEAT,
+            Judged.DECIDE,
+            seat(duty),
+            drawn ? p.load().pull() : across(p),
+            drawn ? 0 : opens,
+            Sense.AT_MOST,
+            LimitBasis.FRICTION_RANGE,
+            Measure.FORCE,
+            drawn
+                ? Statement.of(Said.DRAWN_OUT, p.name(), seat.words())
+                : Statement.of(
+                    Said.LEAVES_PIVOT,
+                    p.name(),
+                    seat.words(),
+                    amount(Measure.FORCE, across(p)),
+                    amount(Measure.FORCE, opens)),
+            Statement.of(Said.PRESS_HARDER)));
+  }
+
+  private static Finding pressure(PivotDuty duty, Material ball, StudLoads.Peak worst) {
+    PivotSeat seat = duty.seat();
+    double pressure = pressure(seat, worst);
     OptionalDouble limit = limit(duty, ball);
     if (limit.isEmpty()) {
       return Finding.advice(
@@ -86,7 +142,9 @@ public final class PivotCheck {
           Statement.of(
               Said.PIVOT_UNJUDGED,
               seat.words(),
-              amount(Measure.FORCE, force),
+              worst.name(),
+              amount(Measure.FORCE, press(worst)),
+              amount(Measure.FORCE, across(worst)),
               amount(Measure.PRESSURE, pressure),
               ball.name(),
               duty.material().name()),
@@ -106,7 +164,9 @@ public final class PivotCheck {
         Statement.of(
             Said.PIVOT_PRESSURE,
             seat.words(),
-            amount(Measure.FORCE, force),
+            worst.name(),
+            amount(Measure.FORCE, press(worst)),
+            amount(Measure.FORCE, across(worst)),
             amount(Measure.PRESSURE, pressure),
             amount(Measure.SHARE, pressure / bears),
             amount(Measure.PRESSURE, bears)),

@@ -75,8 +75,8 @@ public final class RepeatabilityCheck {
         Argument.computed(
             Measure.SHARE,
             o.changes() == 0 ? SeatingDoubt.MANY : (double) o.hungUp() / o.changes()),
-        Argument.amount(Measure.COUNT, o.changes()),
-        Argument.amount(Measure.COUNT, o.hungUp()));
+        Argument.amount(Measure.COUNT, (double) o.changes()),
+        Argument.amount(Measure.COUNT, (double) o.hungUp()));
   }
 
   private static Finding finding(Judged judged, double share, LimitBasis basis, Statement said) {
@@ -117,7 +117,7 @@ public final class RepeatabilityCheck {
             Argument.amount(Measure.LENGTH, target),
             design.targets().coverage().words(),
             o.road(),
-            Argument.amount(Measure.COUNT, o.changes())),
+            Argument.amount(Measure.COUNT, (double) o.changes())),
         judged == Judged.HOLDS ? Statement.NOTHING : mostly(o.linear(), axis, k));
   }
 

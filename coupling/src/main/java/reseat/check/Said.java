@@ -46,6 +46,8 @@ public enum Said {
   ADD_CONTACTS,
   /** All motions are held, one barely: s the weakest motion, factor found, factor limit. */
   BARELY_HELD,
+  /** All motions are held, several barely: s one of the weakest, factor found, factor limit. */
+  BARELY_HELD_SEVERAL,
   /** All motions are held: factor found, factor limit. */
   ALL_HELD,
   /** A free or weak motion: n its words. */
@@ -252,10 +254,21 @@ public enum Said {
   BOND_CAUTION,
 
   // --- pivot seat and film pad ---
-  /** Pressure in a pivot: n seat, force, pressure, share, pressure limit. */
+  /**
+   * Pressure in a pivot: n seat, n load, force, force sideways (0: none), pressure, share, limit.
+   */
   PIVOT_PRESSURE,
-  /** Pressure in a pivot not judged: n seat, force, pressure, n ball, n seat material. */
+  /**
+   * Pressure in a pivot not judged: n seat, n load, force, force sideways, pressure, n ball, n seat
+   * material.
+   */
   PIVOT_UNJUDGED,
+  /** A load draws the ball out: n load, n seat. */
+  DRAWN_OUT,
+  /** A load takes the ball from its seat: n load, n seat, force sideways, force that opens. */
+  LEAVES_PIVOT,
+  /** Press harder. */
+  PRESS_HARDER,
   /** State a yield strength. */
   STATE_PIVOT_YIELD,
   /** Larger ball, harder seat, less force. */

@@ -12,13 +12,11 @@ import reseat.remount.SelfSeating;
 /**
  * Whether the holder slides home by itself against friction.
  *
- * <p>A holder that hangs up at less than the nominal friction fails; one that hangs up within the
- * range of friction is up for decision.
+ * <p>Judged is the friction from which it can stand still half seated, set down gently; a holder
+ * that is moving goes on a little further. One that can stand at less than the nominal friction
+ * fails; one that can within the range of friction is up for decision.
  */
 public final class SelfSeatingCheck {
-
-  /** Stands for the limit of a holder at rest as long as nothing looks for it. */
-  private static final double NOT_LOOKED_AT = Double.POSITIVE_INFINITY;
 
   private SelfSeatingCheck() {}
 
@@ -30,9 +28,9 @@ public final class SelfSeatingCheck {
    * @return one finding
    */
   public static List<Finding> of(Friction friction, List<SelfSeating.Path> paths) {
-    SelfSeating.Path worst = paths.get(0);
-    double moving = worst.limitFriction();
-    double atRest = NOT_LOOKED_AT;
+    SelfSeating.Path worst = SelfSeating.worstAtRest(paths);
+    double moving = paths.get(0).limitFriction();
+    double atRest = worst.restFriction();
     double limit = Math.min(moving, atRest);
     boolean hangs = limit < friction.nominal();
     double allowed = hangs ? friction.nominal() : friction.high();

@@ -7,6 +7,7 @@ import java.util.List;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CouplingStiffness;
+import reseat.equilibrium.Equilibrium;
 import reseat.space.Vec3;
 
 /**
@@ -26,12 +27,13 @@ public final class StiffnessNote {
   /**
    * Looks at the softest axis.
    *
-   * @param design the coupling
+   * @param standing the coupling at rest
    * @param frictionless its stiffness if contacts slide freely
    * @return one finding, and one more if mountings give most
    */
-  public static List<Finding> of(CouplingDesign design, CouplingStiffness frictionless) {
-    Vec3 tool = design.toolPoint();
+  public static List<Finding> of(Equilibrium standing, CouplingStiffness frictionless) {
+    CouplingDesign design = standing.model().design();
+    Vec3 tool = standing.placeOf(design.toolPoint());
     int softest = 0;
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < 3; i++) {

@@ -1,6 +1,7 @@
 package reseat.contact;
 
 import reseat.numerics.CarlsonIntegral;
+import reseat.units.PrintedNumber;
 
 /**
  * Tension at the surface just outside the ends of the contact ellipse, over the peak pressure.
@@ -36,9 +37,9 @@ public record EdgeTension(double majorEnd, double minorEnd) {
     if (!(aspect > 0 && aspect <= 1 && poisson >= 0 && poisson < 0.5)) {
       throw new IllegalArgumentException(
           "edge tension wants 0 < b/a <= 1 and 0 <= nu < 0.5, found b/a = "
-              + aspect
+              + PrintedNumber.shortest(aspect)
               + ", nu = "
-              + poisson);
+              + PrintedNumber.shortest(poisson));
     }
     double mc = aspect * aspect;
     double part = (1 - 2 * poisson) / 3;

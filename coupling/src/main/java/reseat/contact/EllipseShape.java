@@ -1,6 +1,8 @@
 package reseat.contact;
 
+import reseat.elementary.Elementary;
 import reseat.numerics.EllipticIntegrals;
+import reseat.units.PrintedNumber;
 
 /**
  * The shape of a contact ellipse, apart from its size: semi-axes a &gt;= b.
@@ -48,9 +50,11 @@ public final class EllipseShape {
   public static EllipseShape ofCurvatureRatio(double ratio) {
     if (!(ratio >= 1 && ratio <= RATIO_LIMIT)) {
       throw new IllegalArgumentException(
-          "ratio of relative curvatures is " + ratio + ": it must be from 1 to 1e10");
+          "ratio of relative curvatures is "
+              + PrintedNumber.shortest(ratio)
+              + ": it must be from 1 to 1e10");
     }
-    double target = Math.log(ratio);
+    double target = Elementary.log(ratio);
     double x = 2 * target / 3;
     double residual = logRatio(x) - target;
     double slope = 1.75;
@@ -65,7 +69,7 @@ public final class EllipseShape {
       slope = Math.min(2, Math.max(1.5, (next - residual) / step));
       residual = next;
     }
-    return new EllipseShape(Math.exp(-x));
+    return new EllipseShape(Elementary.exp(-x));
   }
 
   /**
@@ -79,9 +83,9 @@ public final class EllipseShape {
   }
 
   private static double logRatio(double logElongation) {
-    double mc = Math.exp(-2 * logElongation);
+    double mc = Elementary.exp(-2 * logElongation);
     return 2 * logElongation
-        + Math.log(EllipticIntegrals.completeB(mc) / EllipticIntegrals.completeD(mc));
+        + Elementary.log(EllipticIntegrals.completeB(mc) / EllipticIntegrals.completeD(mc));
   }
 
   /**

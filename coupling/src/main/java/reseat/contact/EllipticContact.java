@@ -1,5 +1,6 @@
 package reseat.contact;
 
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 
@@ -41,7 +42,7 @@ public final class EllipticContact implements BallContact {
     reducedModulus = elasticity.reducedModulus();
     double elongation = shape.elongation();
     majorOfUnitForce =
-        StrictMath.cbrt(
+        Elementary.cbrt(
             3
                 * elongation
                 * elongation
@@ -107,7 +108,7 @@ public final class EllipticContact implements BallContact {
    */
   @Override
   public double approach(double force) {
-    double root = StrictMath.cbrt(checked(force));
+    double root = Elementary.cbrt(checked(force));
     return approachOfUnitForce * root * root;
   }
 
@@ -130,7 +131,7 @@ public final class EllipticContact implements BallContact {
    */
   @Override
   public double normalStiffness(double force) {
-    return 1.5 * StrictMath.cbrt(checked(force)) / approachOfUnitForce;
+    return 1.5 * Elementary.cbrt(checked(force)) / approachOfUnitForce;
   }
 
   /**
@@ -141,7 +142,7 @@ public final class EllipticContact implements BallContact {
    */
   @Override
   public double semiMajor(double force) {
-    return majorOfUnitForce * StrictMath.cbrt(checked(force));
+    return majorOfUnitForce * Elementary.cbrt(checked(force));
   }
 
   /**
@@ -173,7 +174,7 @@ public final class EllipticContact implements BallContact {
    * @return mean pressure, two thirds of the peak, Pa
    */
   public double meanPressure(double force) {
-    return StrictMath.cbrt(checked(force))
+    return Elementary.cbrt(checked(force))
         / (Math.PI * majorOfUnitForce * majorOfUnitForce * shape.aspect());
   }
 

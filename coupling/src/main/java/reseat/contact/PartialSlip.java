@@ -1,6 +1,8 @@
 package reseat.contact;
 
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * Displacement of a contact under a tangential force that makes the rim of the patch slip.
@@ -51,7 +53,7 @@ public record PartialSlip(double limit, double stiffness) {
    * @return dQ/du, N/m; zero at the limit
    */
   public double stiffness(double force) {
-    return stiffness * StrictMath.cbrt(1 - part(force));
+    return stiffness * Elementary.cbrt(1 - part(force));
   }
 
   /**
@@ -61,7 +63,7 @@ public record PartialSlip(double limit, double stiffness) {
    * @return axis of the sticking core over that of the patch, 1 to 0
    */
   public double stickRatio(double force) {
-    return StrictMath.cbrt(1 - part(force));
+    return Elementary.cbrt(1 - part(force));
   }
 
   /**
@@ -88,7 +90,7 @@ public record PartialSlip(double limit, double stiffness) {
       for (int n = 1; n < 20; n++) {
         // binomial terms of -(1-q)^(2/3); the first order cancels exactly
         term *= n == 1 ? 2.0 / 3 : q * (n - 1 - 2.0 / 3) / n;
-        sum += term * (1 - Math.scalb(1.0, 1 - n));
+        sum += term * (1 - Elementary.scalb(1.0, 1 - n));
       }
     } else {
       sum = oneLessTwoThirds(q) - 2 * oneLessTwoThirds(q / 2);
@@ -109,7 +111,7 @@ public record PartialSlip(double limit, double stiffness) {
 
   private static double loopBracket(double q) {
     if (q >= SERIES_LIMIT) {
-      double twoThirds = StrictMath.cbrt((1 - q) * (1 - q));
+      double twoThirds = Elementary.cbrt((1 - q) * (1 - q));
       return 1 - (1 - q) * twoThirds - 5 * q / 6 * (1 + twoThirds);
     }
     // with (1-q)^(2/3) = 1 - sum t_n q^n the bracket is sum over n >= 2 of
@@ -127,16 +129,16 @@ public record PartialSlip(double limit, double stiffness) {
 
   /** Returns 1 - (1-q)^(2/3), keeping its digits for small q. */
   private static double oneLessTwoThirds(double q) {
-    return q == 1 ? 1 : -Math.expm1(Math.log1p(-q) * 2 / 3);
+    return q == 1 ? 1 : -Elementary.expm1(Elementary.log1p(-q) * 2 / 3);
   }
 
   private double part(double force) {
     if (!(force >= 0 && force <= limit)) {
       throw new IllegalArgumentException(
           "tangential force is "
-              + force
+              + PrintedNumber.shortest(force)
               + " N: it must be from 0 to the friction limit of "
-              + limit
+              + PrintedNumber.shortest(limit)
               + " N");
     }
     return force / limit;

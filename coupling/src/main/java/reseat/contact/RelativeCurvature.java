@@ -1,7 +1,9 @@
 package reseat.contact;
 
-import java.util.Locale;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 
 /**
  * Shape of the gap between two bodies that touch at a point: gap = A x^2 + B y^2.
@@ -33,8 +35,7 @@ public record RelativeCurvature(
   public RelativeCurvature {
     if (!(lesser > 0)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "the smaller relative curvature is %.6g 1/m: it must be positive, so a hollow must"
                   + " have a larger radius than the ball in it",
               2 * lesser));
@@ -42,9 +43,9 @@ public record RelativeCurvature(
     if (!(greater >= lesser && Double.isFinite(greater))) {
       throw new IllegalArgumentException(
           "relative curvatures must be finite and in rising order, found "
-              + lesser
+              + PrintedNumber.shortest(lesser)
               + " and "
-              + greater
+              + PrintedNumber.shortest(greater)
               + " 1/m");
     }
     Bounds.positive("smallest convex radius", smallestRadius, "m");
@@ -125,23 +126,24 @@ public record RelativeCurvature(
     double k2 = curvature("radius of body 2", second);
     double k2a = curvature("radius across of body 2", secondAcross);
     if (!Double.isFinite(psi)) {
-      throw new IllegalArgumentException("angle between the bodies must be finite, found " + psi);
+      throw new IllegalArgumentException(
+          "angle between the bodies must be finite, found " + PrintedNumber.shortest(psi));
     }
     double c1 = k1 - k1a;
     double c2 = k2 - k2a;
-    double along = c1 + c2 * Math.cos(2 * psi);
-    double across = c2 * Math.sin(2 * psi);
-    double sin2 = Math.sin(psi) * Math.sin(psi);
-    double cos2 = Math.cos(psi) * Math.cos(psi);
+    double along = c1 + c2 * Elementary.cos(2 * psi);
+    double across = c2 * Elementary.sin(2 * psi);
+    double sin2 = Elementary.sin(psi) * Elementary.sin(psi);
+    double cos2 = Elementary.cos(psi) * Elementary.cos(psi);
     double product =
         (k1 * k1a + k2 * k2a + k1 * (k2 * sin2 + k2a * cos2) + k1a * (k2 * cos2 + k2a * sin2)) / 4;
-    double greater = (k1 + k1a + k2 + k2a + Math.hypot(along, across)) / 4;
+    double greater = (k1 + k1a + k2 + k2a + Elementary.hypot(along, across)) / 4;
     if (!(greater > 0 && product > 0)) {
       throw new IllegalArgumentException(
           "these surfaces do not touch at a point only: along some direction the hollow one has the"
               + " smaller radius");
     }
-    double angle = (Math.atan2(across, along) + Math.PI) / 2;
+    double angle = (Elementary.atan2(across, along) + Math.PI) / 2;
     double radius = Double.POSITIVE_INFINITY;
     for (double r : new double[] {first, firstAcross, second, secondAcross}) {
       radius = r > 0 ? Math.min(radius, r) : radius;
@@ -172,7 +174,10 @@ public record RelativeCurvature(
   private static double curvature(String quantity, double radius) {
     if (Double.isNaN(radius) || radius == 0) {
       throw new IllegalArgumentException(
-          quantity + " is " + radius + " m: it must not be zero; use infinity for a flat");
+          quantity
+              + " is "
+              + PrintedNumber.shortest(radius)
+              + " m: it must not be zero; use infinity for a flat");
     }
     return 1 / radius;
   }
@@ -180,13 +185,10 @@ public record RelativeCurvature(
   private static void requireLarger(String quantity, double hollow, double ball) {
     if (!(hollow > ball || Double.isInfinite(hollow))) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%s is %.4f mm: it must be larger than the ball radius %.4f mm, or the ball touches"
                   + " along a line and not at a point",
-              quantity,
-              hollow * 1e3,
-              ball * 1e3));
+              quantity, hollow * 1e3, ball * 1e3));
     }
   }
 }

@@ -1,10 +1,11 @@
 package reseat.contact;
 
-import java.util.Locale;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /**
  * A ball in a cone: a ring of contact.
@@ -77,7 +78,7 @@ public final class RingContact {
    * @return r0 = R sin phi, m
    */
   public double ringRadius() {
-    return ballRadius * Math.sin(flankAngle);
+    return ballRadius * Elementary.sin(flankAngle);
   }
 
   /**
@@ -88,7 +89,7 @@ public final class RingContact {
    */
   public double lineLoad(double axialForce) {
     Bounds.notNegative("axial force on the ball", axialForce, "N");
-    return axialForce / (2 * Math.PI * ringRadius() * Math.cos(flankAngle));
+    return axialForce / (2 * Math.PI * ringRadius() * Elementary.cos(flankAngle));
   }
 
   /**
@@ -120,7 +121,7 @@ public final class RingContact {
   public double forceAtPeakPressure(double peakPressure) {
     Bounds.positive("peak pressure", peakPressure, "Pa");
     double w = peakPressure * peakPressure * Math.PI * ballRadius / reducedModulus;
-    return w * 2 * Math.PI * ringRadius() * Math.cos(flankAngle);
+    return w * 2 * Math.PI * ringRadius() * Elementary.cos(flankAngle);
   }
 
   /**
@@ -141,7 +142,7 @@ public final class RingContact {
    * @return dF/dz, N/m
    */
   public double axialStiffness(double axialForce) {
-    double c = Math.cos(flankAngle);
+    double c = Elementary.cos(flankAngle);
     return 2 * Math.PI * ringRadius() * c * c * stiffnessPerLength(axialForce);
   }
 
@@ -152,7 +153,7 @@ public final class RingContact {
    * @return dF/dx, N/m
    */
   public double lateralStiffness(double axialForce) {
-    double s = Math.sin(flankAngle);
+    double s = Elementary.sin(flankAngle);
     return Math.PI * ringRadius() * s * s * stiffnessPerLength(axialForce);
   }
 
@@ -180,12 +181,11 @@ public final class RingContact {
     double ratio = 16 * ringRadius() / halfWidth(axialForce);
     if (!(ratio > Math.E)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "axial force of %.6g N makes the ring of contact wider than the cone: the ball is"
                   + " pressed through",
               axialForce));
     }
-    return Math.log(ratio);
+    return Elementary.log(ratio);
   }
 }

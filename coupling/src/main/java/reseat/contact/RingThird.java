@@ -1,5 +1,6 @@
 package reseat.contact;
 
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 
@@ -27,7 +28,7 @@ public final class RingThird implements BallContact {
   private static final double LINE = 1e-3;
 
   /** Load beyond which the law goes on straight: part of B at which the ring is a disc. */
-  private static final double STRAIGHT = Math.exp(-2);
+  private static final double STRAIGHT = Elementary.exp(-2);
 
   private final RingContact ring;
   private final ElasticPair elasticity;
@@ -39,7 +40,7 @@ public final class RingThird implements BallContact {
   private RingThird(RingContact ring, ElasticPair elasticity, double radius, double flankAngle) {
     this.ring = ring;
     this.elasticity = elasticity;
-    cosine = Math.cos(flankAngle);
+    cosine = Elementary.cos(flankAngle);
     length = 2 * Math.PI * ring.ringRadius() / 3;
     double modulus = Math.PI * elasticity.reducedModulus() * length;
     slope = modulus;
@@ -100,7 +101,7 @@ public final class RingThird implements BallContact {
     }
     double straight = STRAIGHT * reach;
     return force <= straight
-        ? force / slope * (1 + Math.log(reach / force))
+        ? force / slope * (1 + Elementary.log(reach / force))
         : (3 * straight + 2 * (force - straight)) / slope;
   }
 
@@ -113,7 +114,7 @@ public final class RingThird implements BallContact {
    * @return dN/d delta, N/m; zero without load
    */
   public static double stiffness(double force, double slope, double reach) {
-    return force > 0 ? slope / Math.max(2, Math.log(reach / force)) : 0;
+    return force > 0 ? slope / Math.max(2, Elementary.log(reach / force)) : 0;
   }
 
   /**

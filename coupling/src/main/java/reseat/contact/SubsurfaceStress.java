@@ -1,7 +1,9 @@
 package reseat.contact;
 
 import reseat.contact.AxialStressField.Point;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * Where a contact yields first: the greatest shear under the centre of the true ellipse.
@@ -31,11 +33,11 @@ public final class SubsurfaceStress {
 
   private SubsurfaceStress(double aspect, double poisson) {
     field = new AxialStressField(aspect, poisson);
-    double step = Math.pow(DEEPEST / SHALLOWEST, 1.0 / INTERVALS);
+    double step = Elementary.pow(DEEPEST / SHALLOWEST, 1.0 / INTERVALS);
     double[] depths = new double[INTERVALS + 1];
     Point[] points = new Point[INTERVALS + 1];
     for (int i = 0; i <= INTERVALS; i++) {
-      depths[i] = SHALLOWEST * Math.pow(step, i);
+      depths[i] = SHALLOWEST * Elementary.pow(step, i);
       points[i] = field.at(depths[i]);
     }
     Maximum minorPlane = maximum(Measure.SHEAR_ACROSS_MINOR, depths, points);
@@ -86,11 +88,15 @@ public final class SubsurfaceStress {
   public static SubsurfaceStress of(double aspect, double poisson) {
     if (!(aspect > 0 && aspect <= 1)) {
       throw new IllegalArgumentException(
-          "aspect b/a of the contact ellipse is " + aspect + ": it must be above 0, at most 1");
+          "aspect b/a of the contact ellipse is "
+              + PrintedNumber.shortest(aspect)
+              + ": it must be above 0, at most 1");
     }
     if (!(poisson >= 0 && poisson < 0.5)) {
       throw new IllegalArgumentException(
-          "Poisson's ratio is " + poisson + ": it must be 0 or more and below 0.5");
+          "Poisson's ratio is "
+              + PrintedNumber.shortest(poisson)
+              + ": it must be 0 or more and below 0.5");
     }
     return new SubsurfaceStress(aspect, poisson);
   }

@@ -92,16 +92,6 @@ public final class TangentialContact {
   }
 
   /**
-   * Returns the stiffness along the minor axis while nothing slips.
-   *
-   * @param force compression, zero or more, N
-   * @return N/m, zero at no force
-   */
-  public double stiffnessAlongMinor(double force) {
-    return minorPerSemiAxis * contact.semiMajor(force);
-  }
-
-  /**
    * Returns the stiffness along the major axis over the normal stiffness.
    *
    * @return kt/kn, the same at any force; 2 (1 - nu)/(2 - nu) for a circle between equal bodies

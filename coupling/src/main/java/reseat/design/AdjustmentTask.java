@@ -1,6 +1,7 @@
 package reseat.design;
 
 import java.util.List;
+import java.util.Objects;
 import reseat.mount.AdjustingScrews;
 
 /**
@@ -21,6 +22,13 @@ public record AdjustmentTask(
 
   /** Copies the lists and checks that there are three of each. */
   public AdjustmentTask {
+    Objects.requireNonNull(screws, "screws of an adjustment task must be given, found null");
+    Objects.requireNonNull(
+        screwNames, "screw names of an adjustment task must be given, found null");
+    Objects.requireNonNull(
+        stationNames, "station names of an adjustment task must be given, found null");
+    Objects.requireNonNull(readings, "readings of an adjustment task must be given, found null");
+    Objects.requireNonNull(wanted, "wanted of an adjustment task must be given, found null");
     screwNames = List.copyOf(screwNames);
     stationNames = List.copyOf(stationNames);
     readings = List.copyOf(readings);

@@ -1,10 +1,12 @@
 package reseat.design;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;
 import reseat.mount.BondJoint;
 import reseat.mount.ScrewThread;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * One ball mount by itself: the ball, what it stands on, what it turns in, how it is set, and what
@@ -46,13 +48,28 @@ public record BallMountDesign(
     public Targets {
       if (!(height > 0) || !(tilt > 0)) {
         throw new IllegalArgumentException(
-            "targets of a ball mount must be above zero, found " + height + " m and " + tilt);
+            "targets of a ball mount must be above zero, found "
+                + PrintedNumber.shortest(height)
+                + " m and "
+                + PrintedNumber.shortest(tilt));
       }
     }
   }
 
   /** Checks that pivot and ball fit and that a comparison has something to compare with. */
   public BallMountDesign {
+    Objects.requireNonNull(title, "title of a ball mount design must be given, found null");
+    Objects.requireNonNull(
+        ballMaterial, "ball material of a ball mount design must be given, found null");
+    Objects.requireNonNull(mount, "mount of a ball mount design must be given, found null");
+    Objects.requireNonNull(sustained, "sustained of a ball mount design must be given, found null");
+    Objects.requireNonNull(peak, "peak of a ball mount design must be given, found null");
+    Objects.requireNonNull(
+        otherThread, "other thread of a ball mount design must be given, found null");
+    Objects.requireNonNull(pivot, "pivot of a ball mount design must be given, found null");
+    Objects.requireNonNull(
+        adjustment, "adjustment of a ball mount design must be given, found null");
+    Objects.requireNonNull(targets, "targets of a ball mount design must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     double radius = ballRadius;
     if (pivot.isPresent() && pivot.get().seat().ballRadius() != radius) {

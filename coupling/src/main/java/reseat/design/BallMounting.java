@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.mount.StudCompliance;
 import reseat.space.Vec3;
@@ -25,6 +26,10 @@ public record BallMounting(
 
   /** Makes the axis a unit vector. */
   public BallMounting {
+    Objects.requireNonNull(axis, "axis of a ball mounting must be given, found null");
+    Objects.requireNonNull(compliance, "compliance of a ball mounting must be given, found null");
+    Objects.requireNonNull(stud, "stud of a ball mounting must be given, found null");
+    Objects.requireNonNull(description, "description of a ball mounting must be given, found null");
     axis = axis.unit();
   }
 

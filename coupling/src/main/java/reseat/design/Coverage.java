@@ -1,12 +1,14 @@
 package reseat.design;
 
-import java.util.Locale;
+import reseat.elementary.Elementary;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 
 /**
  * How many of all tool changes a target is for: a share of them, or the largest of some number.
  *
  * @param share share of the changes that are to stay inside, above 0 and below 1; of the largest of
- *     n changes the share that as many independent changes leave inside, n/(n+1)
+ *     n changes 2^(-1/n), so that the largest of n independent changes is as likely inside as not
  * @param largestOf number n of changes of which the largest is meant; 0 where a share is stated
  */
 public record Coverage(double share, int largestOf) {
@@ -44,7 +46,9 @@ public record Coverage(double share, int largestOf) {
   public Coverage {
     if (!(share > 0 && share < 1)) {
       throw new IllegalArgumentException(
-          "a coverage must lie above 0 % and below 100 %, found " + 100 * share + " %");
+          "a coverage must lie above 0 % and below 100 %, found "
+              + PrintedNumber.shortest(100 * share)
+              + " %");
     }
     if (largestOf < 0 || largestOf > MOST) {
       throw new IllegalArgumentException(
@@ -73,7 +77,7 @@ public record Coverage(double share, int largestOf) {
       throw new IllegalArgumentException(
           "the largest of 1 to " + MOST + " changes can be meant, found " + changes);
     }
-    return new Coverage(changes / (changes + 1.0), changes);
+    return new Coverage(Elementary.pow(2, -1.0 / changes), changes);
   }
 
   /**
@@ -95,7 +99,7 @@ public record Coverage(double share, int largestOf) {
   }
 
   private String percent() {
-    String text = String.format(Locale.ROOT, "%.6f", 100 * share);
+    String text = FilledText.of("%.6f", 100 * share);
     int end = text.length();
     while (text.charAt(end - 1) == '0') {
       end--;
@@ -114,13 +118,13 @@ public record Coverage(double share, int largestOf) {
     }
     double outside = 1 - share;
     double every = 1 / outside;
-    long whole = Math.round(every);
+    long whole = Elementary.round(every);
     if (Math.abs(every - whole) < 1e-6 * every) {
       return "one change in " + number(whole) + " may be outside";
     }
     for (long of = 10; of <= MOST; of *= 10) {
       double part = outside * of;
-      long count = Math.round(part);
+      long count = Elementary.round(part);
       if (count > 0 && Math.abs(part - count) < 1e-6 * part) {
         return number(count) + " changes in " + number(of) + " may be outside";
       }

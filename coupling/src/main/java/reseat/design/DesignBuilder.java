@@ -2,6 +2,7 @@ package reseat.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.space.Vec3;
 
@@ -34,6 +35,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder title(String value) {
+    Objects.requireNonNull(value, "title of a design must be given, found null");
     title = value;
     return this;
   }
@@ -45,6 +47,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder ballsOn(Half value) {
+    Objects.requireNonNull(value, "half that carries the balls must be given, found null");
     ballsOn = value;
     return this;
   }
@@ -56,6 +59,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder supports(List<Support> value) {
+    Objects.requireNonNull(value, "supports of a design must be given, found null");
     supports = new ArrayList<>(value);
     return this;
   }
@@ -67,6 +71,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder support(Support value) {
+    Objects.requireNonNull(value, "support of a design must be given, found null");
     supports.add(value);
     return this;
   }
@@ -78,7 +83,20 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder preloads(List<Preload> value) {
+    Objects.requireNonNull(value, "preloads of a design must be given, found null");
     preloads = new ArrayList<>(value);
+    return this;
+  }
+
+  /**
+   * Adds a preload.
+   *
+   * @param value the preload
+   * @return this builder
+   */
+  public DesignBuilder preload(Preload value) {
+    Objects.requireNonNull(value, "preload of a design must be given, found null");
+    preloads.add(value);
     return this;
   }
 
@@ -89,6 +107,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder holder(Holder value) {
+    Objects.requireNonNull(value, "holder of a design must be given, found null");
     holder = value;
     return this;
   }
@@ -100,6 +119,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder gravity(Vec3 value) {
+    Objects.requireNonNull(value, "gravity of a design must be given, found null");
     gravity = value.unit();
     return this;
   }
@@ -111,6 +131,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder cases(List<LoadCase> value) {
+    Objects.requireNonNull(value, "cases of a design must be given, found null");
     cases = new ArrayList<>(value);
     return this;
   }
@@ -122,6 +143,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder toolPoint(Vec3 value) {
+    Objects.requireNonNull(value, "tool point of a design must be given, found null");
     toolPoint = value;
     return this;
   }
@@ -133,6 +155,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder axes(MachineAxes value) {
+    Objects.requireNonNull(value, "axes of a design must be given, found null");
     axes = value;
     return this;
   }
@@ -144,6 +167,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder friction(Friction value) {
+    Objects.requireNonNull(value, "friction of a design must be given, found null");
     friction = value;
     return this;
   }
@@ -155,6 +179,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder targets(Targets value) {
+    Objects.requireNonNull(value, "targets of a design must be given, found null");
     targets = value;
     return this;
   }
@@ -166,6 +191,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder remount(RemountConditions value) {
+    Objects.requireNonNull(value, "remount of a design must be given, found null");
     remount = value;
     return this;
   }
@@ -177,6 +203,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder tolerances(Tolerances value) {
+    Objects.requireNonNull(value, "tolerances of a design must be given, found null");
     tolerances = value;
     return this;
   }
@@ -188,6 +215,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder shop(ShopFloor value) {
+    Objects.requireNonNull(value, "shop of a design must be given, found null");
     shop = value;
     return this;
   }
@@ -199,6 +227,7 @@ public final class DesignBuilder {
    * @return this builder
    */
   public DesignBuilder turning(Optional<TurningRoles> value) {
+    Objects.requireNonNull(value, "turning of a design must be given, found null");
     turning = value;
     return this;
   }

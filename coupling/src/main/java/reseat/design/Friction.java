@@ -1,5 +1,8 @@
 package reseat.design;
 
+import java.util.Objects;
+import reseat.units.PrintedNumber;
+
 /**
  * Friction coefficient between balls and seats, as a range.
  *
@@ -12,14 +15,15 @@ public record Friction(double low, double nominal, double high, String source) {
 
   /** Refuses ranges out of order. */
   public Friction {
+    Objects.requireNonNull(source, "source of a friction must be given, found null");
     if (!(low >= 0 && low <= nominal && nominal <= high) || Double.isInfinite(high)) {
       throw new IllegalArgumentException(
           "friction must satisfy 0 <= low <= nominal <= high, found "
-              + low
+              + PrintedNumber.shortest(low)
               + ", "
-              + nominal
+              + PrintedNumber.shortest(nominal)
               + ", "
-              + high);
+              + PrintedNumber.shortest(high));
     }
   }
 }

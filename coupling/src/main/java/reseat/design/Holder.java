@@ -1,5 +1,7 @@
 package reseat.design;
 
+import java.util.Objects;
+import reseat.numerics.Bounds;
 import reseat.space.Vec3;
 
 /**
@@ -14,12 +16,23 @@ public record Holder(double mass, Vec3 centreOfMass, Vec3 gyration) {
 
   /** Refuses negative mass and radii. */
   public Holder {
-    if (!(mass >= 0) || Double.isInfinite(mass)) {
-      throw new IllegalArgumentException("holder mass must not be negative, found " + mass + " kg");
-    }
-    if (gyration.x() < 0 || gyration.y() < 0 || gyration.z() < 0) {
-      throw new IllegalArgumentException("radii of gyration must not be negative");
-    }
+    Objects.requireNonNull(centreOfMass, "centre of mass of a holder must be given, found null");
+    Objects.requireNonNull(gyration, "gyration of a holder must be given, found null");
+    Bounds.notNegative("holder mass", mass, "kg");
+    Bounds.notNegative("radius of gyration about x", gyration.x(), "m");
+    Bounds.notNegative("radius of gyration about y", gyration.y(), "m");
+    Bounds.notNegative("radius of gyration about z", gyration.z(), "m");
+  }
+
+  /**
+   * A holder of which mass and place alone are known.
+   *
+   * @param mass kg; zero if not to be counted
+   * @param centreOfMass m
+   * @return the holder, its natural frequencies those of translation
+   */
+  public static Holder of(double mass, Vec3 centreOfMass) {
+    return new Holder(mass, centreOfMass, Vec3.ZERO);
   }
 
   /**

@@ -76,7 +76,7 @@ public record InputDoubt(
   /**
    * Says what is doubted: the value, what is usual, what was probably meant.
    *
-   * @return a sentence without a full stop
+   * @return a sentence
    */
   public String message() {
     return reason + usual() + suggestion();
@@ -110,7 +110,7 @@ public record InputDoubt(
 
   private String suggestion() {
     return meant.isEmpty()
-        ? "; check the number and its unit"
+        ? "; check the number and its unit."
         : "; did you mean \"" + meant + "\"?";
   }
 

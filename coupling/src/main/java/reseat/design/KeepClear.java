@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.numerics.Bounds;
@@ -19,6 +20,10 @@ public record KeepClear(String name, Vec3 at, OptionalDouble gap, Optional<Vec3>
 
   /** Refuses the nameless and a gap below zero, and makes the direction a unit vector. */
   public KeepClear {
+    Objects.requireNonNull(name, "name of a keep clear must be given, found null");
+    Objects.requireNonNull(at, "at of a keep clear must be given, found null");
+    Objects.requireNonNull(gap, "gap of a keep clear must be given, found null");
+    Objects.requireNonNull(across, "across of a keep clear must be given, found null");
     if (across.isPresent()) {
       across = Optional.of(across.get().unit());
     }

@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import reseat.space.Wrench;
 
 /**
@@ -26,6 +27,9 @@ public record LoadCase(String name, Wrench load, Demand demand) {
 
   /** Refuses a nameless case. */
   public LoadCase {
+    Objects.requireNonNull(name, "name of a load case must be given, found null");
+    Objects.requireNonNull(load, "load of a load case must be given, found null");
+    Objects.requireNonNull(demand, "demand of a load case must be given, found null");
     if (name.isBlank()) {
       throw new IllegalArgumentException("a load case needs a name");
     }

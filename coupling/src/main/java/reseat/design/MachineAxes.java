@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import reseat.space.Vec3;
 
 /**
@@ -13,6 +14,9 @@ public record MachineAxes(MachineAxis first, MachineAxis second, MachineAxis thi
 
   /** Refuses axes that are not at right angles and names used twice. */
   public MachineAxes {
+    Objects.requireNonNull(first, "first of machine axes must be given, found null");
+    Objects.requireNonNull(second, "second of machine axes must be given, found null");
+    Objects.requireNonNull(third, "third of machine axes must be given, found null");
     checkRight(first, second);
     checkRight(second, third);
     checkRight(third, first);

@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import reseat.space.Vec3;
 
 /**
@@ -12,6 +13,8 @@ public record MachineAxis(String name, Vec3 direction) {
 
   /** Makes the direction a unit vector. */
   public MachineAxis {
+    Objects.requireNonNull(name, "name of machine axis must be given, found null");
+    Objects.requireNonNull(direction, "direction of machine axis must be given, found null");
     if (name.isBlank()) {
       throw new IllegalArgumentException("a machine axis needs a name");
     }

@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;
 import reseat.mount.IndexedSlotting;
@@ -45,6 +46,12 @@ public record PivotDuty(
 
   /** Refuses negative friction. */
   public PivotDuty {
+    Objects.requireNonNull(seat, "seat of a pivot duty must be given, found null");
+    Objects.requireNonNull(material, "material of a pivot duty must be given, found null");
+    Objects.requireNonNull(
+        frictionBasis, "friction basis of a pivot duty must be given, found null");
+    Objects.requireNonNull(film, "film of a pivot duty must be given, found null");
+    Objects.requireNonNull(slotting, "slotting of a pivot duty must be given, found null");
     Bounds.notNegative("friction of the pivot", friction, "");
   }
 }

@@ -1,10 +1,13 @@
 package reseat.design;
 
+import java.util.Objects;
 import java.util.Optional;
+import reseat.numerics.Shape;
 import reseat.numerics.Spread;
 import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
+import reseat.units.PrintedNumber;
 
 /**
  * A force that holds the holder in its seats.
@@ -35,21 +38,32 @@ public record Preload(
 
   /** Refuses a force without size and scatter of all the force or more. */
   public Preload {
+    Objects.requireNonNull(name, "name of a preload must be given, found null");
+    Objects.requireNonNull(direction, "direction of a preload must be given, found null");
+    Objects.requireNonNull(at, "at of a preload must be given, found null");
+    Objects.requireNonNull(forceSpread, "force spread of a preload must be given, found null");
+    Objects.requireNonNull(lineSpread, "line spread of a preload must be given, found null");
+    Objects.requireNonNull(tiltSpread, "tilt spread of a preload must be given, found null");
+    Objects.requireNonNull(device, "device of a preload must be given, found null");
+    Objects.requireNonNull(modelled, "modelled of a preload must be given, found null");
     if (!(force > 0) || Double.isInfinite(force)) {
-      throw new IllegalArgumentException("preload must be positive, found " + force + " N");
+      throw new IllegalArgumentException(
+          "preload must be positive, found " + PrintedNumber.shortest(force) + " N");
     }
     if (!(forceSpread.limit() < 1)) {
       throw new IllegalArgumentException(
-          "preload scatter must be under 100 %, found " + 100 * forceSpread.limit() + " %");
+          "preload scatter must be under 100 %, found "
+              + PrintedNumber.shortest(100 * forceSpread.limit())
+              + " %");
     }
     direction = direction.unit();
     if (modelled.isPresent()
         && !(Math.abs(modelled.get().nominalForce() - force) <= SETTING_SLACK * force)) {
       throw new IllegalArgumentException(
           "preload of "
-              + force
+              + PrintedNumber.shortest(force)
               + " N is made by a device set to "
-              + modelled.get().nominalForce()
+              + PrintedNumber.shortest(modelled.get().nominalForce())
               + " N: the two must agree to 2 %");
     }
   }
@@ -76,6 +90,28 @@ public record Preload(
       Spread tiltSpread,
       String device) {
     this(name, force, direction, at, forceSpread, lineSpread, tiltSpread, device, Optional.empty());
+  }
+
+  /**
+   * A force straight down on the holder.
+   *
+   * @param name what the user calls it
+   * @param force size, N; positive
+   * @param scatter how far the size differs from mount to mount, either way, as a ratio of the
+   *     force; every value between alike, as in the design file
+   * @param at a point on the line of action, m
+   * @return the preload; {@link #withScatter} says how its line and direction wander too
+   */
+  public static Preload down(String name, double force, double scatter, Vec3 at) {
+    return new Preload(
+        name,
+        force,
+        Vec3.Z.negated(),
+        at,
+        new Spread(scatter, Shape.UNIFORM),
+        Spread.NONE,
+        Spread.NONE,
+        "not described");
   }
 
   /**

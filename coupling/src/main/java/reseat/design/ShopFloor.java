@@ -1,6 +1,7 @@
 package reseat.design;
 
 import java.util.List;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 
 /**
@@ -19,6 +20,9 @@ public record ShopFloor(
 
   /** Copies the lists and refuses gauges without size. */
   public ShopFloor {
+    Objects.requireNonNull(gaugeBalls, "gauge balls of a shop floor must be given, found null");
+    Objects.requireNonNull(gaugePins, "gauge pins of a shop floor must be given, found null");
+    Objects.requireNonNull(keepClear, "keep clear of a shop floor must be given, found null");
     gaugeBalls = List.copyOf(gaugeBalls);
     gaugePins = List.copyOf(gaugePins);
     keepClear = List.copyOf(keepClear);

@@ -1,11 +1,12 @@
 package reseat.design;
 
-import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;
 import reseat.mount.BallStud;
 import reseat.mount.BondJoint;
 import reseat.mount.StudCompliance;
+import reseat.units.FilledText;
 
 /**
  * What a ball stands on: a stud, the adhesive that holds the ball to it, the thread that holds the
@@ -21,6 +22,10 @@ public record StudMount(
 
   /** Refuses a stud whose elasticity is not that of its material. */
   public StudMount {
+    Objects.requireNonNull(stud, "stud of a stud mount must be given, found null");
+    Objects.requireNonNull(material, "material of a stud mount must be given, found null");
+    Objects.requireNonNull(bond, "bond of a stud mount must be given, found null");
+    Objects.requireNonNull(thread, "thread of a stud mount must be given, found null");
     if (!stud.material().equals(material.elastic())) {
       throw new IllegalArgumentException(
           "stud of " + material.name() + " has the elastic constants of another material");
@@ -47,12 +52,9 @@ public record StudMount(
    * @return for instance {@code stud 7.925 mm, standing out 11.430 mm, bonded, 3/8-40}
    */
   public String description() {
-    return String.format(
-            Locale.ROOT,
+    return FilledText.of(
             "%s stud %.3f mm, standing out %.3f mm",
-            material.name(),
-            stud.neckDiameter() * 1e3,
-            stud.stickOut() * 1e3)
+            material.name(), stud.neckDiameter() * 1e3, stud.stickOut() * 1e3)
         + bond.map(b -> ", ball bonded with " + b.adhesive().name()).orElse("")
         + thread.map(t -> ", thread " + t.limits().thread()).orElse("");
   }

@@ -30,6 +30,10 @@ public record StudThread(
 
   /** Checks length and friction, and that the nut fits the thread. */
   public StudThread {
+    Objects.requireNonNull(limits, "limits of a stud thread must be given, found null");
+    Objects.requireNonNull(screw, "screw of a stud thread must be given, found null");
+    Objects.requireNonNull(body, "body of a stud thread must be given, found null");
+    Objects.requireNonNull(lockNut, "lock nut of a stud thread must be given, found null");
     Bounds.positive("thread engagement", engagement, "m");
     Bounds.notNegative("friction of the thread", friction, "");
     if (lockNut.isPresent() && !Objects.equals(lockNut.get().limits(), limits)) {

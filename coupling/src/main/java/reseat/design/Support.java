@@ -1,10 +1,13 @@
 package reseat.design;
 
+import java.util.Objects;
 import reseat.material.Material;
+import reseat.material.MaterialProperty;
 import reseat.seat.Ball;
 import reseat.seat.Seat;
 import reseat.seat.SeatFrame;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * One ball in one seat.
@@ -28,12 +31,71 @@ public record Support(
 
   /** Refuses a nameless support and a case without depth. */
   public Support {
+    Objects.requireNonNull(name, "name of a support must be given, found null");
+    Objects.requireNonNull(ball, "ball of a support must be given, found null");
+    Objects.requireNonNull(ballMaterial, "ball material of a support must be given, found null");
+    Objects.requireNonNull(seat, "seat of a support must be given, found null");
+    Objects.requireNonNull(seatMaterial, "seat material of a support must be given, found null");
+    Objects.requireNonNull(mounting, "mounting of a support must be given, found null");
     if (name.isBlank()) {
       throw new IllegalArgumentException("a support needs a name");
     }
     if (!(caseDepth > 0)) {
-      throw new IllegalArgumentException("case depth must be positive, found " + caseDepth + " m");
+      throw new IllegalArgumentException(
+          "case depth must be positive, found " + PrintedNumber.shortest(caseDepth) + " m");
     }
+  }
+
+  /**
+   * A ball that stands rigidly, in a seat that is hard right through.
+   *
+   * @param name what the user calls it
+   * @param ball the ball, in the axes of the half that carries the balls
+   * @param ballMaterial material of the ball
+   * @param seat the seat, in the axes of the half that carries the seats
+   * @param seatMaterial material of the seat's surface
+   * @return the support; {@link #withMounting} and {@link #withCaseDepth} change it
+   */
+  public static Support of(
+      String name, Ball ball, Material ballMaterial, Seat seat, Material seatMaterial) {
+    return new Support(
+        name,
+        ball,
+        ballMaterial,
+        seat,
+        seatMaterial,
+        Double.POSITIVE_INFINITY,
+        BallMounting.rigid());
+  }
+
+  /**
+   * Returns the support with another hard layer of the seat.
+   *
+   * @param newDepth depth of the layer, m; infinite if hard right through
+   * @return the changed copy
+   */
+  public Support withCaseDepth(double newDepth) {
+    return new Support(name, ball, ballMaterial, seat, seatMaterial, newDepth, mounting);
+  }
+
+  /**
+   * Returns how the ball grows.
+   *
+   * @param carrier thermal expansion of the half that carries the ball, 1/K
+   * @return expansion of the ball's own material, where that is unknown that of the half, 1/K
+   */
+  public double ballExpansion(double carrier) {
+    return ballMaterial.nominal(MaterialProperty.EXPANSION).orElse(carrier);
+  }
+
+  /**
+   * Returns how a pin of the seat grows across.
+   *
+   * @param carrier thermal expansion of the half that carries the seat, 1/K
+   * @return expansion of the seat's own material, where that is unknown that of the half, 1/K
+   */
+  public double pinExpansion(double carrier) {
+    return seatMaterial.nominal(MaterialProperty.EXPANSION).orElse(carrier);
   }
 
   /**

@@ -1,5 +1,8 @@
 package reseat.design;
 
+import java.util.Objects;
+import reseat.units.PrintedNumber;
+
 /**
  * What the user wants of the design.
  *
@@ -22,13 +25,17 @@ public record Targets(
 
   /** Refuses factors that no design can meet. */
   public Targets {
+    Objects.requireNonNull(repeatability, "repeatability of targets must be given, found null");
+    Objects.requireNonNull(coverage, "coverage of targets must be given, found null");
     if (!(liftOffFactor >= 1) || Double.isInfinite(liftOffFactor)) {
       throw new IllegalArgumentException(
-          "the lift-off factor asked for must be at least 1, found " + liftOffFactor);
+          "the lift-off factor asked for must be at least 1, found "
+              + PrintedNumber.shortest(liftOffFactor));
     }
     if (!(pressureShare > 0 && pressureShare <= 2)) {
       throw new IllegalArgumentException(
-          "the share of the first-yield pressure must lie between 0 and 2, found " + pressureShare);
+          "the share of the first-yield pressure must lie between 0 and 2, found "
+              + PrintedNumber.shortest(pressureShare));
     }
   }
 

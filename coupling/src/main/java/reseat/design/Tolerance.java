@@ -1,8 +1,10 @@
 package reseat.design;
 
-import java.util.Locale;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
+import reseat.units.FilledText;
 
 /**
  * How far one kind of dimension may depart from its drawing.
@@ -21,23 +23,23 @@ public record Tolerance(
   public static final double LARGEST_LENGTH = 2e-3;
 
   /** Largest angle tolerance, rad (5 degrees). */
-  public static final double LARGEST_ANGLE = Math.toRadians(5);
+  public static final double LARGEST_ANGLE = Elementary.toRadians(5);
 
   /** Largest temperature difference, K. */
   public static final double LARGEST_TEMPERATURE = 200;
 
   /** Refuses limits that are no tolerances and places that the kind does not have. */
   public Tolerance {
+    Objects.requireNonNull(kind, "kind of a tolerance must be given, found null");
+    Objects.requireNonNull(support, "support of a tolerance must be given, found null");
+    Objects.requireNonNull(part, "part of a tolerance must be given, found null");
+    Objects.requireNonNull(spread, "spread of a tolerance must be given, found null");
     double largest = largest(kind.measure());
     if (spread.limit() > largest) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "tolerance of the %s is %.6g %s: it must be at most %.6g",
-              kind.words(),
-              spread.limit(),
-              unit(kind.measure()),
-              largest));
+              kind.words(), spread.limit(), unit(kind.measure()), largest));
     }
     boolean hasSupport =
         kind.scope() == ToleranceKind.Scope.SUPPORT || kind.scope() == ToleranceKind.Scope.FLANK;

@@ -3,6 +3,7 @@ package reseat.design;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -22,6 +23,7 @@ public record Tolerances(List<Tolerance> entries) {
 
   /** Copies the list and refuses two tolerances for the same dimension. */
   public Tolerances {
+    Objects.requireNonNull(entries, "entries of tolerances must be given, found null");
     entries = List.copyOf(entries);
     Set<List<Object>> seen = new HashSet<>();
     for (Tolerance t : entries) {

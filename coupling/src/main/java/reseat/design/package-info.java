@@ -9,5 +9,7 @@
  * <p>All vectors are in the coupling frame: origin at the centre of the ball circle, z out of the
  * fixed half toward the holder, right-handed. SI throughout. Imports {@code space}, {@code
  * material}, {@code seat}, {@code mount} and {@code preload}.
+ *
+ * <p>Public way in: a program that uses the library may use this package.
  */
 package reseat.design;

@@ -1,12 +1,13 @@
 package reseat.designfile;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import reseat.design.Acceptance;
 import reseat.design.CheckKind;
 import reseat.toml.TomlValue;
-import reseat.units.NearestWord;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;
@@ -39,9 +40,14 @@ final class AcceptanceReader {
   private AcceptanceReader() {}
 
   static List<Acceptance> read(Section root) {
+    List<Section> tables = root.children("accepted");
+    if (tables.isEmpty()) {
+      return List.of();
+    }
     List<Acceptance> accepted = new ArrayList<>();
-    for (Section s : root.children("accepted")) {
-      Optional<CheckKind> check = check(s);
+    Map<String, CheckKind> checks = checks();
+    for (Section s : tables) {
+      Optional<CheckKind> check = s.requiredChoice("check", checks);
       String where = s.text("where", "");
       Optional<Quantity> upTo = upTo(s);
       String reason = reason(s);
@@ -66,23 +72,12 @@ final class AcceptanceReader {
     return accepted;
   }
 
-  private static Optional<CheckKind> check(Section s) {
-    String allowed = String.join(", ", CheckKind.allWords());
-    if (!s.has("check")) {
-      s.error("check", "is missing; write the name of a check: " + allowed);
-      return Optional.empty();
+  private static Map<String, CheckKind> checks() {
+    Map<String, CheckKind> words = new LinkedHashMap<>();
+    for (CheckKind kind : CheckKind.values()) {
+      words.put(kind.words(), kind);
     }
-    String words = s.text("check", "");
-    Optional<CheckKind> check = CheckKind.of(words);
-    if (check.isEmpty() && s.find("check").orElseThrow() instanceof TomlValue.Text) {
-      String nearest =
-          NearestWord.to(words, CheckKind.allWords())
-              .map(n -> "; did you mean \"" + n + "\"?")
-              .orElse("");
-      s.error(
-          "check", "found \"" + words + "\", which is no check; allowed is " + allowed + nearest);
-    }
-    return check;
+    return words;
   }
 
   private static String reason(Section s) {
@@ -109,7 +104,7 @@ final class AcceptanceReader {
         return Optional.of(q);
       }
     }
-    s.error("up_to", "found \"" + text + "\"; allowed is " + EXAMPLES);
+    s.error("up_to", "found \"" + text + "\", which is no value; allowed is " + EXAMPLES);
     return Optional.empty();
   }
 }

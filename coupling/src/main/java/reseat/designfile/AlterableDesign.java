@@ -9,6 +9,7 @@ import reseat.toml.TomlDocument;
 import reseat.toml.TomlReader;
 import reseat.toml.TomlText;
 import reseat.toml.TomlValue;
+import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityReading;
 
@@ -135,7 +136,8 @@ public final class AlterableDesign {
     if (value instanceof TomlValue.Text t) {
       return Optional.of(t.text());
     } else if (value instanceof TomlValue.Numeral n) {
-      return Optional.of(n.whole() ? Long.toString((long) n.value()) : Double.toString(n.value()));
+      return Optional.of(
+          n.whole() ? Long.toString((long) n.value()) : PrintedNumber.shortest(n.value()));
     } else if (value instanceof TomlValue.Flag f) {
       return Optional.of(Boolean.toString(f.value()));
     }

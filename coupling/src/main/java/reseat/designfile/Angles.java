@@ -1,8 +1,9 @@
 package reseat.designfile;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import reseat.elementary.Elementary;
+import reseat.units.FilledText;
 
 /**
  * Looks for angles in decimal degrees that may have been meant as degrees and minutes.
@@ -15,7 +16,11 @@ final class Angles {
 
   private static final String DECIMAL = "^\\s*(\\d{1,3})\\.(\\d{1,2})\\s*\\D.*$";
   private static final Usual FLANK =
-      Usual.of(Math.toRadians(15), Math.toRadians(15), Math.toRadians(80), Math.toRadians(80));
+      Usual.of(
+          Elementary.toRadians(15),
+          Elementary.toRadians(15),
+          Elementary.toRadians(80),
+          Elementary.toRadians(80));
   private static final Usual ANY =
       new Usual(0, 0, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, "judgement");
 
@@ -30,19 +35,16 @@ final class Angles {
   }
 
   private static void flank(Written w, Doubts doubts) {
-    double degrees = Math.toDegrees(w.value());
+    double degrees = Elementary.toDegrees(w.value());
     if (w.value() > FLANK.high() * (1 + 1e-9) || w.value() < FLANK.low() * (1 - 1e-9)) {
       double flanks = 90 - degrees / 2;
       String reason =
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "a flank at %.4g deg to the coupling plane is unusual; the flank angle is measured from"
                   + " the coupling plane, so a groove of %.4g deg included has flanks at %.4g deg",
-              degrees,
-              degrees,
-              flanks);
-      String meant = String.format(Locale.ROOT, "%.4g deg", flanks);
-      doubts.add(w, FLANK, reason, new LikelyValue(meant, Math.toRadians(flanks)));
+              degrees, degrees, flanks);
+      String meant = FilledText.of("%.4g deg", flanks);
+      doubts.add(w, FLANK, reason, new LikelyValue(meant, Elementary.toRadians(flanks)));
       return;
     }
     // most angles have no point, and the first regular expression of a run is dear
@@ -59,14 +61,10 @@ final class Angles {
     if (usual && minutes > 0 && minutes < 60 && minutes != 50) {
       int whole = Integer.parseInt(m.group(1));
       String reason =
-          String.format(
-              Locale.ROOT,
-              "%s is read as decimal degrees, %d°%04.1f'",
-              w.text(),
-              whole,
-              60 * (degrees - whole));
+          FilledText.of(
+              "%s is read as decimal degrees, %d°%04.1f'", w.text(), whole, 60 * (degrees - whole));
       String meant = whole + " deg " + minutes + " min";
-      double value = Math.toRadians(whole + minutes / 60.0);
+      double value = Elementary.toRadians(whole + minutes / 60.0);
       doubts.add(w, ANY, reason, new LikelyValue(meant, value));
     }
   }

@@ -17,6 +17,7 @@ import reseat.material.Material;
 import reseat.material.MaterialProperty;
 import reseat.numerics.Spread;
 import reseat.toml.TomlValue;
+import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
 
 /** Lists what a design file leaves to a default on which results rest. */
@@ -139,14 +140,14 @@ final class Assumptions {
     }
     String words =
         "from "
-            + d.friction().low()
+            + PrintedNumber.shortest(d.friction().low())
             + " to "
-            + d.friction().high()
+            + PrintedNumber.shortest(d.friction().high())
             + (stated("friction.surface") ? "" : ", oiled");
     found.add(
         new AssumedValue(
             stated("friction.surface") ? "friction.nominal" : "friction.surface",
-            d.friction().nominal() + ", " + words,
+            PrintedNumber.shortest(d.friction().nominal()) + ", " + words,
             d.friction().nominal(),
             Optional.empty(),
             d.friction().source()));
@@ -178,7 +179,7 @@ final class Assumptions {
   private void targets(Targets t) {
     words("targets.coverage", t.coverage().written() + ": " + t.coverage().words(), PRACTICE);
     if (!stated("targets.lift_off_factor")) {
-      String factor = t.liftOffFactor() + " times the load";
+      String factor = PrintedNumber.shortest(t.liftOffFactor()) + " times the load";
       found.add(AssumedValue.of("targets.lift_off_factor", factor, PRACTICE));
     }
     String words = "of the pressure at which the weaker body first yields";
@@ -192,11 +193,9 @@ final class Assumptions {
       LoadCase c = d.cases().get(i);
       String table = "load_case[" + (i + 1) + "].";
       words(table + "must", "stay seated", NOT_STATED);
-      if (c.load().force().norm() > 0) {
-        words(table + "at", "at the tool point", NOT_STATED);
-      }
       if (c.demand() == LoadCase.Demand.SURVIVE) {
-        String factor = "survive: " + LoadCase.SURVIVAL_FACTOR + " times the load";
+        String factor =
+            "survive: " + PrintedNumber.shortest(LoadCase.SURVIVAL_FACTOR) + " times the load";
         found.add(AssumedValue.of(table + "must", factor, PRACTICE));
       }
     }

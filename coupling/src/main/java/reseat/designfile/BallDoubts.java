@@ -5,10 +5,8 @@ import reseat.design.Support;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
-import reseat.seat.GothicGroove;
 import reseat.seat.Seat;
 import reseat.seat.TrihedralSeat;
-import reseat.seat.VeeGroove;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
@@ -18,8 +16,8 @@ final class BallDoubts {
   /** Diameters of balls of couplings, m. */
   private static final Usual BALL = Usual.of(0.5e-3, 2e-3, 60e-3, 100e-3);
 
-  /** Width of a mouth over that between the contacts. */
-  private static final Usual MOUTH = Usual.of(0.6, 0.95, 1.9, 2.2);
+  /** Width of a mouth over the diameter of the ball. */
+  private static final Usual MOUTH = Usual.of(0.15, 0.25, 1.35, 1.55);
 
   private static final Usual LENGTH = Usual.of(0.1, 0.3, 6, 15);
   private static final Usual ROOT = Usual.of(0.002, 0.01, 0.9, 1.2);
@@ -40,11 +38,12 @@ final class BallDoubts {
       String prefix = layout ? "layout." : "support[" + (i + 1) + "].";
       String seat = prefix + (layout ? inLayout(s.seat(), doubts) : "seat") + ".";
       ball(s, prefix + "ball.diameter", seat, d.couplingRadius(), doubts);
-      double ball = doubts.meant(prefix + "ball.diameter", s.ball().diameter());
+      double ball = doubts.sure(prefix + "ball.diameter", s.ball().diameter());
       seat(s.seat(), seat, ball, doubts);
       MountingDoubts.look(s.mounting(), prefix, ball, doubts);
     }
-    double ball = d.supports().get(0).ball().diameter();
+    String first = layout ? "layout.ball.diameter" : "support[1].ball.diameter";
+    double ball = doubts.sure(first, d.supports().get(0).ball().diameter());
     for (Written w : doubts.written().values()) {
       if (w.key().startsWith("gauge.")) {
         doubts.look(w.key(), GAUGE, ball, "a gauge", "the ball's diameter");
@@ -71,20 +70,16 @@ final class BallDoubts {
     }
     doubts.look(key, BALL, "a ball diameter", " at " + s.name());
     double mouth = mouth(s.seat(), seat, doubts);
-    double part = mouthPart(s.seat());
-    if (!(mouth > 0) || !(part > 0) || doubts.has(seat + "made_for_ball")) {
+    if (!(mouth > 0) || doubts.has(seat + "made_for_ball")) {
       return;
     }
-    double fit = mouth / (part * w.size());
+    double fit = mouth / w.size();
     if (fit >= MOUTH.least() && fit <= MOUTH.most()) {
       return;
     }
-    double low = Math.max(mouth / (part * MOUTH.high()), 2 * radius / 40);
-    double high = Math.min(mouth / (part * MOUTH.low()), 2 * radius / 2.5);
-    LikelyValue meant = LikelyValue.withOtherUnit(w, low, high);
-    if (meant.isNone()) {
-      meant = LikelyValue.doubled(w, low, high);
-    }
+    double low = Math.max(mouth / MOUTH.high(), 2 * radius / 40);
+    double high = Math.min(mouth / MOUTH.low(), 2 * radius / 2.5);
+    LikelyValue meant = LikelyValue.of(w, low, high, true);
     if (!meant.isNone()) {
       String reason =
           "a ball of "
@@ -101,37 +96,24 @@ final class BallDoubts {
     return w == null ? 0 : w.size();
   }
 
-  /** Distance between the contacts over the ball's diameter; 0 for a seat without a mouth. */
-  private static double mouthPart(Seat seat) {
-    if (seat instanceof VeeGroove v) {
-      return Math.sin(v.leftAngle());
-    } else if (seat instanceof TrihedralSeat t) {
-      return Math.sin(t.firstAngle());
-    } else if (seat instanceof ConeSeat c) {
-      return Math.sin(c.angle());
-    } else if (seat instanceof GothicGroove g) {
-      return g.axisOffset() / Math.hypot(g.axisOffset(), g.axisHeight());
-    }
-    return 0;
-  }
-
   private static void seat(Seat seat, String prefix, double ball, Doubts doubts) {
     String ofBall = "the ball's diameter";
-    double across = mouthPart(seat) * doubts.meant(prefix + "made_for_ball", ball);
-    String between = "the distance between the contacts";
-    doubts.look(prefix + "mouth_width", MOUTH, across, "a mouth", between);
-    doubts.look(prefix + "mouth_diameter", MOUTH, across, "a mouth", between);
-    doubts.look(prefix + "root_width", ROOT, across, "a relief at the root", between);
-    doubts.look(prefix + "root_diameter", ROOT, across, "a relief at the root", between);
+    doubts.look(prefix + "made_for_ball", MADE_FOR, ball, "a ball", ofBall);
+    Written other = doubts.at(prefix + "made_for_ball");
+    double cutFor = other == null ? ball : doubts.sure(other.key(), other.size());
+    doubts.look(prefix + "mouth_width", MOUTH, cutFor, "a mouth", ofBall);
+    doubts.look(prefix + "mouth_diameter", MOUTH, cutFor, "a mouth", ofBall);
+    doubts.look(prefix + "root_width", ROOT, cutFor, "a relief at the root", ofBall);
+    doubts.look(prefix + "root_diameter", ROOT, cutFor, "a relief at the root", ofBall);
     doubts.look(prefix + "root_depth", ROOT, ball, "the depth of a relief", ofBall);
     doubts.look(prefix + "length", LENGTH, ball, "the length of a groove", ofBall);
     doubts.look(prefix + "pad_diameter", PAD, ball, "a flat", ofBall);
     doubts.look(prefix + "flank_radius", HOLLOW, ball, "a hollow flank", ofBall);
-    doubts.look(prefix + "made_for_ball", MADE_FOR, ball, "a ball", ofBall);
     doubts.look(prefix + "case_depth", CASE, "a hardened case");
     if (seat instanceof CylinderPair) {
       doubts.look(prefix + "pin_diameter", PIN, ball, "a pin", ofBall);
-      double pin = doubts.meant(prefix + "pin_diameter", ball);
+      Written w = doubts.at(prefix + "pin_diameter");
+      double pin = w == null ? ball : doubts.sure(w.key(), w.size());
       String sum = "ball and pin radius together";
       doubts.look(prefix + "spacing", SPACING.times(2), (ball + pin) / 2, "pins at a spacing", sum);
       doubts.look(prefix + "floor_depth", Usual.of(0.02, 0.1, 2, 6), pin, "a floor", "the pin");

@@ -29,14 +29,14 @@ import reseat.units.QuantityKind;
  * @param doubts values that look like slips, in the order of the file, those that it confirms among
  *     them; none if the file has errors
  * @param accepted what the file accepts, in its order
- * @param assumed defaults that results rest on; none if the file has errors
+ * @param document what was read from the text
  */
 public record BallMountFile(
     Optional<BallMountDesign> design,
     List<DesignProblem> problems,
     List<InputDoubt> doubts,
     List<Acceptance> accepted,
-    List<AssumedValue> assumed) {
+    TomlDocument document) {
 
   private static final String KIND = "ball-mount";
 
@@ -45,12 +45,20 @@ public record BallMountFile(
     problems = List.copyOf(problems);
     doubts = List.copyOf(doubts);
     accepted = List.copyOf(accepted);
-    assumed = List.copyOf(assumed);
   }
 
   /** A file that cannot be used. */
   BallMountFile(List<DesignProblem> problems) {
-    this(Optional.empty(), problems, List.of(), List.of(), List.of());
+    this(Optional.empty(), problems, List.of(), List.of(), TomlReader.read(""));
+  }
+
+  /**
+   * Lists the defaults that results rest on, made up only when it is asked for.
+   *
+   * @return what the file does not state; none if it has errors
+   */
+  public List<AssumedValue> assumed() {
+    return design.isPresent() ? MountAssumptions.of(design.get(), document.root()) : List.of();
   }
 
   /**
@@ -102,8 +110,7 @@ public record BallMountFile(
     }
     List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
     DesignFile.warn(doubts, accepted, problems);
-    List<AssumedValue> assumed = MountAssumptions.of(design.get(), document.root());
-    return new BallMountFile(design, problems.sorted(), doubts, accepted, assumed);
+    return new BallMountFile(design, problems.sorted(), doubts, accepted, document);
   }
 
   /**

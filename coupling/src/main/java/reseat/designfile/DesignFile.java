@@ -30,14 +30,14 @@ import reseat.units.QuantityKind;
  * @param doubts values that look like slips, in the order of the file, those that it confirms among
  *     them; none if the file has errors
  * @param accepted what the file accepts, in its order
- * @param assumed defaults that results rest on; none if the file has errors
+ * @param document what was read from the text
  */
 public record DesignFile(
     Optional<CouplingDesign> design,
     List<DesignProblem> problems,
     List<InputDoubt> doubts,
     List<Acceptance> accepted,
-    List<AssumedValue> assumed) {
+    TomlDocument document) {
 
   private static final Map<String, Half> HALVES = Map.of("holder", Half.HOLDER, "base", Half.BASE);
 
@@ -46,12 +46,20 @@ public record DesignFile(
     problems = List.copyOf(problems);
     doubts = List.copyOf(doubts);
     accepted = List.copyOf(accepted);
-    assumed = List.copyOf(assumed);
   }
 
   /** A file that cannot be used. */
   DesignFile(List<DesignProblem> problems) {
-    this(Optional.empty(), problems, List.of(), List.of(), List.of());
+    this(Optional.empty(), problems, List.of(), List.of(), TomlReader.read(""));
+  }
+
+  /**
+   * Lists the defaults that results rest on, made up only when it is asked for.
+   *
+   * @return what the file does not state; none if it has errors
+   */
+  public List<AssumedValue> assumed() {
+    return design.isPresent() ? Assumptions.of(design.get(), document.root()) : List.of();
   }
 
   /**
@@ -130,8 +138,7 @@ public record DesignFile(
     }
     List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
     warn(doubts, accepted, problems);
-    List<AssumedValue> assumed = Assumptions.of(design.get(), document.root());
-    return new DesignFile(design, problems.sorted(), doubts, accepted, assumed);
+    return new DesignFile(design, problems.sorted(), doubts, accepted, document);
   }
 
   /** Whether the file is of the other kind, which says so or has its stud at the top. */

@@ -1,12 +1,12 @@
 package reseat.designfile;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.design.Preload;
 import reseat.preload.PreloadDevice;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
@@ -93,8 +93,7 @@ final class DeviceReader {
     }
     s.error(
         kind.settingKey(),
-        String.format(
-            Locale.ROOT,
+        FilledText.of(
             "as set the device gives %s, but force says %s%s",
             QuantityFormat.both(made, QuantityKind.FORCE),
             QuantityFormat.both(force, QuantityKind.FORCE),

@@ -10,9 +10,8 @@ import reseat.units.QuantityFormat;
 import reseat.units.Unit;
 
 /**
- * Gathers what is doubted in one file, at most one doubt for each key. What a doubted value was
- * probably meant to be stands in for it when others are looked at, so that one slip is not told
- * several times.
+ * Gathers what is doubted in one file, at most one doubt for each key. Nothing is held against a
+ * value that is doubted itself, so that one slip is not told several times.
  */
 final class Doubts {
 
@@ -36,14 +35,19 @@ final class Doubts {
     return written.containsKey(key);
   }
 
-  /** What was meant by a key: its value, or the likely one if it is doubted. */
-  double meant(String key, double otherwise) {
-    InputDoubt doubt = found.get(key);
-    if (doubt != null && !Double.isNaN(doubt.meantValue())) {
-      return doubt.meantValue();
+  /** A value that others are held against: not a number if it is doubted itself. */
+  double sure(String key, double value) {
+    return found.containsKey(key) ? Double.NaN : value;
+  }
+
+  /** Whether some key that begins so is doubted. */
+  boolean doubted(String prefix) {
+    for (String key : found.keySet()) {
+      if (key.startsWith(prefix)) {
+        return true;
+      }
     }
-    Written w = written.get(key);
-    return w == null ? otherwise : w.value();
+    return false;
   }
 
   /**
@@ -74,27 +78,38 @@ final class Doubts {
     return QuantityFormat.significant(part, Unit.ONE, 2).strip() + " times";
   }
 
-  void look(String key, Usual usual, String what, String remark) {
+  /**
+   * Whether nothing is to be said of a key: absent, zero, usual, or nothing known to hold it to.
+   */
+  boolean isUsual(String key, Usual usual) {
     Written w = written.get(key);
-    if (w == null || w.size() == 0 || found.containsKey(key)) {
+    return w == null
+        || w.size() == 0
+        || !(usual.high() > 0)
+        || (w.size() >= usual.low() && w.size() <= usual.high());
+  }
+
+  /** Looks at a value; the remark follows it in the reason. */
+  void look(String key, Usual usual, String what, String remark) {
+    if (isUsual(key, usual) || found.containsKey(key)) {
       return;
     }
+    Written w = written.get(key);
     double size = w.size();
-    if (size >= usual.low() && size <= usual.high()) {
-      return;
-    }
-    LikelyValue meant = LikelyValue.withOtherUnit(w, usual.low(), usual.high());
     boolean far = size < usual.least() || size > usual.most();
-    if (meant.isNone() && !far) {
-      return;
+    if (!far) {
+      LikelyValue other = LikelyValue.of(w, usual.low(), usual.high(), false);
+      if (!anotherOrder(size, Math.abs(other.value()))) {
+        return;
+      }
     }
-    if (meant.isNone() && key.endsWith("diameter")) {
-      meant = LikelyValue.doubled(w, usual.low(), usual.high());
-    }
-    if (meant.isNone()) {
-      meant = LikelyValue.shifted(w, usual.low(), usual.high());
-    }
+    LikelyValue meant = LikelyValue.of(w, usual.low(), usual.high(), true);
     add(w, usual, what + " of " + shown(w) + remark, meant);
+  }
+
+  /** Units that differ by little, such as foot pounds and newton metres, are no slip of size. */
+  private static boolean anotherOrder(double size, double meant) {
+    return meant > 3 * size || size > 3 * meant;
   }
 
   /** Adds a doubt, unless there is one about this key. */

@@ -19,7 +19,7 @@ final class ForceDoubts {
   private static final double LEAST = 1;
 
   /** Share of the limiting pressure at rest up to which a preload is usual, and not doubted. */
-  private static final double USUAL_SHARE = 1.1;
+  private static final double USUAL_SHARE = 0.95;
 
   private static final double MOST_SHARE = 1.5;
 
@@ -37,22 +37,27 @@ final class ForceDoubts {
 
   static void look(CouplingDesign d, double circle, Doubts doubts) {
     mass(circle, doubts);
-    double mass = doubts.meant("holder.mass", d.holder().mass());
-    double weight = doubts.meant("holder.weight", mass * CouplingDesign.STANDARD_GRAVITY);
+    boolean known = !doubts.doubted("layout.ball.") && !doubts.doubted("support[");
+    boolean weighs = !doubts.doubted("holder.");
+    double weight = weighs ? d.holder().mass() * CouplingDesign.STANDARD_GRAVITY : 0;
     double total = 0;
     for (Preload p : d.preloads()) {
       total += p.force();
     }
     Vec3 pull = d.preload().force();
-    if (pull.norm() > 0) {
+    if (known && pull.norm() > 0) {
       RestPressure rest = RestPressure.of(d, pull.norm(), pull.unit());
       double asked = asked(d);
       for (int i = 0; i < d.preloads().size(); i++) {
         Preload p = d.preloads().get(i);
-        preload(p, i, p.force() / total, rest, Math.max(weight, asked), doubts);
+        double even = 1.0 / d.preloads().size();
+        Share share = new Share(even, Math.max(even, p.force() / total));
+        preload(p, i, share, rest, Math.max(weight, asked), doubts);
       }
     }
-    loads(d, weight, circle, doubts);
+    if (known && weighs && !doubts.doubted("preload[")) {
+      loads(d, circle, doubts);
+    }
   }
 
   private static void mass(double circle, Doubts doubts) {
@@ -64,9 +69,11 @@ final class ForceDoubts {
             whole * cube(CUBE.high()),
             whole * cube(CUBE.most()),
             "judgement, from a steel cube beside the balls' circle");
-    doubts.look("holder.mass", kilograms, "a holder", onCircle(circle));
     Usual newtons = kilograms.times(CouplingDesign.STANDARD_GRAVITY);
-    doubts.look("holder.weight", newtons, "a holder", onCircle(circle));
+    if (!doubts.isUsual("holder.mass", kilograms) || !doubts.isUsual("holder.weight", newtons)) {
+      doubts.look("holder.mass", kilograms, "a holder", onCircle(circle));
+      doubts.look("holder.weight", newtons, "a holder", onCircle(circle));
+    }
   }
 
   private static String onCircle(double circle) {
@@ -88,33 +95,34 @@ final class ForceDoubts {
     return most;
   }
 
+  /** Shares of all preloads together that one should have at least and may have at most. */
+  private record Share(double even, double most) {}
+
   private static void preload(
-      Preload p, int i, double share, RestPressure rest, double against, Doubts doubts) {
+      Preload p, int i, Share share, RestPressure rest, double against, Doubts doubts) {
     String table = "preload[" + (i + 1) + "].";
-    double highest = rest.forceAt(USUAL_SHARE);
-    double least = Math.max(LEAST, 0.03 * share * Math.min(against, highest));
-    double low = Math.max(2 * LEAST, 0.3 * share * Math.min(against, highest));
-    Usual force =
-        new Usual(
-            least,
-            Math.min(low, share * highest),
-            share * highest,
-            share * rest.forceAt(MOST_SHARE),
-            BASIS);
-    String remark = pressed(rest);
-    doubts.look(table + "force", force, "a preload", remark);
+    double usualMost = rest.forceAt(USUAL_SHARE);
+    double highest = share.most() * usualMost;
+    double ofLoads = share.even() * Math.min(against, usualMost);
+    double least = Math.max(LEAST, 0.02 * ofLoads);
+    double low = Math.min(Math.max(2 * LEAST, 0.15 * ofLoads), highest);
+    double most = share.most() * rest.forceAt(MOST_SHARE);
+    Usual force = new Usual(least, low, highest, most, BASIS);
     if (doubts.has(table + "force")) {
+      if (!doubts.isUsual(table + "force", force)) {
+        doubts.look(table + "force", force, "a preload", pressed(rest));
+      }
       return;
     }
     for (String setting : SETTINGS) {
       Written w = doubts.at(table + "device." + setting);
-      if (w != null) {
-        String made = " that makes " + QuantityFormat.both(p.force(), QuantityKind.FORCE) + remark;
-        doubts.look(w.key(), force.times(w.size() / p.force()), "a " + setting, made);
+      Usual usual = w == null ? force : force.times(w.size() / p.force());
+      if (w != null && !doubts.isUsual(w.key(), usual)) {
+        doubts.look(w.key(), usual, "a " + setting, making(p.force()) + pressed(rest));
       }
     }
     if (p.modelled().isPresent() && p.modelled().get() instanceof TightenedScrew screw) {
-      torque(table + "device.torque", screw, share * highest, doubts);
+      torque(table + "device.torque", screw, highest, doubts);
     }
   }
 
@@ -130,8 +138,13 @@ final class ForceDoubts {
     double low = Math.min(0.03 * atProof, high);
     String basis = "proof stress 640 MPa of a screw 8.8, ISO 898-1; the lower end judgement";
     Usual usual = new Usual(1e-3 * atProof, low, high, 1.6 * atProof, basis);
-    String remark = " that makes " + QuantityFormat.both(made, QuantityKind.FORCE);
-    doubts.look(key, usual, "a torque", remark);
+    if (!doubts.isUsual(key, usual)) {
+      doubts.look(key, usual, "a torque", making(made));
+    }
+  }
+
+  private static String making(double force) {
+    return " that makes " + QuantityFormat.both(force, QuantityKind.FORCE);
   }
 
   private static String pressed(RestPressure rest) {
@@ -140,11 +153,8 @@ final class ForceDoubts {
         + " at rest";
   }
 
-  private static void loads(CouplingDesign d, double weight, double circle, Doubts doubts) {
-    double standing = weight;
-    for (int i = 0; i < d.preloads().size(); i++) {
-      standing += doubts.meant("preload[" + (i + 1) + "].force", d.preloads().get(i).force());
-    }
+  private static void loads(CouplingDesign d, double circle, Doubts doubts) {
+    double standing = d.standingLoad().force().norm();
     if (!(standing > 0)) {
       return;
     }

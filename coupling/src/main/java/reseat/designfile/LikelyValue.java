@@ -1,7 +1,7 @@
 package reseat.designfile;
 
-import java.util.ArrayList;
-import java.util.List;
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;
@@ -16,6 +16,10 @@ import reseat.units.Unit;
  */
 record LikelyValue(String text, double value) {
 
+  /** How much farther away a unit counts that is seldom meant, as a logarithm. */
+  private static final double SELDOM = 1.5;
+
+  private static final double[] SHIFTS = {0.01, 100, 1e-3, 1e3, 1e-6, 1e6};
   private static final double STANDARD_GRAVITY = 9.80665;
 
   /** Nothing is near. */
@@ -26,74 +30,94 @@ record LikelyValue(String text, double value) {
   }
 
   /**
-   * Finds the same number with another unit.
+   * Finds what was likely meant.
    *
    * @param written what is doubted
    * @param low least usual size, SI
    * @param high greatest usual size, SI
-   * @return the value nearest to the middle of the usual sizes; none if all lie outside
+   * @param far whether it may be more than another unit: twice a radius, a decimal point
+   * @return the likeliest value that is usual; none if all lie outside
    */
-  static LikelyValue withOtherUnit(Written written, double low, double high) {
-    List<LikelyValue> others = new ArrayList<>();
+  static LikelyValue of(Written written, double low, double high, boolean far) {
     Quantity q = written.quantity();
     if (q.unit().hasOffset()) {
       return NONE;
     }
+    Search search = new Search(low, high);
     String number = number(written.text());
     double typed = q.unit().fromSi(q.value());
-    for (String unit : units(q.kind())) {
-      String text = number + ' ' + unit;
-      if (QuantityText.read(text, q.kind()) instanceof Quantity other
-          && !sameUnit(other.unit(), q.unit())) {
-        others.add(new LikelyValue(text, other.unit().toSi(typed)));
-      }
+    String[] units = units(q.kind());
+    // the commonest three first: pounds for newtons are likelier than ounces, and only they make a
+    // value doubted that is not far from usual
+    for (int i = 0; i < (far ? units.length : Math.min(4, units.length)); i++) {
+      double handicap = i < 3 ? 0.25 * i : SELDOM * (i - 2);
+      boolean across = isInch(units[i]) != isInch(q.unit().symbol());
+      boolean order = q.unit().symbol().equals("kN") && !units[i].equals("N");
+      double more = order ? 1 : across && q.kind() == QuantityKind.PRESSURE ? 2.5 : 0;
+      search.take(in(units[i], number, typed, q), handicap + more);
     }
-    if (q.kind() == QuantityKind.MASS) {
-      others.add(new LikelyValue(number + " N", typed / STANDARD_GRAVITY));
+    if (far && written.key().endsWith("diameter")) {
+      search.take(scaled(written, 2), 1);
     }
-    return nearest(others, low, high);
-  }
-
-  /** Finds twice the value, of which the radius may have been written. */
-  static LikelyValue doubled(Written written, double low, double high) {
-    return nearest(List.of(scaled(written, 2)), low, high);
-  }
-
-  /** Finds the value with its decimal point moved by up to six places. */
-  static LikelyValue shifted(Written written, double low, double high) {
-    List<LikelyValue> others = new ArrayList<>();
-    for (double factor : new double[] {0.1, 10, 0.01, 100, 1e-3, 1e3, 1e-6, 1e6}) {
-      others.add(scaled(written, factor));
+    if (far) {
+      search.take(scaled(written, 0.1), 1);
+      search.take(scaled(written, 10), 1);
     }
-    return nearest(others, low, high);
+    for (int i = 0; far && search.best.isNone() && i < SHIFTS.length; i++) {
+      search.take(scaled(written, SHIFTS[i]), 0);
+    }
+    return search.best;
   }
 
-  private static LikelyValue scaled(Written written, double factor) {
-    Unit unit = written.quantity().unit();
-    double number = unit.fromSi(written.value()) * factor;
-    String shown = Double.toString(Double.parseDouble(Float.toString((float) number)));
-    String whole = shown.endsWith(".0") ? shown.substring(0, shown.length() - 2) : shown;
-    String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
-    return new LikelyValue(whole + symbol, written.value() * factor);
-  }
+  /** Keeps the candidate nearest to the middle of the usual sizes. */
+  private static final class Search {
+    private final double low;
+    private final double high;
+    private LikelyValue best = NONE;
+    private double least = Double.POSITIVE_INFINITY;
 
-  private static boolean sameUnit(Unit a, Unit b) {
-    return a.scale().compareTo(b.scale()) == 0;
-  }
+    Search(double low, double high) {
+      this.low = low;
+      this.high = high;
+    }
 
-  private static LikelyValue nearest(List<LikelyValue> others, double low, double high) {
-    double middle = Math.sqrt(Math.max(low, high * 1e-4) * high);
-    LikelyValue best = NONE;
-    double least = Double.POSITIVE_INFINITY;
-    for (LikelyValue other : others) {
+    void take(LikelyValue other, double handicap) {
       double size = Math.abs(other.value);
-      double away = Math.abs(Math.log(size / middle));
+      double middle = Math.sqrt(Math.max(low, high * 1e-4) * high);
+      double away = Math.abs(Elementary.log(size / middle)) + handicap;
       if (size >= low && size <= high && away < least) {
         best = other;
         least = away;
       }
     }
-    return best;
+  }
+
+  private static LikelyValue in(String unit, String number, double typed, Quantity q) {
+    String text = number + ' ' + unit;
+    if (q.kind() == QuantityKind.MASS && unit.equals("N")) {
+      return new LikelyValue(text, typed / STANDARD_GRAVITY);
+    }
+    return QuantityText.read(text, q.kind()) instanceof Quantity other
+            && !sameUnit(other.unit(), q.unit())
+        ? new LikelyValue(text, other.unit().toSi(typed))
+        : NONE;
+  }
+
+  private static LikelyValue scaled(Written written, double factor) {
+    Unit unit = written.quantity().unit();
+    double number = unit.fromSi(written.value()) * factor;
+    String shown = PrintedNumber.shortest(Double.parseDouble(Float.toString((float) number)));
+    String whole = shown.endsWith(".0") ? shown.substring(0, shown.length() - 2) : shown;
+    String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+    return new LikelyValue(whole + symbol, written.value() * factor);
+  }
+
+  private static boolean isInch(String symbol) {
+    return symbol.endsWith("psi") || symbol.equals("ksi");
+  }
+
+  private static boolean sameUnit(Unit a, Unit b) {
+    return a.scale().compareTo(b.scale()) == 0;
   }
 
   /** The number of a text, without its unit. */
@@ -119,15 +143,14 @@ record LikelyValue(String text, double value) {
 
   private static String[] units(QuantityKind kind) {
     return switch (kind) {
-      case LENGTH -> new String[] {"mm", "in", "um", "uin", "thou", "nm"};
+      case LENGTH -> new String[] {"mm", "in", "um", "uin", "nm", "thou"};
       case AREA -> new String[] {"mm^2", "in^2"};
-      case FORCE -> new String[] {"N", "lbf", "kN", "kgf", "mN", "ozf"};
+      case FORCE -> new String[] {"N", "lbf", "kN", "kgf", "ozf", "mN"};
       case TORQUE -> new String[] {"N·m", "in·lbf", "ft·lbf", "N·mm", "N·cm", "in·oz"};
-      case PRESSURE -> new String[] {"GPa", "MPa", "kPa", "Mpsi", "ksi", "psi", "bar"};
+      case PRESSURE -> new String[] {"GPa", "MPa", "Mpsi", "ksi", "psi", "bar", "kPa"};
       case STIFFNESS -> new String[] {"N/um", "N/mm", "N/m", "lbf/in"};
-      case MASS -> new String[] {"kg", "g", "lb", "oz"};
+      case MASS -> new String[] {"kg", "g", "N", "lb", "oz"};
       case DENSITY -> new String[] {"kg/m^3", "g/cm^3", "lb/in^3"};
-      case TEMPERATURE_DIFFERENCE -> new String[] {"K", "mK"};
       case EXPANSION -> new String[] {"um/m/K", "1/K", "uin/in/°F"};
       case ANGLE -> new String[] {"deg", "arcmin", "arcsec", "mrad", "urad"};
       default -> new String[0];

@@ -42,10 +42,10 @@ final class MountingDoubts {
   /** Looks at a ball mount by itself. */
   static void mount(BallMountDesign d, Doubts doubts) {
     doubts.look("ball.diameter", BALL, "a ball diameter");
-    double ball = doubts.meant("ball.diameter", 2 * d.ballRadius());
+    double ball = doubts.sure("ball.diameter", 2 * d.ballRadius());
     look(Optional.of(d.mount()), "", ball, doubts);
     doubts.look("film_pad.pad_diameter", PAD, ball, "a pad", "the ball's diameter");
-    double neck = doubts.meant("stud.neck_diameter", d.mount().stud().neckDiameter());
+    double neck = doubts.sure("stud.neck_diameter", d.mount().stud().neckDiameter());
     Usual force = LOAD_STRESS.times(Math.PI / 4 * neck * neck);
     for (String key : LOADS) {
       doubts.look("load." + key, force, "a load");

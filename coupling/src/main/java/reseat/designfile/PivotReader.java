@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import reseat.design.PivotDuty;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.material.FrictionCatalog;
 import reseat.material.FrictionPair;
@@ -105,16 +106,16 @@ final class PivotReader {
   private static PivotSeat seat(Section s, Kind kind, double radius, ElasticPair pair) {
     return switch (kind) {
       case TRIHEDRAL -> {
-        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
+        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Elementary.toRadians(45));
         yield new TrihedralPivot(radius, angle, pair);
       }
       case CONE -> {
-        double included = s.positive("cone_angle", QuantityKind.ANGLE, Math.toRadians(90));
+        double included = s.positive("cone_angle", QuantityKind.ANGLE, Elementary.toRadians(90));
         yield new ConePivot(radius, (Math.PI - included) / 2, pair);
       }
       case SOCKET -> {
         double inner = s.quantity("inner_angle", QuantityKind.ANGLE, 0);
-        double outer = s.positive("outer_angle", QuantityKind.ANGLE, Math.toRadians(60));
+        double outer = s.positive("outer_angle", QuantityKind.ANGLE, Elementary.toRadians(60));
         yield new SocketPivot(radius, inner, outer, pair);
       }
       case FLAT -> new FlatPivot(radius, pair);

@@ -1,8 +1,7 @@
 package reseat.designfile;
 
-import java.util.Locale;
 import reseat.design.CouplingDesign;
-import reseat.design.Support;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
@@ -27,13 +26,14 @@ final class PlaceDoubts {
   /**
    * Looks at the places of a design.
    *
-   * @return likely diameter of the circle of the balls, m
+   * @return diameter of the circle of the balls, m; not a number if it is doubted
    */
   static double look(CouplingDesign d, Doubts doubts) {
     double circle = circle(d, doubts);
     for (Written w : doubts.written().values()) {
-      String place = FixedWindows.place(w.key());
-      switch (place) {
+      String key = w.key();
+      boolean placed = key.endsWith("]") || key.startsWith("size.");
+      switch (placed ? FixedWindows.place(key) : "") {
         case "tool_point.at" -> place(w, circle, "the tool point", doubts);
         case "load_case.at" -> place(w, circle, "a load", doubts);
         case "preload.at" -> place(w, circle, "a line of pull", doubts);
@@ -74,14 +74,14 @@ final class PlaceDoubts {
       return circle;
     }
     if (doubts.has("layout.circle_diameter")) {
-      double ball = doubts.meant("layout.ball.diameter", d.supports().get(0).ball().diameter());
+      double ball = doubts.sure("layout.ball.diameter", d.supports().get(0).ball().diameter());
       String key = "layout.circle_diameter";
       doubts.look(key, ABSOLUTE_CIRCLE, "a circle");
       doubts.look(key, CIRCLE, ball, "a circle", "the ball's diameter");
-      return Math.abs(doubts.meant(key, circle));
+      return doubts.sure(key, circle);
     }
     corners(d, doubts);
-    return meantCircle(d, doubts);
+    return doubts.doubted("support[") ? Double.NaN : circle;
   }
 
   /** Coordinates of single balls: out of proportion to those of the others, or all of them. */
@@ -111,9 +111,9 @@ final class PlaceDoubts {
         }
       }
     }
-    double ball = doubts.meant("support[1].ball.diameter", d.supports().get(0).ball().diameter());
-    double ratio = meantCircle(d, doubts) / ball;
-    if (ratio < 2 || ratio > CIRCLE.most()) {
+    double ball = d.supports().get(0).ball().diameter();
+    double ratio = 2 * d.couplingRadius() / ball;
+    if (!doubts.doubted("support[") && (ratio < 2 || ratio > CIRCLE.most())) {
       all(ratio, ball, doubts);
     }
   }
@@ -127,38 +127,17 @@ final class PlaceDoubts {
     return far;
   }
 
-  private static double meantCircle(CouplingDesign d, Doubts doubts) {
-    int n = d.supports().size();
-    double[][] at = new double[n][3];
-    double[] middle = new double[3];
-    for (int i = 0; i < n; i++) {
-      Support s = d.supports().get(i);
-      double[] is = {s.ball().centre().x(), s.ball().centre().y(), s.ball().centre().z()};
-      for (int k = 0; k < 3; k++) {
-        at[i][k] = doubts.meant("support[" + (i + 1) + "].at" + AXES[k], is[k]);
-        middle[k] += at[i][k] / n;
-      }
-    }
-    double sum = 0;
-    for (double[] p : at) {
-      sum += Math.hypot(Math.hypot(p[0] - middle[0], p[1] - middle[1]), p[2] - middle[2]);
-    }
-    return 2 * sum / n;
-  }
-
   /** All positions alike are out of proportion to the balls: told at the first. */
   private static void all(double ratio, double ball, Doubts doubts) {
     for (Written w : doubts.written().values()) {
       if (w.key().startsWith("support[") && w.key().contains("].at[") && w.size() > 0) {
         String reason =
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "the balls stand on a circle of %s, %.2g times their diameter",
-                QuantityFormat.both(ratio * ball, QuantityKind.LENGTH),
-                ratio);
+                QuantityFormat.both(ratio * ball, QuantityKind.LENGTH), ratio);
         double scale = w.size() / ratio;
         Usual usual = CIRCLE.times(scale);
-        doubts.add(w, usual, reason, LikelyValue.withOtherUnit(w, usual.low(), usual.high()));
+        doubts.add(w, usual, reason, LikelyValue.of(w, usual.low(), usual.high(), false));
         return;
       }
     }

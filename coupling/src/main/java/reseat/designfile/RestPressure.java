@@ -4,6 +4,7 @@ import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.material.Material;
 import reseat.material.MaterialValue;
@@ -47,12 +48,12 @@ record RestPressure(double load, double pressure, double limit) {
       for (Flank flank : s.seat().flanks()) {
         sum += Math.max(0, sign * flank.normal(s.ball().centre()).dot(direction));
         double curvature = 1 / s.ball().radius() + bend(flank) / 2;
-        double of = 6 * Math.pow(reduced * curvature, 2) / Math.pow(Math.PI, 3);
+        double of = 6 * Elementary.pow(reduced * curvature, 2) / Elementary.pow(Math.PI, 3);
         worst = Math.max(worst, of);
       }
     }
     double each = sum > 0 ? force / sum : force;
-    return new RestPressure(force, Math.cbrt(worst * each), limit);
+    return new RestPressure(force, Elementary.cbrt(worst * each), limit);
   }
 
   /** Curvature of a flank across its generator, 1/m; negative if hollow, zero if plane. */

@@ -3,6 +3,7 @@ package reseat.designfile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -63,12 +64,12 @@ final class SeatReader {
   private static Seat seat(Section s, Kind kind, SeatFrame frame, double ballRadius) {
     return switch (kind) {
       case VEE -> {
-        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
+        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Elementary.toRadians(45));
         GrooveExtent extent = extent(s);
         yield VeeGroove.forBall(frame, ballRadius, angle, extent);
       }
       case GOTHIC -> {
-        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
+        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Elementary.toRadians(45));
         double radius = s.positive("flank_radius", QuantityKind.LENGTH, 2 * ballRadius);
         GrooveExtent extent = extent(s);
         yield GothicGroove.forBall(frame, ballRadius, radius, angle, extent);
@@ -81,7 +82,7 @@ final class SeatReader {
         yield CylinderPair.forBall(frame, ballRadius, pin, spacing, length, floor);
       }
       case TRIHEDRAL -> {
-        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
+        double angle = s.positive("flank_angle", QuantityKind.ANGLE, Elementary.toRadians(45));
         double mouth =
             s.positiveOr("mouth_diameter", QuantityKind.LENGTH, Double.POSITIVE_INFINITY);
         double root = s.quantity("root_diameter", QuantityKind.LENGTH, 0);
@@ -104,12 +105,12 @@ final class SeatReader {
   /** Angle between flank and coupling plane, told so or as the included angle of the cone. */
   private static double coneAngle(Section s) {
     if (!s.has("cone_angle")) {
-      return s.positive("flank_angle", QuantityKind.ANGLE, Math.toRadians(45));
+      return s.positive("flank_angle", QuantityKind.ANGLE, Elementary.toRadians(45));
     }
     if (s.has("flank_angle")) {
       s.error("flank_angle", "the cone angle says this already; leave one of the two out");
     }
-    double included = s.positive("cone_angle", QuantityKind.ANGLE, Math.toRadians(90));
+    double included = s.positive("cone_angle", QuantityKind.ANGLE, Elementary.toRadians(90));
     return (Math.PI - included) / 2;
   }
 
@@ -121,7 +122,7 @@ final class SeatReader {
       }
       return s.positive("spacing", QuantityKind.LENGTH, 1.42 * centres);
     }
-    return 2 * centres * Math.sin(s.positive("flank_angle", QuantityKind.ANGLE, Math.PI / 4));
+    return 2 * centres * Elementary.sin(s.positive("flank_angle", QuantityKind.ANGLE, Math.PI / 4));
   }
 
   private static GrooveExtent extent(Section s) {

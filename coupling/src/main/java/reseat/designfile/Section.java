@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.space.Vec3;
 import reseat.toml.TomlValue;
+import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityReading;
@@ -75,7 +76,9 @@ final class Section extends TableView {
     }
     if (value instanceof TomlValue.Numeral number) {
       String shown =
-          number.whole() ? Long.toString((long) number.value()) : Double.toString(number.value());
+          number.whole()
+              ? Long.toString((long) number.value())
+              : PrintedNumber.shortest(number.value());
       problems()
           .error(
               number.line(),
@@ -118,7 +121,7 @@ final class Section extends TableView {
 
   private double checkPositive(String name, double value, double harmless) {
     if (!(value > 0)) {
-      String shown = asTyped(name).map(Quantity::text).orElse(Double.toString(value));
+      String shown = asTyped(name).map(Quantity::text).orElse(PrintedNumber.shortest(value));
       error(name, "found \"" + shown + "\"; it must be above zero");
       return harmless;
     }
@@ -187,7 +190,7 @@ final class Section extends TableView {
   }
 
   private static String plain(TomlValue.Numeral n) {
-    return n.whole() ? Long.toString((long) n.value()) : Double.toString(n.value());
+    return n.whole() ? Long.toString((long) n.value()) : PrintedNumber.shortest(n.value());
   }
 
   /** A list of lengths above zero that may be missing. */
@@ -237,40 +240,6 @@ final class Section extends TableView {
                 : value.get().sort())
             + "; allowed is a list of three, each "
             + kind.allowed());
-    return Optional.empty();
-  }
-
-  /** A direction: a signed axis of the coupling such as "-z", or three plain numbers. */
-  Optional<Vec3> direction(String name) {
-    Optional<TomlValue> value = find(name);
-    if (value.isEmpty()) {
-      return Optional.empty();
-    }
-    if (value.get() instanceof TomlValue.Text text) {
-      Optional<Vec3> axis = SignedAxis.of(text.text());
-      if (axis.isEmpty()) {
-        error(name, "found \"" + text.text() + "\"; allowed is " + SignedAxis.ALLOWED);
-      }
-      return axis;
-    }
-    if (value.get() instanceof TomlValue.Array array && array.values().size() == 3) {
-      double[] c = new double[3];
-      for (int i = 0; i < 3; i++) {
-        if (!(array.values().get(i) instanceof TomlValue.Numeral n)
-            || !Double.isFinite(n.value())) {
-          error(name, "a direction has three plain numbers without unit, such as [0, 0, -1]");
-          return Optional.empty();
-        }
-        c[i] = n.value();
-      }
-      Vec3 v = new Vec3(c[0], c[1], c[2]);
-      if (!(v.norm() > 0) || !Double.isFinite(v.norm())) {
-        error(name, "found a direction of no length or too large; write for instance [0, 0, -1]");
-        return Optional.empty();
-      }
-      return Optional.of(v.unit());
-    }
-    error(name, "found " + value.get().sort() + "; allowed is " + SignedAxis.ALLOWED);
     return Optional.empty();
   }
 

@@ -2,6 +2,7 @@ package reseat.designfile;
 
 import java.util.List;
 import java.util.Optional;
+import reseat.units.PrintedNumber;
 
 /**
  * What a search for the best design may vary, and what it is to look for.
@@ -75,11 +76,13 @@ public record SizeWish(
     vary = List.copyOf(vary);
     if (!(leastStiffness >= 0) || Double.isInfinite(leastStiffness)) {
       throw new IllegalArgumentException(
-          "the least stiffness wanted must not be negative, found " + leastStiffness + " N/m");
+          "the least stiffness wanted must not be negative, found "
+              + PrintedNumber.shortest(leastStiffness)
+              + " N/m");
     }
     if (!(largestSize > 0)) {
       throw new IllegalArgumentException(
-          "the largest size must be positive, found " + largestSize + " m");
+          "the largest size must be positive, found " + PrintedNumber.shortest(largestSize) + " m");
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.space.Vec3;
 import reseat.toml.TomlValue;
 import reseat.units.NearestWord;
 
@@ -231,6 +232,40 @@ class TableView {
       texts.add(text.text());
     }
     return List.copyOf(texts);
+  }
+
+  /** A direction: a signed axis of the coupling such as "-z", or three plain numbers. */
+  Optional<Vec3> direction(String name) {
+    Optional<TomlValue> value = find(name);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    if (value.get() instanceof TomlValue.Text text) {
+      Optional<Vec3> axis = SignedAxis.of(text.text());
+      if (axis.isEmpty()) {
+        error(name, "found \"" + text.text() + "\"; allowed is " + SignedAxis.ALLOWED);
+      }
+      return axis;
+    }
+    if (value.get() instanceof TomlValue.Array array && array.values().size() == 3) {
+      double[] c = new double[3];
+      for (int i = 0; i < 3; i++) {
+        if (!(array.values().get(i) instanceof TomlValue.Numeral n)
+            || !Double.isFinite(n.value())) {
+          error(name, "a direction has three plain numbers without unit, such as [0, 0, -1]");
+          return Optional.empty();
+        }
+        c[i] = n.value();
+      }
+      Vec3 v = new Vec3(c[0], c[1], c[2]);
+      if (!(v.norm() > 0) || !Double.isFinite(v.norm())) {
+        error(name, "found a direction of no length or too large; write for instance [0, 0, -1]");
+        return Optional.empty();
+      }
+      return Optional.of(v.unit());
+    }
+    error(name, "found " + value.get().sort() + "; allowed is " + SignedAxis.ALLOWED);
+    return Optional.empty();
   }
 
   /** Reports the keys that nobody asked for. */

@@ -11,5 +11,7 @@
  * again and again, and writes the user's text with them.
  *
  * <p>Nothing above this package ever sees a file, a unit text or a key.
+ *
+ * <p>Public way in: a program that uses the library may use this package.
  */
 package reseat.designfile;

@@ -50,8 +50,7 @@ public record CaseResponse(
               state,
               lift.factor(c.load()),
               ErrorMotion.between(standing, state, tool),
-              new ErrorMotion(
-                  stuck.displacementOf(standing.holderInBase().apply(tool)), stuck.rotation())));
+              new ErrorMotion(stuck.displacementOf(standing.placeOf(tool)), stuck.rotation())));
     }
     return List.copyOf(all);
   }

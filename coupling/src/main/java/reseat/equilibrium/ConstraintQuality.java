@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.numerics.SingularValues;
 import reseat.seat.SeatFrame;
 import reseat.space.Twist;
@@ -21,7 +22,8 @@ import reseat.space.Vec3;
  * @param rank how many motions are held
  * @param smallest smallest singular value, dimensionless; zero if a motion is free
  * @param condition largest over smallest singular value; infinite if a motion is free
- * @param weakest the free motion, or the one held worst
+ * @param weakest the free motion, or the one held worst; one of several if these are equal
+ * @param weakestUnique whether no other motion is free, or held as badly to one part in a million
  * @param guilty supports whose groove, turned by {@value #TRIAL_TURN_DEG} degrees, would hold that
  *     motion far better; empty when the constraint is good
  */
@@ -31,6 +33,7 @@ public record ConstraintQuality(
     double smallest,
     double condition,
     FreeMotion weakest,
+    boolean weakestUnique,
     List<String> guilty) {
 
   /** Condition number above which the constraint is called poor. Common practice, no source. */
@@ -41,6 +44,9 @@ public record ConstraintQuality(
    * action no more than some hundredths of a degree apart is held by nothing a shop can make.
    */
   public static final double FREE = 1e-4;
+
+  /** Part of the largest singular value within which two are equal: a matter of rounding. */
+  private static final double ALIKE = 1e-6;
 
   /** How far grooves are turned when looking for the one to blame, degrees. */
   public static final double TRIAL_TURN_DEG = 20;
@@ -75,6 +81,7 @@ public record ConstraintQuality(
         free ? 0 : smallest,
         condition,
         FreeMotion.of(twist, length),
+        free ? rank == 5 : s.value(4) - smallest > ALIKE * s.value(0),
         guilty);
   }
 
@@ -117,7 +124,7 @@ public record ConstraintQuality(
       }
       for (int sign = -1; sign <= 1; sign += 2) {
         List<Support> changed = new ArrayList<>(design.supports());
-        changed.set(i, turned(s, sign * Math.toRadians(TRIAL_TURN_DEG)));
+        changed.set(i, turned(s, sign * Elementary.toRadians(TRIAL_TURN_DEG)));
         SingularValues t = decompose(design.toBuilder().supports(changed).build());
         reached[i] = Math.max(reached[i], t.size() < 6 ? 0 : t.smallest());
       }
@@ -133,6 +140,7 @@ public record ConstraintQuality(
 
   private static Support turned(Support s, double angle) {
     SeatFrame f = s.seat().frame();
-    return s.withGrooveAlong(f.axis().times(Math.cos(angle)).plus(f.left().times(Math.sin(angle))));
+    return s.withGrooveAlong(
+        f.axis().times(Elementary.cos(angle)).plus(f.left().times(Elementary.sin(angle))));
   }
 }

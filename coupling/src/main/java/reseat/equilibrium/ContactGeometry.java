@@ -231,25 +231,28 @@ public final class ContactGeometry {
   }
 
   /**
-   * Lets the holder grow evenly about its origin, as a warmer holder does.
+   * Lets the holder grow about its origin, as a warmer holder does: its balls and pins grow each by
+   * its own part, everything else of it evenly. Planes and hollows are cut in the holder.
    *
    * @param holderGrowth relative growth of every length of the holder
-   * @param ballGrowth relative growth of the balls if the holder carries them
+   * @param ownGrowth relative growth across of each support's ball if the holder carries the balls,
+   *     of its pins otherwise; one value per support
    */
-  public void growHolder(double holderGrowth, double ballGrowth) {
+  public void growHolder(double holderGrowth, double[] ownGrowth) {
     if (ballsOnHolder) {
       for (int i = 0; i < ballCentre.length; i++) {
         ballCentre[i] *= 1 + holderGrowth;
       }
       for (int i = 0; i < ballRadius.length; i++) {
-        ballRadius[i] *= 1 + ballGrowth;
+        ballRadius[i] *= 1 + ownGrowth[i];
       }
     } else {
       for (int i = 0; i < point.length; i++) {
         point[i] *= 1 + holderGrowth;
       }
       for (int i = 0; i < flankRadius.length; i++) {
-        flankRadius[i] *= 1 + holderGrowth;
+        boolean pin = !plane[i] && sign[i] > 0;
+        flankRadius[i] *= 1 + (pin ? ownGrowth[ballOf[i]] : holderGrowth);
       }
     }
   }

@@ -258,10 +258,9 @@ public final class CouplingModel {
   }
 
   private EquilibriumSolver solver() {
-    if (geometry.contactCount() != 6) {
-      throw new NoEquilibriumException(
-          EquilibriumSolver.Outcome.NOT_CONSTRAINED,
-          "a coupling with " + geometry.contactCount() + " contacts (six are wanted)");
+    int contacts = geometry.contactCount();
+    if (contacts != 6) {
+      throw NoEquilibriumException.ofContacts("a coupling", contacts);
     }
     return new EquilibriumSolver(geometry.ballCount());
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.contact.BallContact;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.space.Pose;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -43,7 +44,7 @@ public final class Equilibrium {
      * @return rad, 0 on a flat to pi/2 on an upright wall
      */
     public double angle() {
-      return Math.acos(Math.min(1, Math.abs(line.normal().z())));
+      return Elementary.acos(Math.min(1, Math.abs(line.normal().z())));
     }
 
     /**
@@ -222,6 +223,16 @@ public final class Equilibrium {
       }
     }
     return false;
+  }
+
+  /**
+   * Returns where a point of the holder stands.
+   *
+   * @param point nominal place of the point, m
+   * @return its place in this state, base axes, m
+   */
+  public Vec3 placeOf(Vec3 point) {
+    return holderInBase.apply(point);
   }
 
   /**

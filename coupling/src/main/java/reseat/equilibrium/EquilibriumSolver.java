@@ -39,6 +39,8 @@ public final class EquilibriumSolver {
     SOLVED,
     /** The contacts do not constrain all six motions. */
     NOT_CONSTRAINED,
+    /** More contacts than six: which of them touch is not decided by the drawing. */
+    OVER_CONSTRAINED,
     /** No pose was found within the rounds allowed. */
     NOT_FOUND,
     /** The only pose is one with a ball beyond its pins: the load presses it through. */

@@ -1,8 +1,9 @@
 package reseat.equilibrium;
 
-import java.util.Locale;
+import reseat.elementary.Elementary;
 import reseat.space.Twist;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /**
  * A motion of the holder told as a machinist would: a slide, a turn about a line, or a screw.
@@ -67,12 +68,9 @@ public record FreeMotion(Kind kind, Vec3 direction, Vec3 through, double pitch) 
       case SLIDE -> "sliding along " + along();
       case TURN -> "turning about a line along " + along() + " through " + point();
       case SCREW ->
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "turning about a line along %s through %s while advancing %.2f mm per degree",
-              along(),
-              point(),
-              1e3 * pitch * Math.toRadians(1));
+              along(), point(), 1e3 * pitch * Elementary.toRadians(1));
     };
   }
 
@@ -84,21 +82,14 @@ public record FreeMotion(Kind kind, Vec3 direction, Vec3 through, double pitch) 
         return names[i];
       }
     }
-    return String.format(
-        Locale.ROOT,
-        "(%.3f, %.3f, %.3f)",
-        clean(direction.x()),
-        clean(direction.y()),
-        clean(direction.z()));
+    return FilledText.of(
+        "(%.3f, %.3f, %.3f)", clean(direction.x()), clean(direction.y()), clean(direction.z()));
   }
 
   private String point() {
-    return String.format(
-        Locale.ROOT,
+    return FilledText.of(
         "(%.1f, %.1f, %.1f) mm",
-        clean(1e3 * through.x()),
-        clean(1e3 * through.y()),
-        clean(1e3 * through.z()));
+        clean(1e3 * through.x()), clean(1e3 * through.y()), clean(1e3 * through.z()));
   }
 
   /** Avoids a printed minus zero. */

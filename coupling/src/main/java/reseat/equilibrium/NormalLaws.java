@@ -5,6 +5,7 @@ import java.util.List;
 import reseat.contact.BallContact;
 import reseat.contact.EllipticContact;
 import reseat.contact.RingThird;
+import reseat.elementary.Elementary;
 
 /**
  * How every contact of a coupling gives way along its normal, in plain arrays.
@@ -83,7 +84,7 @@ public final class NormalLaws {
       return RingThird.approach(force, constant[contact], reach[contact]);
     }
     double ratio = force / constant[contact];
-    double root = ratio > 0 ? StrictMath.cbrt(ratio) : 0;
+    double root = ratio > 0 ? Elementary.cbrt(ratio) : 0;
     return root * root;
   }
 

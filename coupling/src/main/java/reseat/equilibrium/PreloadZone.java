@@ -2,6 +2,7 @@ package reseat.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -13,9 +14,9 @@ import reseat.space.Wrench;
  *
  * @param corners corners of the polygon in the coupling plane, in order, m; empty when no place in
  *     the window searched keeps all contacts closed
- * @param margin distance from the preload's present line to the nearest edge, m, in the coupling
- *     plane; negative if the line lies outside
- * @param nearest name of the contact whose edge is nearest
+ * @param margin how far the line may move sideways, m, across itself, before a contact opens;
+ *     negative if one is open. A line that leans has less of it than the polygon is wide
+ * @param nearest name of the contact that opens first
  */
 public record PreloadZone(List<Vec3> corners, double margin, String nearest) {
 
@@ -64,7 +65,9 @@ public record PreloadZone(List<Vec3> corners, double margin, String nearest) {
     for (int i = 0; i < places.size(); i++) {
       double gx = places.force(i, perX);
       double gy = places.force(i, perY);
-      double slope = Math.hypot(gx, gy);
+      // a shift along the line changes nothing, which tells the part along z
+      double gz = -(gx * moving.x() + gy * moving.y()) / moving.z();
+      double slope = Elementary.hypot(Elementary.hypot(gx, gy), gz);
       double pressed = places.force(i, here);
       double spare = pressed - share * Math.max(0, pressed);
       if (slope > 0) {

@@ -2,6 +2,7 @@ package reseat.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 
 /**
  * The places that must stay pressed: each contact, and round a ring of contact many.
@@ -39,7 +40,7 @@ public final class PressedPlaces {
       }
       for (int k = 0; k < AROUND; k++) {
         double azimuth = 2 * Math.PI * k / AROUND;
-        int third = (int) Math.rint(3.0 * k / AROUND) % 3;
+        int third = (int) Elementary.rint(3.0 * k / AROUND) % 3;
         places.add(new Place(line.support() + " (side of ring)", i + third, i, azimuth));
       }
       i += 2;

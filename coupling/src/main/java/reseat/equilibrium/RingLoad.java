@@ -1,5 +1,7 @@
 package reseat.equilibrium;
 
+import reseat.elementary.Elementary;
+
 /**
  * How the load runs round a ring of contact that is told as three contacts.
  *
@@ -28,7 +30,7 @@ final class RingLoad {
   }
 
   private static double swing(double n1, double n2, double n3) {
-    return Math.hypot(along(n1, n2, n3), across(n2, n3));
+    return Elementary.hypot(along(n1, n2, n3), across(n2, n3));
   }
 
   private static double along(double n1, double n2, double n3) {
@@ -50,15 +52,15 @@ final class RingLoad {
   static double extreme(double[] n, int third, int sign) {
     double mean = (n[0] + n[1] + n[2]) / 3;
     double swing = swing(n[0], n[1], n[2]);
-    double peak = Math.atan2(across(n[1], n[2]), along(n[0], n[1], n[2]));
+    double peak = Elementary.atan2(across(n[1], n[2]), along(n[0], n[1], n[2]));
     double away = peak - third * THIRD + (sign > 0 ? 0 : Math.PI);
-    away = Math.abs(Math.IEEEremainder(away, 2 * Math.PI));
+    away = Math.abs(Elementary.remainder(away, 2 * Math.PI));
     double nearest = Math.max(0, away - THIRD / 2);
-    return mean + sign * swing * Math.cos(nearest);
+    return mean + sign * swing * Elementary.cos(nearest);
   }
 
   /** Share of the force of the contact at {@code third} in the force at an azimuth. */
   static double weight(double azimuth, int third) {
-    return (1 + 2 * Math.cos(azimuth - third * THIRD)) / 3;
+    return (1 + 2 * Elementary.cos(azimuth - third * THIRD)) / 3;
   }
 }

@@ -13,5 +13,7 @@
  * that slide freely and contacts that stick. The change of the lines of action with the load
  * (geometric stiffness, N/(k L), parts in ten thousand) is in the pose but not in the stiffness
  * matrix.
+ *
+ * <p>Public way in: a program that uses the library may use this package.
  */
 package reseat.equilibrium;

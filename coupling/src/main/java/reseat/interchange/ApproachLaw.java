@@ -4,6 +4,7 @@ import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
 import reseat.contact.RingThird;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.seat.ConeSeat;
 
@@ -70,7 +71,7 @@ final class ApproachLaw {
       for (int j = 0; j < 3; j++) {
         double flankRadius = f + (j - 1) * h;
         ln[i][j] =
-            Math.log(
+            Elementary.log(
                 EllipticContact.of(
                         RelativeCurvature.ballOnCylinder(
                             r + (i - 1) * h, shape.hollow() ? -flankRadius : flankRadius),
@@ -79,7 +80,7 @@ final class ApproachLaw {
       }
     }
     return new ApproachLaw(
-        Math.exp(ln[1][1]),
+        Elementary.exp(ln[1][1]),
         r,
         false,
         false,
@@ -108,7 +109,7 @@ final class ApproachLaw {
       return nominal;
     }
     return nominal
-        * Math.exp(
+        * Elementary.exp(
             ballChange * (ball + ballBall * ballChange / 2 + ballFlank * flankChange)
                 + flankChange * (flank + flankFlank * flankChange / 2));
   }

@@ -2,6 +2,7 @@ package reseat.interchange;
 
 import java.util.Arrays;
 import java.util.List;
+import reseat.elementary.Elementary;
 
 /** The search behind {@link ToleranceAdvice}: multipliers of up to three sums of squares. */
 final class CheapestLimits {
@@ -82,7 +83,8 @@ final class CheapestLimits {
       }
       double best =
           slope > 0
-              ? Math.pow(law.exponent() * law.coefficient() / (2 * slope), 1 / (law.exponent() + 2))
+              ? Elementary.pow(
+                  law.exponent() * law.coefficient() / (2 * slope), 1 / (law.exponent() + 2))
               : law.loosest();
       limit[i] = Math.max(law.tightest(), Math.min(law.loosest(), best));
     }

@@ -1,6 +1,8 @@
 package reseat.interchange;
 
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * What it costs to keep a dimension within a limit: a/t^p.
@@ -23,9 +25,9 @@ public record CostLaw(double coefficient, double exponent, double tightest, doub
     if (!(loosest >= tightest) || Double.isInfinite(loosest)) {
       throw new IllegalArgumentException(
           "the loosest limit is "
-              + loosest
+              + PrintedNumber.shortest(loosest)
               + ": it must be finite and not below the tightest, "
-              + tightest);
+              + PrintedNumber.shortest(tightest));
     }
   }
 
@@ -38,7 +40,7 @@ public record CostLaw(double coefficient, double exponent, double tightest, doub
    * @return the law
    */
   public static CostLaw unitAt(double limit, double exponent, double range) {
-    return new CostLaw(Math.pow(limit, exponent), exponent, limit / range, limit * range);
+    return new CostLaw(Elementary.pow(limit, exponent), exponent, limit / range, limit * range);
   }
 
   /**
@@ -48,6 +50,6 @@ public record CostLaw(double coefficient, double exponent, double tightest, doub
    * @return cost, in the user's unit
    */
   public double cost(double limit) {
-    return coefficient / Math.pow(limit, exponent);
+    return coefficient / Elementary.pow(limit, exponent);
   }
 }

@@ -6,7 +6,6 @@ import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
 import reseat.design.ToleranceKind;
-import reseat.material.MaterialProperty;
 import reseat.seat.Ball;
 import reseat.seat.SeatFrame;
 import reseat.space.Vec3;
@@ -79,9 +78,7 @@ final class DeviatedDesign {
 
   /** Expansion of a ball, where unknown that of the holder, 1/K. */
   static double ballExpansion(CouplingDesign design, Support s) {
-    return s.ballMaterial()
-        .nominal(MaterialProperty.EXPANSION)
-        .orElse(design.remount().holderExpansion());
+    return s.ballExpansion(design.remount().holderExpansion());
   }
 
   private reseat.seat.Seat seat(Support s, int b, int contact, double growth) {

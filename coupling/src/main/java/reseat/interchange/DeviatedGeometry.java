@@ -4,6 +4,7 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactGeometry;
 import reseat.seat.SeatFrame;
 import reseat.space.Pose;
@@ -143,8 +144,8 @@ final class DeviatedGeometry {
 
   private void writePlane(double[] state, ContactGeometry g, int b, int c, double grow) {
     double angle = shape[c].angle() + state[at.flankAngle + c];
-    double sine = Math.sin(angle);
-    turned(shape[c].pushAlong() * sine, shape[c].pushLeft() * sine, Math.cos(angle));
+    double sine = Elementary.sin(angle);
+    turned(shape[c].pushAlong() * sine, shape[c].pushLeft() * sine, Elementary.cos(angle));
     double proud = state[at.flankPosition + c] + state[at.ballForm + c];
     for (int k = 0; k < 3; k++) {
       direction[k] = outward(b, k);

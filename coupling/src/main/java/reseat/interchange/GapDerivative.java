@@ -5,6 +5,7 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.seat.CylinderFlank;
 import reseat.seat.Flank;
 import reseat.seat.PlaneFlank;
@@ -131,12 +132,12 @@ final class GapDerivative {
 
   /** The plane turns about the apex, which lies in it, per radian. */
   private double steeper(int contact, SeatFrame f, FlankShape shape) {
-    double c = Math.cos(shape.angle());
+    double c = Elementary.cos(shape.angle());
     Vec3 change =
         f.axis()
             .times(shape.pushAlong() * c)
             .plus(f.left().times(shape.pushLeft() * c))
-            .minus(f.up().times(Math.sin(shape.angle())));
+            .minus(f.up().times(Elementary.sin(shape.angle())));
     return centres.get(contact).minus(f.origin()).dot(change);
   }
 

@@ -1,5 +1,8 @@
 package reseat.interchange;
 
+import reseat.numerics.OnThreads;
+import reseat.numerics.OrderedBatches;
+
 /**
  * How many posts and holders to simulate.
  *
@@ -7,10 +10,10 @@ package reseat.interchange;
  *
  * @param posts number of posts
  * @param holders number of holders on each post
- * @param seed seed of all luck; the same seed gives the same result on any number of threads
- * @param threads number of threads
+ * @param seed seed of all luck
+ * @param way how the batches are run; the result does not depend on it
  */
-public record InterchangePlan(long posts, long holders, long seed, int threads) {
+public record InterchangePlan(long posts, long holders, long seed, OrderedBatches way) {
 
   /** Refuses runs without holders and runs whose holders cannot be numbered. */
   public InterchangePlan {
@@ -28,9 +31,18 @@ public record InterchangePlan(long posts, long holders, long seed, int threads) 
               + " times "
               + holders);
     }
-    if (threads < 1) {
-      throw new IllegalArgumentException("at least 1 thread is needed, found " + threads);
-    }
+  }
+
+  /**
+   * Plans holders on threads.
+   *
+   * @param posts number of posts
+   * @param holders number of holders on each post
+   * @param seed seed of all luck
+   * @param threads number of threads
+   */
+  public InterchangePlan(long posts, long holders, long seed, int threads) {
+    this(posts, holders, seed, new OnThreads(threads));
   }
 
   /**

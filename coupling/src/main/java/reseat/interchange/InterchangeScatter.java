@@ -3,7 +3,9 @@ package reseat.interchange;
 import java.util.EnumSet;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.special.Erf;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * Repeatability, interchangeability and accuracy of the tool point side by side, as standard
@@ -36,11 +38,11 @@ public record InterchangeScatter(
       throw new IllegalArgumentException(
           what
               + " is a standard deviation along each machine axis and must not be negative, found ("
-              + v.x()
+              + PrintedNumber.shortest(v.x())
               + ", "
-              + v.y()
+              + PrintedNumber.shortest(v.y())
               + ", "
-              + v.z()
+              + PrintedNumber.shortest(v.z())
               + ") m");
     }
   }
@@ -120,7 +122,7 @@ public record InterchangeScatter(
             x -> {
               double below = Erf.erfc(-x / Math.sqrt(2)) / 2;
               double above = Erf.erfc(x / Math.sqrt(2)) / 2;
-              return 1 - Math.pow(below, holders) - Math.pow(above, holders);
+              return 1 - Elementary.pow(below, holders) - Elementary.pow(above, holders);
             },
             -9,
             9);

@@ -1,7 +1,6 @@
 package reseat.interchange;
 
 import java.util.function.LongConsumer;
-import reseat.numerics.OrderedBatches;
 import reseat.numerics.RandomStream;
 import reseat.numerics.VectorScatter;
 import reseat.space.Vec3;
@@ -63,25 +62,93 @@ public final class InterchangeSimulation {
    */
   public InterchangeResult run(InterchangePlan plan, LongConsumer progress)
       throws InterruptedException {
+    Sum sum = new Sum(plan);
+    plan.way()
+        .run(
+            batches(plan),
+            "interchange",
+            number -> tally(plan, number),
+            tally -> {
+              sum.add(tally);
+              progress.accept(sum.holders());
+            });
+    return sum.result();
+  }
+
+  /**
+   * Returns into how many batches the holders are cut.
+   *
+   * @param plan how many holders
+   * @return number of batches
+   */
+  public static long batches(InterchangePlan plan) {
+    return (plan.posts() * plan.holders() + BATCH - 1) / BATCH;
+  }
+
+  /**
+   * Simulates one batch, wherever the others are simulated.
+   *
+   * @param plan how many holders, with which seed
+   * @param number number of the batch, from 0
+   * @return its sums, to be added to a {@link Sum}
+   */
+  public double[] tally(InterchangePlan plan, long number) {
     long holders = plan.posts() * plan.holders();
-    long batches = (holders + BATCH - 1) / BATCH;
-    InterchangeTally sum = new InterchangeTally(coupling);
-    OrderedBatches.run(
-        batches,
-        plan.threads(),
-        "interchange",
-        batch -> batch(plan, BATCH * batch, Math.min(holders, BATCH * (batch + 1))),
-        tally -> {
-          sum.merge(tally);
-          progress.accept(sum.fits.values().stream().mapToLong(Long::longValue).sum());
-        });
+    return batch(plan, BATCH * number, Math.min(holders, BATCH * (number + 1))).toArray();
+  }
+
+  /** The sums of the batches so far. Mutable, one thread at a time. */
+  public final class Sum {
+
+    private final InterchangePlan plan;
+    private final InterchangeTally all = new InterchangeTally(coupling);
+
+    /**
+     * Starts with no batch.
+     *
+     * @param plan what is simulated
+     */
+    public Sum(InterchangePlan plan) {
+      this.plan = plan;
+    }
+
+    /**
+     * Adds the next batch.
+     *
+     * @param tally what {@link InterchangeSimulation#tally} gave; batches come in the order of
+     *     their numbers
+     */
+    public void add(double[] tally) {
+      all.merge(tally);
+    }
+
+    /**
+     * Returns how many holders were added.
+     *
+     * @return those that fit and those that do not
+     */
+    public long holders() {
+      return all.fits.values().stream().mapToLong(Long::longValue).sum();
+    }
+
+    /**
+     * Returns the spread.
+     *
+     * @return that of all batches added
+     */
+    public InterchangeResult result() {
+      return InterchangeSimulation.this.result(plan, all);
+    }
+  }
+
+  private InterchangeResult result(InterchangePlan plan, InterchangeTally sum) {
     VectorScatter own = VectorScatter.of(sum.own, sum.ownBands);
     return new InterchangeResult(
         plan,
         own,
         VectorScatter.of(sum.ownInCouplingAxes, sum.couplingBands),
-        VectorScatter.of(sum.ownRotation),
-        VectorScatter.of(sum.post),
+        VectorScatter.of(sum.ownRotation, sum.rotationBands),
+        VectorScatter.of(sum.post, sum.postBands),
         VectorScatter.of(sum.total, sum.totalBands),
         sum.fits,
         LinearComparison.of(

@@ -1,8 +1,12 @@
 package reseat.interchange;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import reseat.design.MachineAxes;
+import reseat.numerics.NumberRow;
 import reseat.numerics.RunningCovariance;
 import reseat.numerics.RunningHistogram;
 import reseat.space.Vec3;
@@ -30,16 +34,27 @@ final class InterchangeTally {
   final RunningHistogram[] ownBands;
   final RunningHistogram[] totalBands;
   final RunningHistogram[] couplingBands;
+  final RunningHistogram[] rotationBands;
+  final RunningHistogram[] postBands;
   final Map<Fit, Long> fits = new EnumMap<>(Fit.class);
 
   private final MachineAxes axes;
 
   InterchangeTally(SimulatedCoupling coupling) {
     axes = coupling.design.axes();
-    Vec3 own = coupling.stack.sum(LinearStack.BETWEEN_HOLDERS).deviation();
+    LinearStack.Sum between = coupling.stack.sum(LinearStack.BETWEEN_HOLDERS);
+    Vec3 own = between.deviation();
     ownBands = bands(own);
     totalBands = bands(coupling.stack.sum(LinearStack.EVERYTHING).deviation());
-    couplingBands = bands(new Vec3(own.norm(), own.norm(), own.norm()));
+    couplingBands = evenBands(own);
+    rotationBands = evenBands(between.rotationDeviation());
+    postBands = bands(coupling.stack.sum(EnumSet.of(Owner.POST)).deviation());
+  }
+
+  /** As wide along every axis: what a first-order sum leaves still along one may yet move there. */
+  private static RunningHistogram[] evenBands(Vec3 expected) {
+    double widest = expected.norm();
+    return bands(new Vec3(widest, widest, widest));
   }
 
   private static RunningHistogram[] bands(Vec3 expected) {
@@ -51,7 +66,11 @@ final class InterchangeTally {
   }
 
   void addPost(Vec3 perfect) {
-    post.add(axes.of(perfect));
+    Vec3 moved = axes.of(perfect);
+    post.add(moved);
+    for (int k = 0; k < 3; k++) {
+      postBands[k].add(moved.component(k));
+    }
   }
 
   /**
@@ -75,31 +94,64 @@ final class InterchangeTally {
     total.add(all);
     own.add(mine);
     ownInCouplingAxes.add(inCoupling);
-    ownRotation.add(axes.of(rotation.minus(perfectRotation)));
+    Vec3 turned = axes.of(rotation.minus(perfectRotation));
+    ownRotation.add(turned);
     beyondLinear.add(mine.minus(vector(trial.linear)));
     for (int k = 0; k < 3; k++) {
       ownBands[k].add(mine.component(k));
       couplingBands[k].add(inCoupling.component(k));
       totalBands[k].add(all.component(k));
+      rotationBands[k].add(turned.component(k));
     }
+  }
+
+  /** All sums and counts as numbers. */
+  double[] toArray() {
+    NumberRow row = new NumberRow();
+    for (RunningCovariance sums : sums()) {
+      sums.writeTo(row);
+    }
+    for (RunningHistogram bands : bands()) {
+      bands.writeTo(row);
+    }
+    for (Fit fit : Fit.values()) {
+      row.putCount(fits.getOrDefault(fit, 0L));
+    }
+    return row.toArray();
+  }
+
+  /** Takes in the sums of later holders that {@link #toArray} turned into numbers. */
+  void merge(double[] next) {
+    NumberRow row = NumberRow.of(next);
+    for (RunningCovariance sums : sums()) {
+      sums.merge(RunningCovariance.readFrom(row));
+    }
+    for (RunningHistogram bands : bands()) {
+      bands.addFrom(row);
+    }
+    for (Fit fit : Fit.values()) {
+      long count = row.nextCount();
+      if (count > 0) {
+        fits.merge(fit, count, Long::sum);
+      }
+    }
+    row.end();
+  }
+
+  private List<RunningCovariance> sums() {
+    return List.of(own, ownInCouplingAxes, ownRotation, post, total, beyondLinear);
+  }
+
+  private List<RunningHistogram> bands() {
+    List<RunningHistogram> all = new ArrayList<>(List.of(ownBands));
+    all.addAll(List.of(couplingBands));
+    all.addAll(List.of(totalBands));
+    all.addAll(List.of(rotationBands));
+    all.addAll(List.of(postBands));
+    return all;
   }
 
   private static Vec3 vector(double[] v) {
     return new Vec3(v[0], v[1], v[2]);
-  }
-
-  void merge(InterchangeTally next) {
-    own.merge(next.own);
-    ownInCouplingAxes.merge(next.ownInCouplingAxes);
-    ownRotation.merge(next.ownRotation);
-    post.merge(next.post);
-    total.merge(next.total);
-    beyondLinear.merge(next.beyondLinear);
-    for (int k = 0; k < 3; k++) {
-      ownBands[k].merge(next.ownBands[k]);
-      couplingBands[k].merge(next.couplingBands[k]);
-      totalBands[k].merge(next.totalBands[k]);
-    }
-    next.fits.forEach((fit, count) -> fits.merge(fit, count, Long::sum));
   }
 }

@@ -2,7 +2,6 @@ package reseat.interchange;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
@@ -14,6 +13,7 @@ import reseat.seat.Ball;
 import reseat.seat.SeatFrame;
 import reseat.space.Pose;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /**
  * Predicts the offset of each holder on a post from what a measuring machine found.
@@ -142,14 +142,10 @@ public final class OffsetPrediction {
   private static void checkNear(MeasuredPart part, String support, Vec3 away) {
     if (!(away.norm() <= FARTHEST)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%s: %s was measured %.3f mm from where it is drawn, more than %.0f mm; check the"
                   + " unit and the frame of the measurement",
-              part.name(),
-              support,
-              1e3 * away.norm(),
-              1e3 * FARTHEST));
+              part.name(), support, 1e3 * away.norm(), 1e3 * FARTHEST));
     }
   }
 

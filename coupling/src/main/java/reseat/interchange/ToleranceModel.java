@@ -3,7 +3,6 @@ package reseat.interchange;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
@@ -12,6 +11,7 @@ import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderFlank;
+import reseat.units.FilledText;
 
 /**
  * The tolerances of a design spelt out: one contributor for each error that is drawn on its own.
@@ -143,7 +143,7 @@ public final class ToleranceModel {
     } else {
       return "";
     }
-    return String.format(Locale.ROOT, " (%.4f mm)", 1e3 * diameter);
+    return FilledText.of(" (%.4f mm)", 1e3 * diameter);
   }
 
   private static String name(CouplingDesign design, DeviationLayout.Dimension d) {

@@ -3,6 +3,7 @@ package reseat.making;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.design.Tolerances;
+import reseat.elementary.Elementary;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -75,7 +76,7 @@ public final class CatchRange {
     @Override
     public Double veeGroove(VeeGroove s) {
       double steeper = Math.max(s.leftAngle(), s.rightAngle());
-      return s.extent().mouthWidth() / 2 - radius * Math.sin(steeper);
+      return s.extent().mouthWidth() / 2 - radius * Elementary.sin(steeper);
     }
 
     @Override
@@ -93,12 +94,12 @@ public final class CatchRange {
     @Override
     public Double trihedralSeat(TrihedralSeat s) {
       double steepest = Math.max(s.firstAngle(), Math.max(s.secondAngle(), s.thirdAngle()));
-      return s.mouthDiameter() / 2 - radius * Math.sin(steepest);
+      return s.mouthDiameter() / 2 - radius * Elementary.sin(steepest);
     }
 
     @Override
     public Double coneSeat(ConeSeat s) {
-      return s.mouthDiameter() / 2 - radius * Math.sin(s.angle());
+      return s.mouthDiameter() / 2 - radius * Elementary.sin(s.angle());
     }
 
     @Override

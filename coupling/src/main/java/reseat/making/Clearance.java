@@ -8,6 +8,7 @@ import reseat.design.KeepClear;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.ErrorMotion;
@@ -48,7 +49,7 @@ public record Clearance(KeepClear place, Room rest, Room loads, Room scatter, Ro
 
     private static Room of(Vec3 motion, KeepClear place) {
       return new Room(
-          Math.hypot(motion.x(), motion.y()),
+          Elementary.hypot(motion.x(), motion.y()),
           Math.abs(motion.z()),
           place.across().map(d -> Math.abs(motion.dot(d))).orElse(0.0));
     }
@@ -157,7 +158,7 @@ public record Clearance(KeepClear place, Room rest, Room loads, Room scatter, Ro
     Room least = least();
     return place.across().isPresent()
         ? least.across()
-        : Math.hypot(least.sideways(), least.along());
+        : Elementary.hypot(least.sideways(), least.along());
   }
 
   /**

@@ -9,6 +9,7 @@ import reseat.design.ShopFloor;
 import reseat.design.Support;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
+import reseat.elementary.Elementary;
 import reseat.seat.SeatClearance;
 
 /**
@@ -107,7 +108,7 @@ public record GaugeStock(
   /** Down and up from the design's ball, as far as edges and half its size let go. */
   private static Optional<Pair> proposal(Support support, double step) {
     double ball = support.ball().diameter();
-    long middle = Math.round(ball / step);
+    long middle = Elementary.round(ball / step);
     double small = 0;
     double large = 0;
     for (long k = middle; k > 1 && k * step > 0.5 * ball; k--) {

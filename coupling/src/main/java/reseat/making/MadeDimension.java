@@ -1,5 +1,7 @@
 package reseat.making;
 
+import reseat.units.PrintedNumber;
+
 /**
  * One size of a feature, as the design has it.
  *
@@ -92,7 +94,9 @@ public record MadeDimension(Kind kind, String part, double value, double toleran
   public MadeDimension {
     if (!Double.isFinite(value) || !(tolerance >= 0)) {
       throw new IllegalArgumentException(
-          kind.words() + " must be finite and its tolerance not negative, found " + value);
+          kind.words()
+              + " must be finite and its tolerance not negative, found "
+              + PrintedNumber.shortest(value));
     }
   }
 

@@ -2,7 +2,6 @@ package reseat.making;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.design.CouplingDesign;
@@ -12,8 +11,10 @@ import reseat.design.Preload;
 import reseat.design.StudMount;
 import reseat.design.Support;
 import reseat.design.ToleranceKind;
+import reseat.elementary.Elementary;
 import reseat.making.MadeDimension.Kind;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /**
  * One half of a coupling as its maker needs it: everything that has a place, in the maker's axes.
@@ -155,16 +156,14 @@ public record MadeHalf(MakerView view, boolean carriesBalls, List<MadeFeature> f
 
   /** Adds how far an axis leans from square to the face, if it does. */
   private static String leaning(String note, Vec3 axis, MakerView view) {
-    double lean = Math.acos(Math.min(1, Math.abs(axis.unit().dot(view.outOfFace()))));
+    double lean = Elementary.acos(Math.min(1, Math.abs(axis.unit().dot(view.outOfFace()))));
     Optional<String> words =
         lean < 1e-6
             ? Optional.empty()
             : Optional.of(
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "leans %.2f deg toward %.2f deg",
-                    Math.toDegrees(lean),
-                    Math.toDegrees(view.azimuth(axis))));
+                    Elementary.toDegrees(lean), Elementary.toDegrees(view.azimuth(axis))));
     return words.map(w -> note.isEmpty() ? w : note + "; " + w).orElse(note);
   }
 }

@@ -4,13 +4,13 @@ import static reseat.making.MadeDimension.Kind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import reseat.design.Support;
 import reseat.design.ToleranceKind;
+import reseat.elementary.Elementary;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -21,6 +21,7 @@ import reseat.seat.SeatFrame;
 import reseat.seat.TrihedralSeat;
 import reseat.seat.VeeGroove;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /** What is made of a seat. */
 final class MadeSeat implements Seat.Visitor<List<MadeFeature>> {
@@ -60,15 +61,13 @@ final class MadeSeat implements Seat.Visitor<List<MadeFeature>> {
     SeatFrame f = support.seat().frame();
     OptionalDouble direction =
         runs ? OptionalDouble.of(view.azimuth(f.axis())) : OptionalDouble.empty();
-    double lean = Math.acos(Math.max(-1, Math.min(1, f.up().dot(view.outOfFace()))));
+    double lean = Elementary.acos(Math.max(-1, Math.min(1, f.up().dot(view.outOfFace()))));
     String tilted =
         lean < 1e-6
             ? ""
-            : String.format(
-                Locale.ROOT,
+            : FilledText.of(
                 "opens %.2f deg off square toward %.2f deg",
-                Math.toDegrees(lean),
-                Math.toDegrees(view.azimuth(f.up())));
+                Elementary.toDegrees(lean), Elementary.toDegrees(view.azimuth(f.up())));
     boolean pins = kind == MadeFeature.Kind.PIN || kind == MadeFeature.Kind.POCKET;
     String material = pins ? "" : "of " + support.seatMaterial().name();
     String all =
@@ -144,7 +143,7 @@ final class MadeSeat implements Seat.Visitor<List<MadeFeature>> {
     MouthFace.of(s).ifPresent(f -> sizes.add(size(Kind.DEPTH, f.height(), NONE)));
     if (s.extent().rootWidth() > 0 && MouthFace.of(s).isPresent()) {
       double flanksEnd =
-          s.extent().rootWidth() / 2 * Math.tan(Math.min(s.leftAngle(), s.rightAngle()));
+          s.extent().rootWidth() / 2 * Elementary.tan(Math.min(s.leftAngle(), s.rightAngle()));
       double floor = flanksEnd - s.extent().rootDepth();
       sizes.add(size(Kind.FLOOR_DEPTH, MouthFace.of(s).get().height() - floor, NONE));
     }

@@ -2,6 +2,7 @@ package reseat.making;
 
 import reseat.design.Half;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.seat.Ball;
 import reseat.seat.Seat;
 import reseat.seat.SeatFrame;
@@ -98,7 +99,7 @@ public record MakerView(Half half) {
    */
   public double azimuth(Vec3 direction) {
     Vec3 seen = turnedOver(direction);
-    double angle = Math.atan2(seen.y(), seen.x());
+    double angle = Elementary.atan2(seen.y(), seen.x());
     double positive = angle < 0 ? angle + 2 * Math.PI : angle;
     // what is a whole turn but for the last bits is no turn
     return 2 * Math.PI - positive < 1e-9 ? 0 : positive;

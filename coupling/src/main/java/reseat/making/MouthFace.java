@@ -3,6 +3,7 @@ package reseat.making;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -89,11 +90,11 @@ public record MouthFace(double height, double perMouth, List<Double> perFlankAng
     }
     double cotangents = 0;
     for (double a : angles) {
-      cotangents += 1 / Math.tan(a);
+      cotangents += 1 / Elementary.tan(a);
     }
     Double[] perAngle = Collections.nCopies(angles.length, 0.0).toArray(new Double[0]);
     for (int k = 0; k < angles.length; k++) {
-      double sine = Math.sin(angles[k]);
+      double sine = Elementary.sin(angles[k]);
       perAngle[k] = reach / (cotangents * cotangents * sine * sine);
     }
     return Optional.of(new MouthFace(reach / cotangents, 1 / cotangents, List.of(perAngle)));

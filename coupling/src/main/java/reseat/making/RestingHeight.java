@@ -3,6 +3,7 @@ package reseat.making;
 import java.util.Collections;
 import java.util.List;
 import reseat.design.ToleranceKind;
+import reseat.elementary.Elementary;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -107,16 +108,16 @@ public record RestingHeight(
 
     @Override
     public RestingHeight veeGroove(VeeGroove s) {
-      double sinLeft = Math.sin(s.leftAngle());
-      double sinRight = Math.sin(s.rightAngle());
-      double sum = Math.sin(s.leftAngle() + s.rightAngle());
-      double cosine = Math.cos(s.leftAngle() + s.rightAngle());
+      double sinLeft = Elementary.sin(s.leftAngle());
+      double sinRight = Elementary.sin(s.rightAngle());
+      double sum = Elementary.sin(s.leftAngle() + s.rightAngle());
+      double cosine = Elementary.cos(s.leftAngle() + s.rightAngle());
       double perRadius = (sinLeft + sinRight) / sum;
       return plane(
           radius * perRadius,
           List.of(
-              radius * (Math.cos(s.leftAngle()) - perRadius * cosine) / sum,
-              radius * (Math.cos(s.rightAngle()) - perRadius * cosine) / sum),
+              radius * (Elementary.cos(s.leftAngle()) - perRadius * cosine) / sum,
+              radius * (Elementary.cos(s.rightAngle()) - perRadius * cosine) / sum),
           List.of(sinRight / sum, sinLeft / sum));
     }
 
@@ -136,8 +137,10 @@ public record RestingHeight(
       Vec3[] steeper = new Vec3[3];
       for (int k = 0; k < 3; k++) {
         Vec3 push = Vec3.atAzimuth(k * 2 * Math.PI / 3);
-        normal[k] = push.times(Math.sin(angle[k])).plus(Vec3.Z.times(Math.cos(angle[k])));
-        steeper[k] = push.times(Math.cos(angle[k])).minus(Vec3.Z.times(Math.sin(angle[k])));
+        normal[k] =
+            push.times(Elementary.sin(angle[k])).plus(Vec3.Z.times(Elementary.cos(angle[k])));
+        steeper[k] =
+            push.times(Elementary.cos(angle[k])).minus(Vec3.Z.times(Elementary.sin(angle[k])));
       }
       double volume = normal[0].dot(normal[1].cross(normal[2]));
       Vec3 centre = Vec3.ZERO;

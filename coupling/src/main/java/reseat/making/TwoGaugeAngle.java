@@ -5,7 +5,9 @@ import java.util.Optional;
 import reseat.design.Support;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * The angle of a seat from the heights over two gauges of different diameter, one after the other.
@@ -46,7 +48,11 @@ public record TwoGaugeAngle(
     Bounds.positive("diameter of the smaller gauge", small, "m");
     if (!(large > small)) {
       throw new IllegalArgumentException(
-          "gauges of " + small + " m and " + large + " m: the second must be the larger");
+          "gauges of "
+              + PrintedNumber.shortest(small)
+              + " m and "
+              + PrintedNumber.shortest(large)
+              + " m: the second must be the larger");
     }
     List<String> flanks = ToleranceKind.FLANK_ANGLE.partsOf(support.seat());
     if (flanks.isEmpty()) {
@@ -96,13 +102,13 @@ public record TwoGaugeAngle(
     if (!(cosine > 0 && cosine < 1)) {
       throw new IllegalArgumentException(
           "heights over gauges of "
-              + small
+              + PrintedNumber.shortest(small)
               + " m and "
-              + large
+              + PrintedNumber.shortest(large)
               + " m that differ by "
-              + difference
+              + PrintedNumber.shortest(difference)
               + " m fit no groove: they must differ by more than the diameters do");
     }
-    return Math.acos(cosine);
+    return Elementary.acos(cosine);
   }
 }

@@ -1,6 +1,7 @@
 package reseat.material;
 
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * Elastic constants of an isotropic body.
@@ -15,7 +16,9 @@ public record ElasticConstants(double modulus, double poisson) {
     Bounds.positive("Young's modulus", modulus, "Pa");
     if (!(poisson >= 0 && poisson < 0.5)) {
       throw new IllegalArgumentException(
-          "Poisson's ratio is " + poisson + ": it must be 0 or more and below 0.5");
+          "Poisson's ratio is "
+              + PrintedNumber.shortest(poisson)
+              + ": it must be 0 or more and below 0.5");
     }
   }
 

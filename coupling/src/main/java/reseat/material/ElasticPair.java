@@ -1,5 +1,7 @@
 package reseat.material;
 
+import java.util.Objects;
+
 /**
  * The elastic constants of two bodies in contact, in the sums that a contact sees.
  *
@@ -10,6 +12,12 @@ package reseat.material;
  * @param second the other; the order does not matter
  */
 public record ElasticPair(ElasticConstants first, ElasticConstants second) {
+
+  /** Refuses what is missing. */
+  public ElasticPair {
+    Objects.requireNonNull(first, "first of an elastic pair must be given, found null");
+    Objects.requireNonNull(second, "second of an elastic pair must be given, found null");
+  }
 
   /**
    * Returns the pair of two bodies of one material.

@@ -1,5 +1,8 @@
 package reseat.material;
 
+import java.util.Objects;
+import reseat.units.PrintedNumber;
+
 /**
  * Coefficient of friction between two surfaces, as a range.
  *
@@ -28,14 +31,19 @@ public record FrictionPair(
 
   /** Refuses coefficients that are negative or out of order. */
   public FrictionPair {
+    Objects.requireNonNull(first, "first of a friction pair must be given, found null");
+    Objects.requireNonNull(second, "second of a friction pair must be given, found null");
+    Objects.requireNonNull(state, "state of a friction pair must be given, found null");
+    Objects.requireNonNull(provenance, "provenance of a friction pair must be given, found null");
+    Objects.requireNonNull(source, "source of a friction pair must be given, found null");
     if (!(low >= 0 && low <= nominal && nominal <= high && Double.isFinite(high))) {
       throw new IllegalArgumentException(
           "coefficients of friction must be in rising order and not negative, found "
-              + low
+              + PrintedNumber.shortest(low)
               + ", "
-              + nominal
+              + PrintedNumber.shortest(nominal)
               + ", "
-              + high);
+              + PrintedNumber.shortest(high));
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -35,6 +36,13 @@ public record Material(
 
   /** Refuses a nameless material, one without elastic constants, and values out of range. */
   public Material {
+    Objects.requireNonNull(name, "name of a material must be given, found null");
+    Objects.requireNonNull(description, "description of a material must be given, found null");
+    Objects.requireNonNull(aliases, "aliases of a material must be given, found null");
+    Objects.requireNonNull(family, "family of a material must be given, found null");
+    Objects.requireNonNull(hardness, "hardness of a material must be given, found null");
+    Objects.requireNonNull(values, "values of a material must be given, found null");
+    Objects.requireNonNull(note, "note of a material must be given, found null");
     if (name.isBlank()) {
       throw new IllegalArgumentException("a material needs a name");
     }

@@ -1,5 +1,8 @@
 package reseat.material;
 
+import java.util.Objects;
+import reseat.units.PrintedNumber;
+
 /**
  * One value of a material with the range it was printed in and where it comes from.
  *
@@ -15,15 +18,17 @@ public record MaterialValue(
 
   /** Refuses values that are not positive or out of order. */
   public MaterialValue {
+    Objects.requireNonNull(provenance, "provenance of a material value must be given, found null");
+    Objects.requireNonNull(source, "source of a material value must be given, found null");
     // Poisson's ratio may be zero; the material checks what each property allows
     if (!(low >= 0 && low <= nominal && nominal <= high && Double.isFinite(high))) {
       throw new IllegalArgumentException(
           "a material value and its range must be in rising order and not negative, found "
-              + low
+              + PrintedNumber.shortest(low)
               + ", "
-              + nominal
+              + PrintedNumber.shortest(nominal)
               + ", "
-              + high);
+              + PrintedNumber.shortest(high));
     }
   }
 

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import reseat.material.ElasticConstants;
 import reseat.numerics.Bounds;
 
@@ -56,6 +57,9 @@ public record Adhesive(
 
   /** Checks the figures. */
   public Adhesive {
+    Objects.requireNonNull(name, "name of an adhesive must be given, found null");
+    Objects.requireNonNull(elasticity, "elasticity of an adhesive must be given, found null");
+    Objects.requireNonNull(basis, "basis of an adhesive must be given, found null");
     Bounds.positive("shear strength of the adhesive", shearStrength, "Pa");
     Bounds.positive("tensile strength of the adhesive", tensileStrength, "Pa");
     Bounds.positive("softening temperature of the adhesive", softeningTemperature, "K");

@@ -2,6 +2,8 @@ package reseat.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 import reseat.space.Vec3;
 
@@ -75,12 +77,18 @@ public record AdjustingScrews(
 
     /** Copies the readings. */
     public Step {
+      Objects.requireNonNull(turn, "turn of a step must be given, found null");
+      Objects.requireNonNull(readingsAfter, "readings after of a step must be given, found null");
       readingsAfter = List.copyOf(readingsAfter);
     }
   }
 
   /** Checks that three screws and three stations each span a plane. */
   public AdjustingScrews {
+    Objects.requireNonNull(thread, "thread of adjusting screws must be given, found null");
+    Objects.requireNonNull(clockwise, "clockwise of adjusting screws must be given, found null");
+    Objects.requireNonNull(screws, "screws of adjusting screws must be given, found null");
+    Objects.requireNonNull(stations, "stations of adjusting screws must be given, found null");
     screws = List.copyOf(screws);
     stations = List.copyOf(stations);
     spanPlane("adjusting screws", screws);
@@ -156,7 +164,7 @@ public record AdjustingScrews(
     double turns = rise / thread.pitch() * clockwise.sign * thread.hand().advanceClockwise();
     double degrees = Math.abs(turns) * 360;
     Turn way = turns > 0 ? Turn.CLOCKWISE : turns < 0 ? Turn.COUNTERCLOCKWISE : Turn.NONE;
-    boolean tooFine = degrees > 0 && Math.toRadians(degrees) < HAND_RESOLUTION;
+    boolean tooFine = degrees > 0 && Elementary.toRadians(degrees) < HAND_RESOLUTION;
     return new Step(s + 1, rise, way, degrees, Math.abs(turns) * 60, after, tooFine);
   }
 
@@ -184,7 +192,7 @@ public record AdjustingScrews(
     for (int i = 0; i < 3; i++) {
       Vec3 a = points.get(i);
       Vec3 b = points.get((i + 1) % 3);
-      longest = Math.max(longest, Math.hypot(a.x() - b.x(), a.y() - b.y()));
+      longest = Math.max(longest, Elementary.hypot(a.x() - b.x(), a.y() - b.y()));
     }
     double height = Math.abs(area(points.get(0), points.get(1), points.get(2))) / longest;
     if (!(height > SMALLEST_SPREAD * longest)) {

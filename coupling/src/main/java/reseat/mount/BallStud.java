@@ -1,8 +1,10 @@
 package reseat.mount;
 
-import java.util.Locale;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticConstants;
 import reseat.numerics.Bounds;
+import reseat.units.FilledText;
 
 /**
  * The stud that carries a ball: a round neck, if need be on a thicker shoulder, standing out of a
@@ -46,6 +48,8 @@ public record BallStud(
 
   /** Checks that the pieces fit along the stick-out. */
   public BallStud {
+    Objects.requireNonNull(material, "material of a ball stud must be given, found null");
+    Objects.requireNonNull(root, "root of a ball stud must be given, found null");
     Bounds.positive("neck diameter of the stud", neckDiameter, "m");
     Bounds.positive("stick-out of the stud", stickOut, "m");
     Bounds.notNegative("stiff length inside the ball", rigidTip, "m");
@@ -53,22 +57,17 @@ public record BallStud(
     Bounds.notNegative("shoulder length of the stud", shoulderLength, "m");
     if (shoulderLength > 0 && !(shoulderDiameter >= neckDiameter)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "shoulder of the stud is %.4g mm in diameter: it must not be thinner than the neck of"
                   + " %.4g mm",
-              shoulderDiameter * 1e3,
-              neckDiameter * 1e3));
+              shoulderDiameter * 1e3, neckDiameter * 1e3));
     }
     if (!(rigidTip + shoulderLength <= stickOut)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "stud sticks out %.4g mm: shoulder of %.4g mm and stiff length of %.4g mm inside the"
                   + " ball do not fit",
-              stickOut * 1e3,
-              shoulderLength * 1e3,
-              rigidTip * 1e3));
+              stickOut * 1e3, shoulderLength * 1e3, rigidTip * 1e3));
     }
   }
 
@@ -125,12 +124,12 @@ public record BallStud(
    */
   public double bendingStress(double lateralForce) {
     double arm = stickOut - shoulderLength;
-    return 32 * Math.abs(lateralForce) * arm / (Math.PI * Math.pow(neckDiameter, 3));
+    return 32 * Math.abs(lateralForce) * arm / (Math.PI * Elementary.pow(neckDiameter, 3));
   }
 
   private StudCompliance piece(double near, double far, double diameter) {
     double length = far - near;
-    double inertia = Math.PI / 64 * Math.pow(diameter, 4);
+    double inertia = Math.PI / 64 * Elementary.pow(diameter, 4);
     double bending = 1 / (material.modulus() * inertia);
     double shear = 1 / (SHEAR_FACTOR * material.shearModulus() * area(diameter));
     return new StudCompliance(

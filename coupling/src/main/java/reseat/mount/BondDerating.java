@@ -1,6 +1,7 @@
 package reseat.mount;
 
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * From test strength to design strength of an adhesive.
@@ -29,7 +30,8 @@ public record BondDerating(double peakShare, double sustainedShare, double softe
   private static void oneAtMost(String what, double share) {
     Bounds.positive(what, share, "");
     if (share > 1) {
-      throw new IllegalArgumentException(what + " is " + share + ": it must not exceed 1");
+      throw new IllegalArgumentException(
+          what + " is " + PrintedNumber.shortest(share) + ": it must not exceed 1");
     }
   }
 

@@ -2,8 +2,11 @@ package reseat.mount;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 
 /**
  * An adhesive joint between a ball and its stud: a thin layer on a surface of revolution whose
@@ -64,27 +67,31 @@ public record BondJoint(
     public Load {
       if (!Double.isFinite(pull) || !Double.isFinite(lateral)) {
         throw new IllegalArgumentException(
-            "load on the bond is " + pull + " N along and " + lateral + " N across: not finite");
+            "load on the bond is "
+                + PrintedNumber.shortest(pull)
+                + " N along and "
+                + PrintedNumber.shortest(lateral)
+                + " N across: not finite");
       }
     }
   }
 
   /** Checks the geometry. */
   public BondJoint {
+    Objects.requireNonNull(adhesive, "adhesive of a bond joint must be given, found null");
+    Objects.requireNonNull(derating, "derating of a bond joint must be given, found null");
     Bounds.positive("bonded area", area, "m^2");
-    Bounds.fromUpTo("lean of the bonded surface", lean, "rad", 0, Math.nextUp(Math.PI / 2));
+    Bounds.fromUpTo("lean of the bonded surface", lean, "rad", 0, Elementary.nextUp(Math.PI / 2));
     Bounds.positive("rim diameter of the bond", rimDiameter, "m");
     Bounds.positive("gap of the bond", gap, "m");
     Bounds.notNegative("fillet of the bond", filletLeg, "m");
     Bounds.positive("service temperature of the bond", temperature, "K");
     if (!(gap < rimDiameter / 4)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "gap of the bond is %.4g mm on a rim of %.4g mm: a thin layer is assumed; check the"
                   + " unit",
-              gap * 1e3,
-              rimDiameter * 1e3));
+              gap * 1e3, rimDiameter * 1e3));
     }
   }
 
@@ -157,9 +164,9 @@ public record BondJoint(
    * @return force, N, no derating
    */
   public double testStrength() {
-    double normal = Math.cos(lean) / adhesive.tensileStrength();
-    double shear = Math.sin(lean) / adhesive.shearStrength();
-    return carryingArea() / Math.hypot(normal, shear);
+    double normal = Elementary.cos(lean) / adhesive.tensileStrength();
+    double shear = Elementary.sin(lean) / adhesive.shearStrength();
+    return carryingArea() / Elementary.hypot(normal, shear);
   }
 
   /**
@@ -168,8 +175,8 @@ public record BondJoint(
    * @return stiffness, N/m
    */
   public double axialStiffness() {
-    double c = Math.cos(lean);
-    double s = Math.sin(lean);
+    double c = Elementary.cos(lean);
+    double s = Elementary.sin(lean);
     return carryingArea()
         / gap
         * (adhesive.constrainedModulus() * c * c + adhesive.elasticity().shearModulus() * s * s);
@@ -181,8 +188,8 @@ public record BondJoint(
    * @return stiffness, N/m
    */
   public double lateralStiffness() {
-    double c = Math.cos(lean);
-    double s = Math.sin(lean);
+    double c = Elementary.cos(lean);
+    double s = Elementary.sin(lean);
     return carryingArea()
         / (2 * gap)
         * (adhesive.constrainedModulus() * s * s
@@ -221,7 +228,7 @@ public record BondJoint(
         (sustained ? derating.sustainedShare() : derating.peakShare())
             * derating.temperatureShare(adhesive, temperature);
     double tension = Math.max(0, normalStress(load));
-    return Math.hypot(
+    return Elementary.hypot(
             tension / adhesive.tensileStrength(), shearStress(load) / adhesive.shearStrength())
         / share;
   }
@@ -234,8 +241,8 @@ public record BondJoint(
    */
   public double normalStress(Load load) {
     double u = Math.abs(load.lateral()) / lateralStiffness();
-    return axialCarried(load) * Math.cos(lean) / carryingArea()
-        + adhesive.constrainedModulus() * u * Math.sin(lean) / gap;
+    return axialCarried(load) * Elementary.cos(lean) / carryingArea()
+        + adhesive.constrainedModulus() * u * Elementary.sin(lean) / gap;
   }
 
   /**
@@ -246,7 +253,7 @@ public record BondJoint(
    */
   public double shearStress(Load load) {
     double u = Math.abs(load.lateral()) / lateralStiffness();
-    return Math.abs(axialCarried(load)) * Math.sin(lean) / carryingArea()
+    return Math.abs(axialCarried(load)) * Elementary.sin(lean) / carryingArea()
         + adhesive.elasticity().shearModulus() * u / gap;
   }
 

@@ -1,9 +1,11 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RingContact;
 import reseat.contact.RingThird;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
@@ -23,6 +25,7 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
 
   /** Checks radius and angle. */
   public ConePivot {
+    Objects.requireNonNull(elasticity, "elasticity of a cone pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     PivotSeat.checkedFlank("angle of the conical seat", flankAngle);
   }
@@ -38,12 +41,27 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
 
   @Override
   public double contactForce(double force) {
-    return Bounds.notNegative("force on the seat", force, "N") / Math.cos(flankAngle);
+    return Bounds.notNegative("force on the seat", force, "N") / Elementary.cos(flankAngle);
   }
 
   @Override
   public double peakPressure(double force) {
     return ring().peakPressure(force);
+  }
+
+  /**
+   * With S across the axis the line load {@code w = F/(2 pi r0 cos phi) + S/(pi r0 sin phi)}: that
+   * of F + 2 S/tan phi alone.
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force across the seat", across, "N");
+    return peakPressure(force + 2 * across / Elementary.tan(flankAngle));
+  }
+
+  @Override
+  public double openingForce(double force) {
+    return Bounds.notNegative("force on the seat", force, "N") * Elementary.tan(flankAngle) / 2;
   }
 
   @Override
@@ -59,8 +77,8 @@ public record ConePivot(double ballRadius, double flankAngle, ElasticPair elasti
   @Override
   public Optional<Matrix6> stickingStiffness(double force) {
     RingThird third = RingThird.of(ballRadius, flankAngle, elasticity);
-    double c = Math.cos(flankAngle);
-    double s = Math.sin(flankAngle);
+    double c = Elementary.cos(flankAngle);
+    double s = Elementary.sin(flankAngle);
     double r = ballRadius;
     double normal = third.normalStiffness(force / (3 * c));
     double along = normal * third.tangentialRatioLong();

@@ -1,5 +1,6 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
@@ -20,6 +21,7 @@ public record FlatPivot(double ballRadius, ElasticPair elasticity) implements Pi
 
   /** Checks the radius. */
   public FlatPivot {
+    Objects.requireNonNull(elasticity, "elasticity of a flat pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
   }
 
@@ -35,6 +37,18 @@ public record FlatPivot(double ballRadius, ElasticPair elasticity) implements Pi
   @Override
   public double peakPressure(double force) {
     return contact().peakPressure(force);
+  }
+
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force across the seat", across, "N");
+    return peakPressure(force);
+  }
+
+  @Override
+  public double openingForce(double force) {
+    Bounds.notNegative("force on the seat", force, "N");
+    return Double.POSITIVE_INFINITY;
   }
 
   @Override

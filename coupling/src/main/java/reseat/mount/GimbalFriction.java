@@ -2,8 +2,10 @@ package reseat.mount;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 import reseat.space.Vec3;
 
@@ -50,6 +52,7 @@ public final class GimbalFriction {
 
     /** Checks the force and makes the normal a unit vector. */
     public Element {
+      Objects.requireNonNull(normal, "normal of an element must be given, found null");
       normal = normal.unit();
       Bounds.notNegative("contact force in the pivot", force, "N");
       Bounds.notNegative("patch radius in the pivot", patchRadius, "m");
@@ -94,7 +97,7 @@ public final class GimbalFriction {
       double flankAngle,
       double patchRadius) {
     checkAngle(flankAngle);
-    double force = axialForce / (3 * Math.cos(flankAngle));
+    double force = axialForce / (3 * Elementary.cos(flankAngle));
     List<Element> contacts = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
       contacts.add(new Element(normal(flankAngle, i * 2 * Math.PI / 3), force, patchRadius));
@@ -116,7 +119,7 @@ public final class GimbalFriction {
       double ballRadius, double friction, double axialForce, double flankAngle) {
     checkAngle(flankAngle);
     List<Element> ring = new ArrayList<>();
-    addRing(ring, flankAngle, axialForce / Math.cos(flankAngle));
+    addRing(ring, flankAngle, axialForce / Elementary.cos(flankAngle));
     return of(ballRadius, friction, ring);
   }
 
@@ -137,13 +140,15 @@ public final class GimbalFriction {
     Bounds.notNegative("inner angle of the socket land", innerAngle, "rad");
     Bounds.between("outer angle of the socket land", outerAngle, "rad", innerAngle, Math.PI / 2);
     Bounds.notNegative("force on the pivot", axialForce, "N");
-    double cubes = Math.pow(Math.cos(innerAngle), 3) - Math.pow(Math.cos(outerAngle), 3);
+    double cubes =
+        Elementary.pow(Elementary.cos(innerAngle), 3)
+            - Elementary.pow(Elementary.cos(outerAngle), 3);
     GaussIntegrator gauss =
         new GaussIntegratorFactory().legendre(POLAR_POINTS, innerAngle, outerAngle);
     List<Element> land = new ArrayList<>();
     for (int i = 0; i < POLAR_POINTS; i++) {
       double angle = gauss.getPoint(i);
-      double share = 3 * Math.cos(angle) * Math.sin(angle) / cubes;
+      double share = 3 * Elementary.cos(angle) * Elementary.sin(angle) / cubes;
       addRing(land, angle, axialForce * share * gauss.getWeight(i));
     }
     return of(ballRadius, friction, land);
@@ -214,7 +219,9 @@ public final class GimbalFriction {
   }
 
   private static Vec3 normal(double angle, double azimuth) {
-    return Vec3.atAzimuth(azimuth).times(-Math.sin(angle)).plus(Vec3.Z.times(Math.cos(angle)));
+    return Vec3.atAzimuth(azimuth)
+        .times(-Elementary.sin(angle))
+        .plus(Vec3.Z.times(Elementary.cos(angle)));
   }
 
   private static void checkAngle(double flankAngle) {

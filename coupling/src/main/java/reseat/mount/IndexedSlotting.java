@@ -1,9 +1,12 @@
 package reseat.mount;
 
 import java.util.List;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 import reseat.space.Pose;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A trihedral seat cut by three slots: the spindle leans by the flank angle, the work is indexed by
@@ -71,7 +74,7 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
    */
   public record Limits(double spindle, double index, double axis, double depth) {
 
-    private static final double MOST = Math.toRadians(5);
+    private static final double MOST = Elementary.toRadians(5);
 
     /** Refuses limits that are no limits. */
     public Limits {
@@ -85,7 +88,10 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
       Bounds.notNegative(words, value, "rad");
       if (value > MOST) {
         throw new IllegalArgumentException(
-            words + " is " + Math.toDegrees(value) + " deg: it must be at most 5 deg");
+            words
+                + " is "
+                + PrintedNumber.shortest(Elementary.toDegrees(value))
+                + " deg: it must be at most 5 deg");
       }
     }
 
@@ -122,6 +128,8 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
 
     /** Copies the list. */
     public Cut {
+      Objects.requireNonNull(ballCentre, "ball centre of a cut must be given, found null");
+      Objects.requireNonNull(normals, "normals of a cut must be given, found null");
       normals = List.copyOf(normals);
     }
 
@@ -132,7 +140,7 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
      * @return angle of its normal from the seat's axis as drawn, rad; the flank angle as cut
      */
     public double contactAngle(int slot) {
-      return Math.acos(Math.min(1, normals.get(slot).z()));
+      return Elementary.acos(Math.min(1, normals.get(slot).z()));
     }
 
     /**
@@ -154,6 +162,7 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
 
   /** Refuses a ball without size and an angle at which it would wedge. */
   public IndexedSlotting {
+    Objects.requireNonNull(limits, "limits of an indexed slotting must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     PivotSeat.checkedFlank("angle of the spindle", flankAngle);
   }
@@ -173,7 +182,9 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
     for (int k = 0; k < 3; k++) {
       double angle = flankAngle + spindle;
       Vec3 push = Vec3.atAzimuth(k * THIRD + index[k]);
-      n[k] = turned.rotate(push.times(Math.sin(angle)).plus(Vec3.Z.times(Math.cos(angle))));
+      n[k] =
+          turned.rotate(
+              push.times(Elementary.sin(angle)).plus(Vec3.Z.times(Elementary.cos(angle))));
     }
     Vec3 sum =
         n[1].cross(n[2])
@@ -210,7 +221,7 @@ public record IndexedSlotting(double ballRadius, double flankAngle, Limits limit
         Cut cut = cut(spindle, index, lean, high);
         Vec3 off = cut.ballCentre().minus(drawn.ballCentre());
         up = Math.max(up, Math.abs(off.z()));
-        aside = Math.max(aside, Math.hypot(off.x(), off.y()));
+        aside = Math.max(aside, Elementary.hypot(off.x(), off.y()));
         for (int k = 0; k < 3; k++) {
           angle = Math.max(angle, Math.abs(cut.contactAngle(k) - flankAngle));
           force = Math.max(force, cut.forceShare(k) / drawn.forceShare(k) - 1);

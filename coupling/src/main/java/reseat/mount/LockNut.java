@@ -1,7 +1,9 @@
 package reseat.mount;
 
 import java.util.List;
+import java.util.Objects;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * What a lock nut does to a setting: run down against the face of the body, it pulls the screw out
@@ -59,12 +61,16 @@ public record LockNut(
 
   /** Checks forces and lengths. */
   public LockNut {
+    Objects.requireNonNull(limits, "limits of a lock nut must be given, found null");
+    Objects.requireNonNull(torque, "torque of a lock nut must be given, found null");
     Bounds.positive("force of the lock nut", clampForce, "N");
     Bounds.notNegative("length of screw under the lock nut", clampLength, "m");
     Bounds.positive("Young's modulus of the screw", youngModulus, "Pa");
     if (!Double.isFinite(pushForce)) {
       throw new IllegalArgumentException(
-          "force of the seat on the screw is " + pushForce + " N: it must be finite");
+          "force of the seat on the screw is "
+              + PrintedNumber.shortest(pushForce)
+              + " N: it must be finite");
     }
   }
 

@@ -1,6 +1,7 @@
 package reseat.mount;
 
 import java.util.Map;
+import reseat.elementary.Elementary;
 
 /**
  * Limits of ISO metric threads by the formulas of ISO 965-1, recalled from memory (micrometres, P
@@ -67,13 +68,15 @@ final class MetricTolerance {
   }
 
   private static int majorRank(double pitch) {
-    double formula = 180 * StrictMath.cbrt(pitch * pitch) - 3.15 / Math.sqrt(pitch);
+    double formula = 180 * Elementary.cbrt(pitch * pitch) - 3.15 / Math.sqrt(pitch);
     return rank(MAJOR_AS_PRINTED.getOrDefault(pitch, formula));
   }
 
   private static int minorRank(double pitch) {
     double formula =
-        pitch <= 0.8 ? 433 * pitch - 190 * Math.pow(pitch, 1.22) : 230 * Math.pow(pitch, 0.7);
+        pitch <= 0.8
+            ? 433 * pitch - 190 * Elementary.pow(pitch, 1.22)
+            : 230 * Elementary.pow(pitch, 0.7);
     return rank(MINOR_AS_PRINTED.getOrDefault(pitch, formula));
   }
 
@@ -84,12 +87,12 @@ final class MetricTolerance {
     }
     double mean = Math.sqrt(STEPS[step - 1] * STEPS[step]);
     boolean printedLower = pitch == 0.5 && STEPS[step] == 5.6;
-    return rank(printedLower ? 75 : 90 * Math.pow(pitch, 0.4) * Math.pow(mean, 0.1));
+    return rank(printedLower ? 75 : 90 * Elementary.pow(pitch, 0.4) * Elementary.pow(mean, 0.1));
   }
 
   /** Place of the preferred number nearest to a value, nearest by ratio. */
   private static int rank(double value) {
-    int guess = (int) Math.round(R40.length * Math.log10(value));
+    int guess = (int) Elementary.round(R40.length * Elementary.log10(value));
     int best = guess;
     for (int near = guess - 1; near <= guess + 1; near++) {
       if (distance(near, value) < distance(best, value)) {
@@ -100,20 +103,21 @@ final class MetricTolerance {
   }
 
   private static double distance(int rank, double value) {
-    return Math.abs(Math.log(exactPreferred(rank) / value));
+    return Math.abs(Elementary.log(exactPreferred(rank) / value));
   }
 
   private static double exactPreferred(int rank) {
-    return R40[Math.floorMod(rank, R40.length)] * Math.pow(10, Math.floorDiv(rank, R40.length));
+    return R40[Math.floorMod(rank, R40.length)]
+        * Elementary.pow(10, Math.floorDiv(rank, R40.length));
   }
 
   /** A preferred number of R40 in whole micrometres, halves to the even neighbour. */
   private static double preferred(int rank) {
-    return Math.rint(exactPreferred(rank));
+    return Elementary.rint(exactPreferred(rank));
   }
 
   private static double round(double value, double perUnit) {
-    return Math.rint(value * perUnit) / perUnit;
+    return Elementary.rint(value * perUnit) / perUnit;
   }
 
   private static double mm(double value) {

@@ -1,10 +1,11 @@
 package reseat.mount;
 
-import java.util.Locale;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
+import reseat.elementary.Elementary;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /**
  * What a ball turns in when a part gimbals on it, under a force that presses the ball into the
@@ -25,12 +26,10 @@ public sealed interface PivotSeat permits TrihedralPivot, ConePivot, SocketPivot
   static double checkedFlank(String words, double angle) {
     if (!(angle > 0.05 && angle < 1.5)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%s puts the flanks at %.4g deg to the plane of the seat: it must be between 3 and 85"
                   + " deg",
-              words,
-              Math.toDegrees(angle)));
+              words, Elementary.toDegrees(angle)));
     }
     return angle;
   }
@@ -83,6 +82,26 @@ public sealed interface PivotSeat permits TrihedralPivot, ConePivot, SocketPivot
    * @return Pa
    */
   double peakPressure(double force);
+
+  /**
+   * Returns the greatest pressure between ball and seat with a force across the axis as well, in
+   * the worst direction and without friction; a flat, which bears nothing sideways, leaves that to
+   * friction. Of a seat that opens it is that of the contact pressed most, as if none had opened.
+   *
+   * @param force force into the seat, N
+   * @param across force across the axis, N, 0 or more
+   * @return Pa
+   */
+  double peakPressure(double force, double across);
+
+  /**
+   * Returns the force across the axis, in the worst direction and without friction, at which a part
+   * of the contact opens.
+   *
+   * @param force force into the seat, N
+   * @return N; infinite on a flat, which bears nothing sideways
+   */
+  double openingForce(double force);
 
   /**
    * Returns the contact at one point.

@@ -1,7 +1,9 @@
 package reseat.mount;
 
-import java.util.Locale;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.FilledText;
 
 /**
  * A single-start 60 degree screw thread: nominal diameter, pitch and hand, with the diameters of
@@ -40,30 +42,27 @@ public record ScrewThread(
 
   /** Checks that the proportions are those of a screw thread. */
   public ScrewThread {
+    Objects.requireNonNull(form, "form of a screw thread must be given, found null");
+    Objects.requireNonNull(hand, "hand of a screw thread must be given, found null");
+    Objects.requireNonNull(designation, "designation of a screw thread must be given, found null");
     Bounds.positive("thread diameter", diameter, "m");
     if (diameter > WIDEST) {
       throw new IllegalArgumentException("thread " + designation + " is wider than 1 m");
     }
     if (!(pitch >= FINEST_PITCH)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "thread %s has a pitch of %.4g mm (%.4g threads per inch): the finest that can be"
                   + " cut is taken as 0.05 mm (508 threads per inch)",
-              designation,
-              pitch * 1e3,
-              INCH / pitch));
+              designation, pitch * 1e3, INCH / pitch));
     }
     if (!(pitch <= COARSEST_SHARE * diameter)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "thread %s has a pitch of %.4g mm on a diameter of %.4g mm: the pitch of a screw"
                   + " thread is at most a third of its diameter; check for threads per inch given"
                   + " as a pitch, or inches as millimetres",
-              designation,
-              pitch * 1e3,
-              diameter * 1e3));
+              designation, pitch * 1e3, diameter * 1e3));
     }
   }
 
@@ -157,7 +156,7 @@ public record ScrewThread(
    * @return lead angle, rad
    */
   public double leadAngleAt(double at) {
-    return Math.atan(pitch / (Math.PI * at));
+    return Elementary.atan(pitch / (Math.PI * at));
   }
 
   /**
@@ -176,7 +175,7 @@ public record ScrewThread(
    * @return limiting coefficient of friction
    */
   public double selfLockingFriction() {
-    return Math.tan(leadAngle()) * Math.cos(HALF_FLANK_ANGLE);
+    return Elementary.tan(leadAngle()) * Elementary.cos(HALF_FLANK_ANGLE);
   }
 
   /**

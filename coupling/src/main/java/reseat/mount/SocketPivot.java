@@ -1,7 +1,9 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
@@ -33,6 +35,7 @@ public record SocketPivot(
 
   /** Checks radius and land. */
   public SocketPivot {
+    Objects.requireNonNull(elasticity, "elasticity of a socket pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     Bounds.notNegative("inner angle of the socket land", innerAngle, "rad");
     Bounds.between("outer angle of the socket land", outerAngle, "rad", innerAngle, Math.PI / 2);
@@ -40,8 +43,8 @@ public record SocketPivot(
 
   @Override
   public double contactForce(double force) {
-    double inner = Math.cos(innerAngle);
-    double outer = Math.cos(outerAngle);
+    double inner = Elementary.cos(innerAngle);
+    double outer = Elementary.cos(outerAngle);
     double pressure = peakPressure(force) / inner;
     return Math.PI * ballRadius * ballRadius * pressure * (inner * inner - outer * outer);
   }
@@ -49,10 +52,53 @@ public record SocketPivot(
   @Override
   public double peakPressure(double force) {
     Bounds.notNegative("force on the seat", force, "N");
-    double inner = Math.cos(innerAngle);
-    double outer = Math.cos(outerAngle);
+    double inner = Elementary.cos(innerAngle);
+    double outer = Elementary.cos(outerAngle);
     double cubes = inner * inner * inner - outer * outer * outer;
     return 1.5 * force * inner / (Math.PI * ballRadius * ballRadius * cubes);
+  }
+
+  /**
+   * The pressure p = a n has the vector a = (S/Ixx, F/Izz), with the land's sums of n_x² and n_z².
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force on the seat", force, "N");
+    Bounds.notNegative("force across the seat", across, "N");
+    double along = force / axialArea();
+    double sideways = across / lateralArea();
+    double steepest = Elementary.atan2(sideways, along);
+    double at = Math.max(innerAngle, Math.min(outerAngle, steepest));
+    return along * Elementary.cos(at) + sideways * Elementary.sin(at);
+  }
+
+  @Override
+  public double openingForce(double force) {
+    Bounds.notNegative("force on the seat", force, "N");
+    return force / axialArea() * lateralArea() / Elementary.tan(outerAngle);
+  }
+
+  /** Sum of n_z² over the land, m². */
+  private double axialArea() {
+    double inner = Elementary.cos(innerAngle);
+    double outer = Elementary.cos(outerAngle);
+    return 2
+        * Math.PI
+        * ballRadius
+        * ballRadius
+        * (inner * inner * inner - outer * outer * outer)
+        / 3;
+  }
+
+  /** Sum of n_x² over the land, m². */
+  private double lateralArea() {
+    double area =
+        2
+            * Math.PI
+            * ballRadius
+            * ballRadius
+            * (Elementary.cos(innerAngle) - Elementary.cos(outerAngle));
+    return (area - axialArea()) / 2;
   }
 
   @Override
@@ -72,16 +118,16 @@ public record SocketPivot(
 
   /** Stiffness of the bed of springs, across it a part of that along its normals. */
   private Matrix6 bed(double part) {
-    double inner = Math.cos(innerAngle);
-    double outer = Math.cos(outerAngle);
+    double inner = Elementary.cos(innerAngle);
+    double outer = Elementary.cos(outerAngle);
     double r = ballRadius;
-    double normal = 2 * elasticity.reducedModulus() / (Math.PI * r * Math.sin(outerAngle));
+    double normal = 2 * elasticity.reducedModulus() / (Math.PI * r * Elementary.sin(outerAngle));
     double across = part * normal;
     // area of the land, and the sums over it of n_z, n_z^2 and n_x^2
     double area = 2 * Math.PI * r * r * (inner - outer);
     double z = Math.PI * r * r * (inner * inner - outer * outer);
-    double zz = 2 * Math.PI * r * r * (inner * inner * inner - outer * outer * outer) / 3;
-    double xx = (area - zz) / 2;
+    double zz = axialArea();
+    double xx = lateralArea();
     return PivotSeat.stiffness(
         normal * xx + across * (area - xx),
         normal * zz + across * (area - zz),

@@ -3,6 +3,7 @@ package reseat.mount;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * How far the ball at the end of a stud gives, at the ball centre. The stud has an axis of
@@ -27,7 +28,7 @@ public record StudCompliance(
     if (!(coupling * coupling <= lateral * tilt * (1 + 1e-9))) {
       throw new IllegalArgumentException(
           "coupling compliance of the stud "
-              + coupling
+              + PrintedNumber.shortest(coupling)
               + " rad/N is more than lateral and tilt compliance allow");
     }
   }

@@ -3,6 +3,7 @@ package reseat.mount;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Two threads for the same duty, side by side: how finely each adjusts, what it carries, how much
@@ -13,6 +14,13 @@ import java.util.Map;
  * @param second the other
  */
 public record ThreadComparison(ThreadDuty duty, ScrewThread first, ScrewThread second) {
+
+  /** Refuses what is missing. */
+  public ThreadComparison {
+    Objects.requireNonNull(duty, "duty of a thread comparison must be given, found null");
+    Objects.requireNonNull(first, "first of a thread comparison must be given, found null");
+    Objects.requireNonNull(second, "second of a thread comparison must be given, found null");
+  }
 
   /** The quantities compared, with the sense in which one thread is the better. */
   public enum Quantity {

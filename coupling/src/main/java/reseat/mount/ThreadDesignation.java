@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import reseat.numerics.Bounds;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 
 /** Reads thread designations; every refusal says what was found and what may stand there. */
 final class ThreadDesignation {
@@ -145,15 +147,10 @@ final class ThreadDesignation {
     int number = digits.length() > 3 ? Integer.MAX_VALUE : Integer.parseInt(digits);
     if (!NUMBER_SIZES.contains(number)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "thread \"%s\": %s is no screw number (#0 to #6, #8, #10, #12); for inches write"
                   + " %sin-%s, for millimetres M%sx followed by the pitch",
-              text,
-              digits,
-              digits,
-              plain(threadsPerInch),
-              digits));
+              text, digits, digits, plain(threadsPerInch), digits));
     }
     boolean standardNumber =
         StandardThreads.seriesOf(StandardThreads.numberSize(number), threadsPerInch)
@@ -165,16 +162,9 @@ final class ThreadDesignation {
       return false;
     }
     throw new IllegalArgumentException(
-        String.format(
-            Locale.ROOT,
+        FilledText.of(
             "thread \"%s\" may be screw number %d or %d inch: write #%d-%s or %din-%s",
-            text,
-            number,
-            number,
-            number,
-            plain(threadsPerInch),
-            number,
-            plain(threadsPerInch)));
+            text, number, number, number, plain(threadsPerInch), number, plain(threadsPerInch)));
   }
 
   private static void checkSeries(
@@ -201,7 +191,7 @@ final class ThreadDesignation {
 
   /** A number without trailing zeros or exponent, at nine decimals. */
   static String plain(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(9, RoundingMode.HALF_EVEN);
+    BigDecimal rounded = PrintedNumber.decimal(value).setScale(9, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 

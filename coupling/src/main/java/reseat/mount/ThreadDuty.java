@@ -1,5 +1,7 @@
 package reseat.mount;
 
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 
 /**
@@ -26,10 +28,11 @@ public record ThreadDuty(
     ThreadFit fit) {
 
   /** Smallest turn a hand sets reliably, two degrees, rad: common practice, no source. */
-  public static final double HAND_RESOLUTION = Math.toRadians(2);
+  public static final double HAND_RESOLUTION = Elementary.toRadians(2);
 
   /** Checks that the duty makes sense. */
   public ThreadDuty {
+    Objects.requireNonNull(fit, "fit of a thread duty must be given, found null");
     Bounds.positive("axial load on the thread", axialForce, "N");
     Bounds.positive("thread engagement", engagement, "m");
     Bounds.positive("ultimate strength of the screw", screwUltimate, "Pa");

@@ -1,5 +1,7 @@
 package reseat.mount;
 
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 
 /**
@@ -47,6 +49,7 @@ public record ThreadStrength(
 
   /** Checks that lengths and strengths are positive. */
   public ThreadStrength {
+    Objects.requireNonNull(limits, "limits of a thread strength must be given, found null");
     Bounds.positive("thread engagement", engagement, "m");
     Bounds.positive("ultimate strength of the screw", screwUltimate, "Pa");
     Bounds.positive("ultimate strength of the nut", nutUltimate, "Pa");
@@ -176,7 +179,8 @@ public record ThreadStrength(
     return Math.PI
         * d1
         / pitch
-        * (pitch / 2 + (limits.screwPitchMin() - d1) * Math.tan(ScrewThread.HALF_FLANK_ANGLE));
+        * (pitch / 2
+            + (limits.screwPitchMin() - d1) * Elementary.tan(ScrewThread.HALF_FLANK_ANGLE));
   }
 
   private double nutShearAreaPerLength() {
@@ -185,6 +189,6 @@ public record ThreadStrength(
     return Math.PI
         * d
         / pitch
-        * (pitch / 2 + (d - limits.nutPitchMax()) * Math.tan(ScrewThread.HALF_FLANK_ANGLE));
+        * (pitch / 2 + (d - limits.nutPitchMax()) * Elementary.tan(ScrewThread.HALF_FLANK_ANGLE));
   }
 }

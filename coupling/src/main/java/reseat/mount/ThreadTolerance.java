@@ -1,7 +1,9 @@
 package reseat.mount;
 
-import java.util.Locale;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.FilledText;
 
 /**
  * Limit diameters of screw and nut for one thread and one fit, and the play between them.
@@ -33,32 +35,28 @@ public record ThreadTolerance(
     double nutPitchMin,
     double nutPitchMax) {
 
-  private static final double TAN_HALF_FLANK = Math.tan(ScrewThread.HALF_FLANK_ANGLE);
+  private static final double TAN_HALF_FLANK = Elementary.tan(ScrewThread.HALF_FLANK_ANGLE);
 
   /** Checks that the limits are in order and that the flanks still overlap at the worst limits. */
   public ThreadTolerance {
+    Objects.requireNonNull(thread, "thread of a thread tolerance must be given, found null");
+    Objects.requireNonNull(fit, "fit of a thread tolerance must be given, found null");
     inOrder("major diameter of the screw", screwMajorMin, screwMajorMax);
     inOrder("pitch diameter of the screw", screwPitchMin, screwPitchMax);
     inOrder("minor diameter of the nut", nutMinorMin, nutMinorMax);
     inOrder("pitch diameter of the nut", nutPitchMin, nutPitchMax);
     if (!(nutPitchMin >= screwPitchMax)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "thread %s: the largest screw pitch diameter %.4f mm does not enter the smallest nut"
                   + " pitch diameter %.4f mm",
-              thread,
-              screwPitchMax * 1e3,
-              nutPitchMin * 1e3));
+              thread, screwPitchMax * 1e3, nutPitchMin * 1e3));
     }
     if (!(screwMajorMin > nutMinorMax)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "thread %s: smallest screw %.4f mm slips through the largest nut bore %.4f mm",
-              thread,
-              screwMajorMin * 1e3,
-              nutMinorMax * 1e3));
+              thread, screwMajorMin * 1e3, nutMinorMax * 1e3));
     }
   }
 
@@ -135,12 +133,7 @@ public record ThreadTolerance(
   private static void inOrder(String what, double min, double max) {
     if (!(min > 0 && min <= max)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "%s: limits %.4f to %.4f mm are not in order",
-              what,
-              min * 1e3,
-              max * 1e3));
+          FilledText.of("%s: limits %.4f to %.4f mm are not in order", what, min * 1e3, max * 1e3));
     }
   }
 }

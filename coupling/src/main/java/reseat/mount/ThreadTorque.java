@@ -1,5 +1,7 @@
 package reseat.mount;
 
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 
 /**
@@ -23,6 +25,7 @@ public record ThreadTorque(
 
   /** Checks that nothing is negative. */
   public ThreadTorque {
+    Objects.requireNonNull(thread, "thread of a thread torque must be given, found null");
     Bounds.notNegative("thread friction", threadFriction, "");
     Bounds.notNegative("friction under the head", bearingFriction, "");
     Bounds.notNegative("mean diameter under the head", bearingDiameter, "m");
@@ -35,7 +38,9 @@ public record ThreadTorque(
    */
   public double perForce() {
     return thread.travelPerRadian()
-        + threadFriction * thread.pitchDiameter() / (2 * Math.cos(ScrewThread.HALF_FLANK_ANGLE))
+        + threadFriction
+            * thread.pitchDiameter()
+            / (2 * Elementary.cos(ScrewThread.HALF_FLANK_ANGLE))
         + bearingFriction * bearingDiameter / 2;
   }
 

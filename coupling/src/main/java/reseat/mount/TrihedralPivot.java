@@ -1,9 +1,11 @@
 package reseat.mount;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
 import reseat.contact.TangentialContact;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.numerics.Bounds;
 import reseat.space.Matrix6;
@@ -31,6 +33,7 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
 
   /** Checks radius and angle. */
   public TrihedralPivot {
+    Objects.requireNonNull(elasticity, "elasticity of a trihedral pivot must be given, found null");
     Bounds.positive("ball radius", ballRadius, "m");
     PivotSeat.checkedFlank("flank angle of the trihedral seat", flankAngle);
   }
@@ -41,12 +44,27 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
 
   @Override
   public double contactForce(double force) {
-    return Bounds.notNegative("force on the seat", force, "N") / (3 * Math.cos(flankAngle));
+    return Bounds.notNegative("force on the seat", force, "N") / (3 * Elementary.cos(flankAngle));
   }
 
   @Override
   public double peakPressure(double force) {
     return contact().peakPressure(contactForce(force));
+  }
+
+  /**
+   * With S across the axis {@code N = F/(3 cos phi) + 2 S/(3 sin phi)}: that of F + 2 S/tan phi
+   * alone.
+   */
+  @Override
+  public double peakPressure(double force, double across) {
+    Bounds.notNegative("force across the seat", across, "N");
+    return peakPressure(force + 2 * across / Elementary.tan(flankAngle));
+  }
+
+  @Override
+  public double openingForce(double force) {
+    return Bounds.notNegative("force on the seat", force, "N") * Elementary.tan(flankAngle) / 2;
   }
 
   @Override
@@ -68,8 +86,8 @@ public record TrihedralPivot(double ballRadius, double flankAngle, ElasticPair e
   }
 
   private Matrix6 stiffness(double normal, double across) {
-    double c = Math.cos(flankAngle);
-    double s = Math.sin(flankAngle);
+    double c = Elementary.cos(flankAngle);
+    double s = Elementary.sin(flankAngle);
     double r = ballRadius;
     return PivotSeat.stiffness(
         1.5 * (normal * s * s + across * (1 + c * c)),

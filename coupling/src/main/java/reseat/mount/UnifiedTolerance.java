@@ -1,5 +1,7 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
+
 /**
  * Limits of Unified threads by the formulas of ASME B1.1, recalled from memory (inches):
  *
@@ -26,25 +28,26 @@ final class UnifiedTolerance {
     double d = thread.diameter() / inch;
     double p = thread.pitch() / inch;
     boolean medium = fit == ThreadFit.MEDIUM;
-    double coarseOrFine = Math.rint(1 / p);
+    double coarseOrFine = Elementary.rint(1 / p);
     StandardThreads.UnifiedSeries series = StandardThreads.seriesOf(d, coarseOrFine);
     boolean diameterLong =
         series == StandardThreads.UnifiedSeries.UNC || series == StandardThreads.UnifiedSeries.UNF;
     double engagement = diameterLong ? d : 9 * p;
     double pitchTolerance2A =
-        0.0015 * StrictMath.cbrt(d)
+        0.0015 * Elementary.cbrt(d)
             + 0.0015 * Math.sqrt(engagement)
-            + 0.015 * StrictMath.cbrt(p * p);
+            + 0.015 * Elementary.cbrt(p * p);
     double screwTolerance = round4(medium ? pitchTolerance2A : 0.75 * pitchTolerance2A);
     double nutTolerance = round4((medium ? 1.3 : 0.975) * pitchTolerance2A);
     double allowance = medium ? round4(0.3 * pitchTolerance2A) : 0;
-    double majorTolerance = round4(0.06 * StrictMath.cbrt(p * p));
+    double majorTolerance = round4(0.06 * Elementary.cbrt(p * p));
     double pitchDiameter = round4(thread.pitchDiameter() / inch);
     double minor = thread.minorDiameter() / inch;
     double minorMax = minor + minorTolerance(d, p, medium);
     boolean threeDecimals = medium && d >= 0.138 - 1e-9;
-    double minorMaxRounded = threeDecimals ? Math.rint(minorMax * 1e3) / 1e3 : round4(minorMax);
-    double minorMinRounded = threeDecimals ? Math.rint(minor * 1e3) / 1e3 : round4(minor);
+    double minorMaxRounded =
+        threeDecimals ? Elementary.rint(minorMax * 1e3) / 1e3 : round4(minorMax);
+    double minorMinRounded = threeDecimals ? Elementary.rint(minor * 1e3) / 1e3 : round4(minor);
     return new ThreadTolerance(
         thread,
         fit,
@@ -63,12 +66,12 @@ final class UnifiedTolerance {
     if (medium && d >= 0.25 - 1e-9) {
       return byLength;
     }
-    double byDiameter = 0.05 * StrictMath.cbrt(p * p) + 0.03 * p / d - 0.002;
+    double byDiameter = 0.05 * Elementary.cbrt(p * p) + 0.03 * p / d - 0.002;
     double least = medium ? byLength : 0.23 * p - 1.5 * p * p;
     return Math.max(least, Math.min(0.394 * p, byDiameter));
   }
 
   private static double round4(double inches) {
-    return Math.rint(inches * 1e4) / 1e4;
+    return Elementary.rint(inches * 1e4) / 1e4;
   }
 }

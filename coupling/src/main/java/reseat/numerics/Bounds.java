@@ -1,6 +1,6 @@
 package reseat.numerics;
 
-import java.util.Locale;
+import reseat.units.FilledText;
 
 /**
  * Refuses numbers outside the range in which a quantity means anything; the refusal names the
@@ -54,10 +54,7 @@ public final class Bounds {
       String quantity, double value, String unit, double low, double high) {
     if (!(value > low && value < high)) {
       throw refusal(
-          quantity,
-          value,
-          unit,
-          String.format(Locale.ROOT, "between %.6g and %.6g", low, high) + spaced(unit));
+          quantity, value, unit, FilledText.of("between %.6g and %.6g", low, high) + spaced(unit));
     }
     return value;
   }
@@ -79,7 +76,7 @@ public final class Bounds {
           quantity,
           value,
           unit,
-          String.format(Locale.ROOT, "at least %.6g and below %.6g", low, high) + spaced(unit));
+          FilledText.of("at least %.6g and below %.6g", low, high) + spaced(unit));
     }
     return value;
   }
@@ -87,12 +84,7 @@ public final class Bounds {
   private static IllegalArgumentException refusal(
       String quantity, double value, String unit, String limit) {
     return new IllegalArgumentException(
-        quantity
-            + " is "
-            + String.format(Locale.ROOT, "%.6g", value)
-            + spaced(unit)
-            + ": it must be "
-            + limit);
+        quantity + " is " + FilledText.of("%.6g", value) + spaced(unit) + ": it must be " + limit);
   }
 
   private static String spaced(String unit) {

@@ -1,5 +1,7 @@
 package reseat.numerics;
 
+import reseat.units.PrintedNumber;
+
 /**
  * Carlson's symmetric elliptic integral of the second kind,
  *
@@ -28,7 +30,12 @@ public final class CarlsonIntegral {
   public static double rd(double x, double y, double z) {
     if (!(x >= 0 && y >= 0 && x + y > 0 && z > 0)) {
       throw new IllegalArgumentException(
-          "RD wants x, y not negative, not both zero, and z > 0, found " + x + ", " + y + ", " + z);
+          "RD wants x, y not negative, not both zero, and z > 0, found "
+              + PrintedNumber.shortest(x)
+              + ", "
+              + PrintedNumber.shortest(y)
+              + ", "
+              + PrintedNumber.shortest(z));
     }
     double sum = 0;
     double factor = 1;

@@ -1,6 +1,7 @@
 package reseat.numerics;
 
 import org.ejml.data.DMatrixRMaj;
+import reseat.units.PrintedNumber;
 
 /** The border to EJML: checks an array of entries and hands over a matrix of its own. */
 final class DenseMatrix {
@@ -14,7 +15,8 @@ final class DenseMatrix {
     }
     for (double entry : entries) {
       if (!Double.isFinite(entry)) {
-        throw new IllegalArgumentException("matrix entries must be finite, found " + entry);
+        throw new IllegalArgumentException(
+            "matrix entries must be finite, found " + PrintedNumber.shortest(entry));
       }
     }
     return new DMatrixRMaj(rows, columns, true, entries.clone());

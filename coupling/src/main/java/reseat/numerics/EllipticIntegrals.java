@@ -1,5 +1,7 @@
 package reseat.numerics;
 
+import reseat.units.PrintedNumber;
+
 /**
  * Complete elliptic integrals in the forms that a Hertz contact needs, none of which cancels.
  *
@@ -111,7 +113,10 @@ public final class EllipticIntegrals {
   public static double cel(double kc, double p, double a, double b) {
     if (!(kc > 0 && kc <= 1 && p > 0)) {
       throw new IllegalArgumentException(
-          "elliptic integral wants 0 < kc <= 1 and p > 0, found kc = " + kc + ", p = " + p);
+          "elliptic integral wants 0 < kc <= 1 and p > 0, found kc = "
+              + PrintedNumber.shortest(kc)
+              + ", p = "
+              + PrintedNumber.shortest(p));
     }
     double k = kc;
     double e = kc;
@@ -138,7 +143,8 @@ public final class EllipticIntegrals {
   private static double checked(double mc) {
     if (!(mc > 0 && mc <= 1)) {
       throw new IllegalArgumentException(
-          "complementary parameter (b/a)^2 must be above 0 and at most 1, found " + mc);
+          "complementary parameter (b/a)^2 must be above 0 and at most 1, found "
+              + PrintedNumber.shortest(mc));
     }
     return mc;
   }

@@ -1,17 +1,19 @@
 package reseat.numerics;
 
-import java.util.random.RandomGenerator;
-import java.util.random.RandomGeneratorFactory;
 import org.apache.commons.math3.special.Erf;
+import org.apache.commons.rng.core.source64.L64X128Mix;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A stream of random numbers that belongs to one task of a simulation.
  *
  * <p>The stream is a function of (seed, index) alone: trial 1234 draws the same numbers whichever
  * thread runs it and however many trials there are. The pair is hashed into the 64-bit seed of the
- * JDK's {@code L64X128MixRandom} (period 2^192); two indices of one seed never share a stream,
- * because the hash is one to one.
+ * generator L64X128Mix (Steele and Vigna 2021; period 2^192), whose state is filled from it as the
+ * JDK fills its {@code L64X128MixRandom}, so that both give the same numbers; two indices of one
+ * seed never share a stream, because the hash is one to one.
  *
  * <p>Each scalar draw uses exactly one uniform number and the inverse of the distribution function,
  * so the k-th draw of a stream stays the k-th draw when a distribution is exchanged, and two
@@ -19,8 +21,10 @@ import reseat.space.Vec3;
  */
 public final class RandomStream {
 
-  private static final RandomGeneratorFactory<RandomGenerator> ALGORITHM =
-      RandomGeneratorFactory.of("L64X128MixRandom");
+  /** Fractional parts of the golden and the silver ratio, times 2^64. */
+  private static final long GOLDEN = 0x9e3779b97f4a7c15L;
+
+  private static final long SILVER = 0x6a09e667f3bcc909L;
 
   private static final double UNIT = 0x1.0p-52;
 
@@ -29,9 +33,9 @@ public final class RandomStream {
 
   private static final double ROOT_TWO = Math.sqrt(2);
 
-  private final RandomGenerator generator;
+  private final L64X128Mix generator;
 
-  private RandomStream(RandomGenerator generator) {
+  private RandomStream(L64X128Mix generator) {
     this.generator = generator;
   }
 
@@ -43,7 +47,22 @@ public final class RandomStream {
    * @return a new stream at its start
    */
   public static RandomStream of(long seed, long index) {
-    return new RandomStream(ALGORITHM.create(mixed(mixed(seed) + 0x9e3779b97f4a7c15L * index)));
+    return new RandomStream(generator(mixed(mixed(seed) + GOLDEN * index)));
+  }
+
+  /**
+   * The generator that the JDK makes of a seed: addend, state and the two halves of the xor part.
+   */
+  private static L64X128Mix generator(long seed) {
+    long v = seed ^ SILVER;
+    return new L64X128Mix(murmured(v), 1, mixed(v), mixed(v + GOLDEN));
+  }
+
+  /** The finishing hash of MurmurHash3. */
+  private static long murmured(long z) {
+    z = (z ^ (z >>> 33)) * 0xff51afd7ed558ccdL;
+    z = (z ^ (z >>> 33)) * 0xc4ceb9fe1a85ec53L;
+    return z ^ (z >>> 33);
   }
 
   /** The finishing hash of SplitMix64: one to one on 64 bits, every output bit hangs on all. */
@@ -81,7 +100,26 @@ public final class RandomStream {
    * @return uniform from 0 to bound - 1
    */
   public int below(int bound) {
-    return generator.nextInt(bound);
+    if (bound <= 0) {
+      throw new IllegalArgumentException("the bound must be above 0, found " + bound);
+    }
+    int drawn = upperHalf();
+    int mask = bound - 1;
+    if ((bound & mask) == 0) {
+      return drawn & mask;
+    }
+    // numbers of the last, broken round are thrown away: they would favour the small ones
+    int positive = drawn >>> 1;
+    int result = positive % bound;
+    while (positive + mask - result < 0) {
+      positive = upperHalf() >>> 1;
+      result = positive % bound;
+    }
+    return result;
+  }
+
+  private int upperHalf() {
+    return (int) (generator.nextLong() >>> 32);
   }
 
   /**
@@ -103,7 +141,7 @@ public final class RandomStream {
   public double normal(double mean, double deviation) {
     if (!(deviation >= 0)) {
       throw new IllegalArgumentException(
-          "standard deviation must not be negative, found " + deviation);
+          "standard deviation must not be negative, found " + PrintedNumber.shortest(deviation));
     }
     return mean + deviation * normal();
   }
@@ -126,7 +164,7 @@ public final class RandomStream {
     double z = 2 * uniform() - 1;
     double azimuth = 2 * Math.PI * uniform();
     double r = Math.sqrt((1 - z) * (1 + z));
-    return new Vec3(r * Math.cos(azimuth), r * Math.sin(azimuth), z);
+    return new Vec3(r * Elementary.cos(azimuth), r * Elementary.sin(azimuth), z);
   }
 
   private static double normalAt(double p) {
@@ -136,7 +174,10 @@ public final class RandomStream {
   private static void requireOrder(double low, double high) {
     if (!(low <= high && Double.isFinite(high - low))) {
       throw new IllegalArgumentException(
-          "limits must be finite and in rising order, found " + low + " and " + high);
+          "limits must be finite and in rising order, found "
+              + PrintedNumber.shortest(low)
+              + " and "
+              + PrintedNumber.shortest(high));
     }
   }
 }

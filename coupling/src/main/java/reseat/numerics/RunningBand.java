@@ -65,6 +65,36 @@ public final class RunningBand {
   }
 
   /**
+   * Puts all that was taken in at the end of a row.
+   *
+   * @param row the row
+   * @throws IllegalStateException if {@value #KEPT} values or more were taken in
+   */
+  public void writeTo(NumberRow row) {
+    if (bins != null) {
+      throw new IllegalStateException("values can be passed on only where they were kept");
+    }
+    row.putCount(kept);
+    for (int i = 0; i < kept; i++) {
+      row.put(values[i]);
+    }
+  }
+
+  /**
+   * Reads what {@link #writeTo} put into a row.
+   *
+   * @param row the row, at the place of the band
+   * @return the same band
+   */
+  public static RunningBand readFrom(NumberRow row) {
+    RunningBand band = new RunningBand();
+    for (long left = row.nextCount(); left > 0; left--) {
+      band.add(row.next());
+    }
+    return band;
+  }
+
+  /**
    * Finds the half-width about a middle that holds a part of all values.
    *
    * @param middle middle of the band

@@ -58,6 +58,37 @@ public final class RunningCovariance {
   }
 
   /**
+   * Puts all that was taken in at the end of a row.
+   *
+   * @param row the row
+   */
+  public void writeTo(NumberRow row) {
+    for (RunningStatistics s : component) {
+      s.writeTo(row);
+    }
+    row.put(xy);
+    row.put(xz);
+    row.put(yz);
+  }
+
+  /**
+   * Reads what {@link #writeTo} put into a row.
+   *
+   * @param row the row, at the place of these sums
+   * @return the same sums
+   */
+  public static RunningCovariance readFrom(NumberRow row) {
+    RunningCovariance sums = new RunningCovariance();
+    for (int i = 0; i < 3; i++) {
+      sums.component[i] = RunningStatistics.readFrom(row);
+    }
+    sums.xy = row.next();
+    sums.xz = row.next();
+    sums.yz = row.next();
+    return sums;
+  }
+
+  /**
    * Returns how many vectors were taken in.
    *
    * @return the count

@@ -58,6 +58,42 @@ public final class RunningHistogram {
   }
 
   /**
+   * Puts all counts at the end of a row: the bins that are not empty, with their numbers.
+   *
+   * @param row the row
+   */
+  public void writeTo(NumberRow row) {
+    row.putCount(total);
+    int full = 0;
+    for (long count : counts) {
+      full += count > 0 ? 1 : 0;
+    }
+    row.putCount(full);
+    for (int i = 0; i < BINS; i++) {
+      if (counts[i] > 0) {
+        row.putCount(i);
+        row.putCount(counts[i]);
+      }
+    }
+  }
+
+  /**
+   * Takes in the counts that another instance with the same bins put into a row.
+   *
+   * @param row the row, at the place of the counts
+   */
+  public void addFrom(NumberRow row) {
+    total += row.nextCount();
+    for (long left = row.nextCount(); left > 0; left--) {
+      long bin = row.nextCount();
+      if (bin < 0 || bin >= BINS) {
+        throw new IllegalArgumentException("there is no bin " + bin);
+      }
+      counts[(int) bin] += row.nextCount();
+    }
+  }
+
+  /**
    * Finds the half-width about a middle that holds a part of all values.
    *
    * @param middle middle of the band

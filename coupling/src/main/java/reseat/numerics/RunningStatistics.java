@@ -1,5 +1,7 @@
 package reseat.numerics;
 
+import reseat.units.PrintedNumber;
+
 /**
  * Mean, variance and extremes of a stream of numbers, without keeping the numbers.
  *
@@ -25,7 +27,8 @@ public final class RunningStatistics {
    */
   public void add(double value) {
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException("statistics take finite values, found " + value);
+      throw new IllegalArgumentException(
+          "statistics take finite values, found " + PrintedNumber.shortest(value));
     }
     count++;
     double deviation = value - mean;
@@ -51,6 +54,35 @@ public final class RunningStatistics {
     count = total;
     minimum = Math.min(minimum, other.minimum);
     maximum = Math.max(maximum, other.maximum);
+  }
+
+  /**
+   * Puts all that was taken in at the end of a row.
+   *
+   * @param row the row
+   */
+  public void writeTo(NumberRow row) {
+    row.putCount(count);
+    row.put(mean);
+    row.put(squares);
+    row.put(minimum);
+    row.put(maximum);
+  }
+
+  /**
+   * Reads what {@link #writeTo} put into a row.
+   *
+   * @param row the row, at the place of these sums
+   * @return the same sums
+   */
+  public static RunningStatistics readFrom(NumberRow row) {
+    RunningStatistics s = new RunningStatistics();
+    s.count = row.nextCount();
+    s.mean = row.next();
+    s.squares = row.next();
+    s.minimum = row.next();
+    s.maximum = row.next();
+    return s;
   }
 
   /**

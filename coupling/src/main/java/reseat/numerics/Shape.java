@@ -1,5 +1,7 @@
 package reseat.numerics;
 
+import reseat.elementary.Elementary;
+
 /** Shape of a distribution between two limits that lie evenly about its middle. */
 public enum Shape {
   /** Every value between the limits equally likely. */
@@ -60,7 +62,7 @@ public enum Shape {
         double u = 2 * stream.uniform() - 1;
         yield u < 0 ? Math.sqrt(1 + u) - 1 : 1 - Math.sqrt(1 - u);
       }
-      case ARCSINE -> Math.sin(Math.PI * (stream.uniform() - 0.5));
+      case ARCSINE -> Elementary.sin(Math.PI * (stream.uniform() - 0.5));
     };
   }
 

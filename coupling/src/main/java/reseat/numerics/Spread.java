@@ -1,5 +1,7 @@
 package reseat.numerics;
 
+import java.util.Objects;
+
 /**
  * How much a quantity scatters about its nominal value.
  *
@@ -14,9 +16,8 @@ public record Spread(double limit, Shape shape) {
 
   /** Refuses negative limits. */
   public Spread {
-    if (!(limit >= 0) || Double.isInfinite(limit)) {
-      throw new IllegalArgumentException("a scatter limit must not be negative, found " + limit);
-    }
+    Objects.requireNonNull(shape, "shape of a spread must be given, found null");
+    Bounds.notNegative("scatter limit", limit, "");
   }
 
   /**

@@ -3,6 +3,7 @@ package reseat.preload;
 import java.util.List;
 import java.util.Optional;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * An air cylinder on a regulated supply: pressure times piston area. The seal holds the force back
@@ -35,7 +36,11 @@ public record AirCylinder(
     Bounds.notNegative("stroke of the cylinder", stroke, "m");
     if (!(rod < bore)) {
       throw new IllegalArgumentException(
-          "rod of the cylinder " + rod + " m is not thinner than its bore " + bore + " m");
+          "rod of the cylinder "
+              + PrintedNumber.shortest(rod)
+              + " m is not thinner than its bore "
+              + PrintedNumber.shortest(bore)
+              + " m");
     }
   }
 

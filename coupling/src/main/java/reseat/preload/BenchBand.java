@@ -1,7 +1,9 @@
 package reseat.preload;
 
+import java.util.Objects;
 import java.util.Optional;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * The band to aim for at a device so that the force, whatever its scatter, stays within the band
@@ -27,6 +29,14 @@ public record BenchBand(
     Optional<BenchSetting> settingAtHigh,
     double scatterAllowed) {
 
+  /** Refuses what is missing. */
+  public BenchBand {
+    Objects.requireNonNull(
+        settingAtLow, "setting at low of a bench band must be given, found null");
+    Objects.requireNonNull(
+        settingAtHigh, "setting at high of a bench band must be given, found null");
+  }
+
   /**
    * The band of a device.
    *
@@ -41,9 +51,9 @@ public record BenchBand(
     if (!(low < high)) {
       throw new IllegalArgumentException(
           "smallest allowed preload "
-              + low
+              + PrintedNumber.shortest(low)
               + " N is not below the largest, "
-              + high
+              + PrintedNumber.shortest(high)
               + " N: no preload meets both limits");
     }
     double x = device.scatter().halfRange() + device.accuracy().halfRange();

@@ -1,5 +1,6 @@
 package reseat.preload;
 
+import java.util.Objects;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.UnitCatalog;
@@ -11,6 +12,11 @@ import reseat.units.UnitCatalog;
  * @param value its value in the SI unit of the kind
  */
 public record BenchSetting(Kind kind, double value) {
+
+  /** Refuses what is missing. */
+  public BenchSetting {
+    Objects.requireNonNull(kind, "kind of a bench setting must be given, found null");
+  }
 
   /** The quantity that is set, with its SI unit. */
   public enum Kind {

@@ -1,6 +1,8 @@
 package reseat.preload;
 
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * One disc spring without contact flats (groups 1 and 2 of DIN EN 16983), after Almen and Laszlo
@@ -61,17 +63,17 @@ public record DiscSpring(
     if (!(innerDiameter < outerDiameter)) {
       throw new IllegalArgumentException(
           "inner diameter of the disc spring "
-              + innerDiameter
+              + PrintedNumber.shortest(innerDiameter)
               + " m is not below its outer diameter "
-              + outerDiameter
+              + PrintedNumber.shortest(outerDiameter)
               + " m");
     }
     if (!(freeHeight > thickness) || Double.isInfinite(freeHeight)) {
       throw new IllegalArgumentException(
           "free height of the disc spring "
-              + freeHeight
+              + PrintedNumber.shortest(freeHeight)
               + " m is not above its thickness "
-              + thickness
+              + PrintedNumber.shortest(thickness)
               + " m: it has nothing to flatten");
     }
   }
@@ -185,8 +187,8 @@ public record DiscSpring(
    */
   public double k1() {
     double d = ratio();
-    double shape = (d + 1) / (d - 1) - 2 / Math.log(d);
-    return Math.pow((d - 1) / d, 2) / shape / Math.PI;
+    double shape = (d + 1) / (d - 1) - 2 / Elementary.log(d);
+    return Elementary.pow((d - 1) / d, 2) / shape / Math.PI;
   }
 
   /**
@@ -195,7 +197,7 @@ public record DiscSpring(
    * @return K2
    */
   public double k2() {
-    double log = Math.log(ratio());
+    double log = Elementary.log(ratio());
     return 6 / Math.PI * ((ratio() - 1) / log - 1) / log;
   }
 
@@ -205,7 +207,7 @@ public record DiscSpring(
    * @return K3
    */
   public double k3() {
-    return 3 / Math.PI * (ratio() - 1) / Math.log(ratio());
+    return 3 / Math.PI * (ratio() - 1) / Elementary.log(ratio());
   }
 
   private double ratio() {
@@ -215,16 +217,16 @@ public record DiscSpring(
   /** {@code C t³/(K1 De²)}, N/m. */
   private double scale() {
     double c = 4 * youngModulus / (1 - poissonRatio * poissonRatio);
-    return c * Math.pow(thickness, 3) / (k1() * outerDiameter * outerDiameter);
+    return c * Elementary.pow(thickness, 3) / (k1() * outerDiameter * outerDiameter);
   }
 
   private double within(double travel) {
     if (!(travel >= 0 && travel <= flatTravel() * (1 + 1e-12))) {
       throw new IllegalArgumentException(
           "travel of the disc spring is "
-              + travel
+              + PrintedNumber.shortest(travel)
               + " m: it must lie between 0 and "
-              + flatTravel()
+              + PrintedNumber.shortest(flatTravel())
               + " m, where the disc is flat");
     }
     return travel;

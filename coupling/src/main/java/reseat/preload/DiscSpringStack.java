@@ -2,8 +2,10 @@ package reseat.preload;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * Disc springs in a stack: packets of equal discs laid the same way (parallel) turned against each
@@ -60,6 +62,7 @@ public record DiscSpringStack(
 
   /** Checks the arrangement and that the stack is not compressed past flat. */
   public DiscSpringStack {
+    Objects.requireNonNull(disc, "disc of a disc spring stack must be given, found null");
     if (parallel < 1 || series < 1) {
       throw new IllegalArgumentException(
           "disc spring stack: "
@@ -77,9 +80,9 @@ public record DiscSpringStack(
     if (!(deflection <= flat)) {
       throw new IllegalArgumentException(
           "disc spring stack is compressed by "
-              + deflection
+              + PrintedNumber.shortest(deflection)
               + " m: it is flat at "
-              + flat
+              + PrintedNumber.shortest(flat)
               + " m; use more discs in series or less deflection");
     }
   }

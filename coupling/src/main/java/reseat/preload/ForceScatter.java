@@ -1,9 +1,10 @@
 package reseat.preload;
 
-import java.util.Locale;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
+import reseat.units.FilledText;
 
 /**
  * Relative scatter of a force: half of its range, the shape of its distribution, and where the
@@ -21,15 +22,15 @@ public record ForceScatter(double halfRange, Shape shape, String basis) {
 
   /** Checks the range. */
   public ForceScatter {
+    Objects.requireNonNull(shape, "shape of a force scatter must be given, found null");
+    Objects.requireNonNull(basis, "basis of a force scatter must be given, found null");
     Bounds.notNegative("relative scatter of the preload", halfRange, "");
     if (!(halfRange < 1)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "relative scatter of the preload is %.6g (%.4g %%): it must be below 1, or the force"
                   + " may vanish",
-              halfRange,
-              100 * halfRange));
+              halfRange, 100 * halfRange));
     }
     if (basis.isBlank()) {
       throw new IllegalArgumentException("the scatter of a preload needs a basis to print");

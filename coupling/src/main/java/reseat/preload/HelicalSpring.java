@@ -3,7 +3,9 @@ package reseat.preload;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * A helical compression spring of round wire, with the rate {@code k = G d⁴/(8 D³ n)} and the shear
@@ -54,23 +56,26 @@ public record HelicalSpring(
     if (!(meanDiameter > 1.5 * wire)) {
       throw new IllegalArgumentException(
           "mean coil diameter "
-              + meanDiameter
+              + PrintedNumber.shortest(meanDiameter)
               + " m is not above one and a half wire diameters of "
-              + wire
+              + PrintedNumber.shortest(wire)
               + " m: check radius, outer and mean diameter");
     }
     if (!(totalCoils >= activeCoils)) {
       throw new IllegalArgumentException(
-          "total coils " + totalCoils + " are fewer than active coils " + activeCoils);
+          "total coils "
+              + PrintedNumber.shortest(totalCoils)
+              + " are fewer than active coils "
+              + PrintedNumber.shortest(activeCoils));
     }
     if (!(freeLength - deflection >= wire * totalCoils)) {
       throw new IllegalArgumentException(
           "spring of "
-              + freeLength
+              + PrintedNumber.shortest(freeLength)
               + " m compressed by "
-              + deflection
+              + PrintedNumber.shortest(deflection)
               + " m is shorter than its solid length of "
-              + wire * totalCoils
+              + PrintedNumber.shortest(wire * totalCoils)
               + " m");
     }
   }
@@ -81,7 +86,9 @@ public record HelicalSpring(
    * @return rate, N/m
    */
   public double rate() {
-    return shearModulus * Math.pow(wire, 4) / (8 * Math.pow(meanDiameter, 3) * activeCoils);
+    return shearModulus
+        * Elementary.pow(wire, 4)
+        / (8 * Elementary.pow(meanDiameter, 3) * activeCoils);
   }
 
   /**
@@ -101,7 +108,7 @@ public record HelicalSpring(
    * @return stress, Pa
    */
   public double shearStress(double force) {
-    return wahlFactor() * 8 * force * meanDiameter / (Math.PI * Math.pow(wire, 3));
+    return wahlFactor() * 8 * force * meanDiameter / (Math.PI * Elementary.pow(wire, 3));
   }
 
   /**

@@ -1,11 +1,13 @@
 package reseat.preload;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import reseat.numerics.Bounds;
 import reseat.numerics.EllipticIntegrals;
+import reseat.units.PrintedNumber;
 
 /**
  * Two equal cylinder magnets face to face on one axis, or one magnet facing thick soft iron.
@@ -71,6 +73,7 @@ public record MagnetPair(
 
   /** Checks sizes and that the tolerance leaves a gap. */
   public MagnetPair {
+    Objects.requireNonNull(counterpart, "counterpart of a magnet pair must be given, found null");
     Bounds.positive("radius of the magnet", radius, "m");
     Bounds.positive("length of the magnet", length, "m");
     Bounds.between("remanence of the magnet", remanence, "T", 0, 2.5);
@@ -80,9 +83,9 @@ public record MagnetPair(
     if (!(gapTolerance < gap)) {
       throw new IllegalArgumentException(
           "tolerance of the magnet gap "
-              + gapTolerance
+              + PrintedNumber.shortest(gapTolerance)
               + " m is not below the gap "
-              + gap
+              + PrintedNumber.shortest(gap)
               + " m: the faces may touch");
     }
   }

@@ -1,6 +1,7 @@
 package reseat.preload;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.numerics.Bounds;
 
@@ -14,6 +15,7 @@ public record PlainForce(double force, ForceScatter scatter) implements PreloadD
 
   /** Checks the force. */
   public PlainForce {
+    Objects.requireNonNull(scatter, "scatter of a plain force must be given, found null");
     Bounds.positive("preload", force, "N");
   }
 

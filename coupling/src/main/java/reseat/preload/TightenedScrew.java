@@ -1,10 +1,12 @@
 package reseat.preload;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import reseat.mount.ScrewThread;
 import reseat.mount.ThreadTorque;
 import reseat.numerics.Bounds;
+import reseat.units.PrintedNumber;
 
 /**
  * A screw tightened by torque, drawing the halves together.
@@ -34,13 +36,17 @@ public record TightenedScrew(
 
   /** Checks the quantities. */
   public TightenedScrew {
+    Objects.requireNonNull(thread, "thread of a tightened screw must be given, found null");
+    Objects.requireNonNull(scatter, "scatter of a tightened screw must be given, found null");
     Bounds.positive("torque for each newton of preload", torquePerForce, "m");
     Bounds.positive("tightening torque", torque, "N m");
     Bounds.positive("stretched length of the screw", gripLength, "m");
     Bounds.positive("Young's modulus of the screw", youngModulus, "Pa");
     if (!Double.isFinite(expansion)) {
       throw new IllegalArgumentException(
-          "difference of thermal expansion is " + expansion + " 1/K: it must be finite");
+          "difference of thermal expansion is "
+              + PrintedNumber.shortest(expansion)
+              + " 1/K: it must be finite");
     }
   }
 

@@ -1,6 +1,7 @@
 package reseat.readings;
 
 import java.util.List;
+import reseat.units.PrintedNumber;
 
 /**
  * A remount test laid out before it is made: how many mounts, how many seatings to wear in first,
@@ -62,9 +63,9 @@ public record AcceptancePlan(
       throw new IllegalArgumentException(
           "a plan needs an expected scatter above 0 and below the target, 2 mounts or more and no"
               + " negative wear-in; found expected "
-              + expected
+              + PrintedNumber.shortest(expected)
               + ", target "
-              + target
+              + PrintedNumber.shortest(target)
               + ", mounts "
               + mounts
               + ", wear-in "
@@ -104,7 +105,7 @@ public record AcceptancePlan(
             "axis "
                 + axis
                 + ": the expected scatter is "
-                + ratio
+                + PrintedNumber.shortest(ratio)
                 + " of the target, too near to be proven by any reasonable number of mounts");
       }
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.FDistribution;
+import reseat.elementary.Elementary;
 
 /**
  * Several holders on one mount: how well each comes back to itself, and how alike they are.
@@ -140,7 +141,7 @@ public record BetweenHolders(
    * @return s_R
    */
   public double overall() {
-    return Math.hypot(repeatability(), interchangeability());
+    return Elementary.hypot(repeatability(), interchangeability());
   }
 
   /**
@@ -202,10 +203,10 @@ public record BetweenHolders(
       if (h.s() == 0) {
         return Double.MAX_VALUE;
       }
-      logs += (h.n() - 1) * Math.log(h.s() * h.s());
+      logs += (h.n() - 1) * Elementary.log(h.s() * h.s());
       inverses += 1.0 / (h.n() - 1);
     }
     double correction = 1 + (inverses - 1 / freedom) / (3 * (repeated.size() - 1.0));
-    return Math.max(0, (freedom * Math.log(within) - logs) / correction);
+    return Math.max(0, (freedom * Elementary.log(within) - logs) / correction);
   }
 }

@@ -1,7 +1,9 @@
 package reseat.readings;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Repeatability of an axis or a mount that is approached from two sides, in the form of ISO 230-2.
@@ -10,8 +12,8 @@ import java.util.Optional;
  * unidirectional repeatability 4 s, and the bidirectional one max(2 s_up + 2 s_down + |B|, 4 s_up,
  * 4 s_down). Over all positions: M is the range of the averaged means, E the range of all means, A
  * the range of all mean plus and minus 2 s. The formulas are recalled from memory; the standard was
- * not opened. For a mount, "position" may be a single one and the directions the two ways it is
- * pushed home.
+ * not opened. For a mount each holder is a position, so one holder is a single one, and the
+ * directions are the two ways it is pushed home.
  *
  * @param positions figures of each position, at least one
  */
@@ -77,21 +79,39 @@ public record BidirectionalRepeatability(List<Position> positions) {
   }
 
   /**
-   * Compares two ways of approach at one position.
+   * Compares two ways of approach; each holder counts as a position, since its place is its own.
    *
    * @param ways name of the way of each mount; the one met first counts as up
+   * @param holders holder of each mount; an empty list for one holder
    * @param readings reading of each mount
-   * @return the figures; empty unless there are two ways with two mounts each
+   * @return the figures of the holders that were mounted twice each way; empty if there are none,
+   *     or not two ways
    */
   public static Optional<BidirectionalRepeatability> ofTwoWays(
-      List<String> ways, double[] readings) {
-    Groups groups = Groups.of(ways, readings.length);
-    if (groups.count() != 2 || groups.smallest() < 2) {
+      List<String> ways, List<String> holders, double[] readings) {
+    Groups way = Groups.of(ways, readings.length);
+    if (way.count() != 2) {
       return Optional.empty();
     }
-    List<double[]> parts = groups.split(readings);
-    return Optional.of(
-        new BidirectionalRepeatability(List.of(Position.of(parts.get(0), parts.get(1)))));
+    Groups holder = Groups.of(holders, readings.length);
+    List<Position> positions = new ArrayList<>();
+    for (int h = 0; h < holder.count(); h++) {
+      double[] up = readings(readings, way, 0, holder, h);
+      double[] down = readings(readings, way, 1, holder, h);
+      if (up.length > 1 && down.length > 1) {
+        positions.add(Position.of(up, down));
+      }
+    }
+    return positions.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new BidirectionalRepeatability(positions));
+  }
+
+  private static double[] readings(double[] all, Groups way, int w, Groups holder, int h) {
+    return IntStream.range(0, all.length)
+        .filter(i -> way.groupOf(i) == w && holder.groupOf(i) == h)
+        .mapToDouble(i -> all[i])
+        .toArray();
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -183,6 +184,22 @@ public final class ColumnAnalysis {
   }
 
   /**
+   * Looks at what the bounds rest on: readings of normal shape, each by itself.
+   *
+   * @return the ground; empty if nothing scatters
+   */
+  public Optional<BoundsGround> ground() {
+    if (scatter().s() == 0) {
+      return Optional.empty();
+    }
+    OptionalDouble shape =
+        shape().map(s -> OptionalDouble.of(s.p())).orElse(OptionalDouble.empty());
+    OptionalDouble order =
+        drift == null ? OptionalDouble.empty() : OptionalDouble.of(drift.differences().p());
+    return Optional.of(BoundsGround.of(settled, groups, shape, order));
+  }
+
+  /**
    * Returns what the scatter says of the true one.
    *
    * @return bounds; empty if no holder was mounted twice, or nothing scatters by a gauge of unknown
@@ -277,15 +294,15 @@ public final class ColumnAnalysis {
   }
 
   /**
-   * Compares two directions of approach after the wear-in.
+   * Compares two directions of approach after the wear-in, each holder about its own means.
    *
-   * @return the figures; empty unless there are two directions with two mounts each
+   * @return the figures; empty unless a holder has two mounts in each of two directions
    */
   public Optional<BidirectionalRepeatability> directions() {
     List<String> ways = series.directions();
     return ways.isEmpty()
         ? Optional.empty()
-        : BidirectionalRepeatability.ofTwoWays(ways.subList(wearIn, ways.size()), settled);
+        : BidirectionalRepeatability.ofTwoWays(ways.subList(wearIn, ways.size()), names, settled);
   }
 
   /**

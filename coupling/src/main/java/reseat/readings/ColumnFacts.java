@@ -1,5 +1,7 @@
 package reseat.readings;
 
+import reseat.units.PrintedNumber;
+
 /**
  * What is known of a probe column beside its readings; 0 stands for not known.
  *
@@ -17,11 +19,11 @@ public record ColumnFacts(double gaugeNoise, double resolution, double target) {
     if (!(gaugeNoise >= 0) || !(resolution >= 0) || !(target >= 0)) {
       throw new IllegalArgumentException(
           "gauge noise, resolution and target must not be negative, found "
-              + gaugeNoise
+              + PrintedNumber.shortest(gaugeNoise)
               + ", "
-              + resolution
+              + PrintedNumber.shortest(resolution)
               + ", "
-              + target);
+              + PrintedNumber.shortest(target));
     }
   }
 }

@@ -3,6 +3,7 @@ package reseat.readings;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import reseat.units.PrintedNumber;
 
 /**
  * A chart of single mounts with limits set once, to which new readings are added over months.
@@ -94,7 +95,8 @@ public record ControlChart(
     Repeatability r = Repeatability.of(baseline);
     if (r.isWithoutScatter()) {
       throw new IllegalArgumentException(
-          "a control chart needs readings that scatter; all are " + r.mean());
+          "a control chart needs readings that scatter; all are "
+              + PrintedNumber.shortest(r.mean()));
     }
     double sum = 0;
     for (int i = 1; i < baseline.length; i++) {

@@ -2,6 +2,7 @@ package reseat.readings;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
+import reseat.units.PrintedNumber;
 
 /**
  * What the gauge adds to the scatter, and what is left for the mount once it is taken away.
@@ -31,11 +32,11 @@ public record GaugeNoise(double s, int n, double gauge, double resolution) {
       throw new IllegalArgumentException(
           "gauge noise: scatter, gauge noise and resolution must be 0 or more and mounts 2 or more,"
               + " found "
-              + s
+              + PrintedNumber.shortest(s)
               + ", "
-              + gauge
+              + PrintedNumber.shortest(gauge)
               + ", "
-              + resolution
+              + PrintedNumber.shortest(resolution)
               + ", "
               + n);
     }

@@ -1,6 +1,7 @@
 package reseat.readings;
 
 import org.apache.commons.math3.distribution.TDistribution;
+import reseat.elementary.Elementary;
 
 /**
  * A straight line through readings, and whether its slope is more than chance.
@@ -92,7 +93,8 @@ public record LinearTrend(
     int freedom = groups.freedom() - 1;
     double residual = Math.sqrt(rest / freedom);
     double error = residual / Math.sqrt(sxx);
-    double t = slope == 0 ? 0 : error == 0 ? Math.copySign(Double.MAX_VALUE, slope) : slope / error;
+    double t =
+        slope == 0 ? 0 : error == 0 ? Elementary.copySign(Double.MAX_VALUE, slope) : slope / error;
     double r = syy == 0 ? 0 : Math.max(-1, Math.min(1, sxy / Math.sqrt(sxx * syy)));
     return new LinearTrend(n, slope, intercept, error, r, residual, t, twoSided(t, freedom));
   }

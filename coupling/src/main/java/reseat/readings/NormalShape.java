@@ -2,6 +2,7 @@ package reseat.readings;
 
 import java.util.Arrays;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import reseat.elementary.Elementary;
 
 /**
  * Whether the readings look normal, since the bounds on sigma and the tolerance interval rest on
@@ -63,8 +64,8 @@ public record NormalShape(int n, double adjusted, double p) {
       double high = normal.cumulativeProbability((r.mean() - sorted[n - 1 - i]) / r.s());
       sum +=
           (2.0 * i + 1)
-              * (Math.log(Math.max(low, Double.MIN_NORMAL))
-                  + Math.log(Math.max(high, Double.MIN_NORMAL)));
+              * (Elementary.log(Math.max(low, Double.MIN_NORMAL))
+                  + Elementary.log(Math.max(high, Double.MIN_NORMAL)));
     }
     double a = (-n - sum / n) * (1 + 0.75 / n + 2.25 / ((double) n * n));
     return new NormalShape(n, a, Math.max(0, Math.min(1, chanceOf(a))));
@@ -72,14 +73,14 @@ public record NormalShape(int n, double adjusted, double p) {
 
   private static double chanceOf(double a) {
     if (a < 0.2) {
-      return 1 - Math.exp(-13.436 + 101.14 * a - 223.73 * a * a);
+      return 1 - Elementary.exp(-13.436 + 101.14 * a - 223.73 * a * a);
     }
     if (a < 0.34) {
-      return 1 - Math.exp(-8.318 + 42.796 * a - 59.938 * a * a);
+      return 1 - Elementary.exp(-8.318 + 42.796 * a - 59.938 * a * a);
     }
     if (a < 0.6) {
-      return Math.exp(0.9177 - 4.279 * a - 1.38 * a * a);
+      return Elementary.exp(0.9177 - 4.279 * a - 1.38 * a * a);
     }
-    return a > 13 ? 0 : Math.exp(1.2937 - 5.709 * a + 0.0186 * a * a);
+    return a > 13 ? 0 : Elementary.exp(1.2937 - 5.709 * a + 0.0186 * a * a);
   }
 }

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 import reseat.units.QuantityKind;
 
@@ -108,7 +109,7 @@ public final class PoseScatter {
       double squares = 0;
       for (ProbePose p : poses) {
         Vec3 part = f.isRotation() ? p.motion().rotation() : p.motion().translation();
-        squares += Math.pow(part.dot(f.axis()), 2);
+        squares += Elementary.pow(part.dot(f.axis()), 2);
       }
       out.put(f, new Figure(Math.sqrt(squares / freedom), poses.get(0).uncertainty(f)));
     }
@@ -125,7 +126,7 @@ public final class PoseScatter {
   public Figure scatterOf(Vec3 point, Vec3 direction) {
     double squares = 0;
     for (ProbePose p : poses) {
-      squares += Math.pow(p.shiftOf(point).dot(direction), 2);
+      squares += Elementary.pow(p.shiftOf(point).dot(direction), 2);
     }
     return new Figure(Math.sqrt(squares / freedom), poses.get(0).uncertaintyOf(point, direction));
   }

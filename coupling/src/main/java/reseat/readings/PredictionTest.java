@@ -1,6 +1,7 @@
 package reseat.readings;
 
 import org.apache.commons.math3.distribution.FDistribution;
+import reseat.units.PrintedNumber;
 
 /**
  * Measured scatter of one axis beside the scatter a simulation foretold, each with its own number
@@ -85,7 +86,7 @@ public record PredictionTest(
           "axis "
               + axis
               + ": a prediction needs a positive standard deviation from at least 2 mounts, found "
-              + predicted
+              + PrintedNumber.shortest(predicted)
               + " from "
               + simulatedMounts);
     }

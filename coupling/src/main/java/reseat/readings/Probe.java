@@ -1,6 +1,7 @@
 package reseat.readings;
 
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * One probe of a set that watches a holder.
@@ -16,7 +17,11 @@ public record Probe(String name, Vec3 position, Vec3 direction, double noise) {
   public Probe {
     if (!(noise > 0) || Double.isInfinite(noise)) {
       throw new IllegalArgumentException(
-          "probe " + name + ": the noise must be positive, found " + noise + " m");
+          "probe "
+              + name
+              + ": the noise must be positive, found "
+              + PrintedNumber.shortest(noise)
+              + " m");
     }
     direction = direction.unit();
   }

@@ -3,6 +3,7 @@ package reseat.readings;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import reseat.elementary.Elementary;
 import reseat.numerics.SingularValues;
 import reseat.space.Twist;
 import reseat.space.Vec3;
@@ -38,7 +39,7 @@ public final class ProbeLayout {
     int columns = freedoms.size();
     double squares = 0;
     for (Probe p : probes) {
-      squares += Math.pow(p.position().distanceTo(at), 2);
+      squares += Elementary.pow(p.position().distanceTo(at), 2);
     }
     this.length = squares > 0 ? Math.sqrt(squares / probes.size()) : 1;
     // Rows of zeros stand for missing probes, so that a short layout shows its zero singular

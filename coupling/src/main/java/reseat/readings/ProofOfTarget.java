@@ -1,6 +1,7 @@
 package reseat.readings;
 
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import reseat.units.PrintedNumber;
 
 /**
  * Whether a series proves that the true scatter is within a target, and how many more mounts it
@@ -88,7 +89,8 @@ public record ProofOfTarget(
   public static int mountsFor(double ratio, double confidence) {
     if (!(ratio >= 0 && ratio < 1)) {
       throw new IllegalArgumentException(
-          "the ratio of scatter to target must be from 0 to below 1, found " + ratio);
+          "the ratio of scatter to target must be from 0 to below 1, found "
+              + PrintedNumber.shortest(ratio));
     }
     if (ratio * ScatterBounds.upperFactor(MOST_MOUNTS, confidence) > 1) {
       return 0;
@@ -117,7 +119,8 @@ public record ProofOfTarget(
   public static double chanceOfProof(int n, double ratio, double confidence) {
     if (!(ratio > 0)) {
       throw new IllegalArgumentException(
-          "the ratio of scatter to target must be positive, found " + ratio);
+          "the ratio of scatter to target must be positive, found "
+              + PrintedNumber.shortest(ratio));
     }
     double chi = ScatterBounds.chiSquareQuantile(1 - confidence, n - 1.0);
     return new ChiSquaredDistribution(null, n - 1.0).cumulativeProbability(chi / (ratio * ratio));
@@ -126,7 +129,8 @@ public record ProofOfTarget(
   private static void requireTarget(double target) {
     if (!(target > 0) || Double.isInfinite(target)) {
       throw new IllegalArgumentException(
-          "the target for the standard deviation must be positive, found " + target);
+          "the target for the standard deviation must be positive, found "
+              + PrintedNumber.shortest(target));
     }
   }
 }

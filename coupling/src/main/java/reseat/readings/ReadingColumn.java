@@ -1,5 +1,6 @@
 package reseat.readings;
 
+import reseat.csv.HeadUnit;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
 
@@ -10,20 +11,25 @@ public final class ReadingColumn {
   private final QuantityKind quantity;
   private final Unit unit;
   private final double[] values;
+  private final int line;
+  private final int column;
 
   /**
    * Keeps a column.
    *
    * @param name name in the head, without the unit
-   * @param quantity what it reads: a length or an angle
-   * @param unit unit in the head
+   * @param unit what it reads, a length or an angle, and its unit in the head
    * @param values readings, m or rad; owned by this object
+   * @param line line of the head in the file, counted from 1
+   * @param column column of the name in that line, counted from 1
    */
-  ReadingColumn(String name, QuantityKind quantity, Unit unit, double[] values) {
+  ReadingColumn(String name, HeadUnit unit, double[] values, int line, int column) {
     this.name = name;
-    this.quantity = quantity;
-    this.unit = unit;
+    this.quantity = unit.quantity();
+    this.unit = unit.unit();
     this.values = values;
+    this.line = line;
+    this.column = column;
   }
 
   /**
@@ -60,5 +66,23 @@ public final class ReadingColumn {
    */
   public double[] values() {
     return values.clone();
+  }
+
+  /**
+   * Returns the line of the head.
+   *
+   * @return line in the file, counted from 1
+   */
+  public int line() {
+    return line;
+  }
+
+  /**
+   * Returns the place of the name in the head.
+   *
+   * @return column in its line, counted from 1
+   */
+  public int column() {
+    return column;
   }
 }

@@ -1,5 +1,7 @@
 package reseat.readings;
 
+import reseat.units.PrintedNumber;
+
 /**
  * How well a series of mounts comes back to the same place: mean, standard deviation and range of
  * one probe.
@@ -29,7 +31,10 @@ public record Repeatability(int n, double mean, double s, double min, double max
     }
     if (!Double.isFinite(mean) || !Double.isFinite(s) || s < 0 || !(max >= min)) {
       throw new IllegalArgumentException(
-          "readings must be finite, found mean " + mean + ", standard deviation " + s);
+          "readings must be finite, found mean "
+              + PrintedNumber.shortest(mean)
+              + ", standard deviation "
+              + PrintedNumber.shortest(s));
     }
   }
 

@@ -4,6 +4,8 @@ import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.special.Gamma;
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
 
 /**
  * Bounds on the true standard deviation, given the one found in n mounts.
@@ -43,7 +45,8 @@ public record ScatterBounds(
   public static ScatterBounds of(double s, int n, double confidence) {
     requireConfidence(confidence);
     if (!(s >= 0) || Double.isInfinite(s)) {
-      throw new IllegalArgumentException("standard deviation must be 0 or more, found " + s);
+      throw new IllegalArgumentException(
+          "standard deviation must be 0 or more, found " + PrintedNumber.shortest(s));
     }
     double tail = (1 - confidence) / 2;
     return new ScatterBounds(
@@ -72,9 +75,9 @@ public record ScatterBounds(
     requireConfidence(confidence);
     if (!(resolution > 0)) {
       throw new IllegalArgumentException(
-          "the step of the gauge must be positive, found " + resolution);
+          "the step of the gauge must be positive, found " + PrintedNumber.shortest(resolution));
     }
-    double share = Math.pow(1 - confidence, 1.0 / requireTwo(n));
+    double share = Elementary.pow(1 - confidence, 1.0 / requireTwo(n));
     double z = new NormalDistribution(null, 0, 1).inverseCumulativeProbability((1 + share) / 2);
     double sigma = resolution / (2 * z);
     return new ScatterBounds(0, n, confidence, 0, sigma, 0, sigma);
@@ -131,7 +134,7 @@ public record ScatterBounds(
   public static double meanOfS(int n) {
     requireTwo(n);
     return Math.sqrt(2.0 / (n - 1))
-        * Math.exp(Gamma.logGamma(n / 2.0) - Gamma.logGamma((n - 1) / 2.0));
+        * Elementary.exp(Gamma.logGamma(n / 2.0) - Gamma.logGamma((n - 1) / 2.0));
   }
 
   /**
@@ -154,7 +157,8 @@ public record ScatterBounds(
   static void requireConfidence(double confidence) {
     if (!(confidence > 0 && confidence < 1)) {
       throw new IllegalArgumentException(
-          "confidence must be between 0 and 1, for instance 0.95, found " + confidence);
+          "confidence must be between 0 and 1, for instance 0.95, found "
+              + PrintedNumber.shortest(confidence));
     }
   }
 

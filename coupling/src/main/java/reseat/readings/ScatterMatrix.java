@@ -2,6 +2,7 @@ package reseat.readings;
 
 import java.util.Arrays;
 import java.util.List;
+import reseat.units.PrintedNumber;
 
 /**
  * Covariance of the scatter over several axes: how much, and in which directions.
@@ -43,9 +44,9 @@ public final class ScatterMatrix {
         if (!Double.isFinite(here) || Math.abs(here - covariance[j][i]) > 1e-9 * scale) {
           throw new IllegalArgumentException(
               "a covariance must be finite and symmetric, found "
-                  + here
+                  + PrintedNumber.shortest(here)
                   + " and "
-                  + covariance[j][i]
+                  + PrintedNumber.shortest(covariance[j][i])
                   + " for "
                   + axes.get(i)
                   + ", "

@@ -35,6 +35,7 @@ final class SeriesBuilder implements CsvRows.Taker {
   private final Map<String, Integer> lastCycle = new HashMap<>();
   private final List<String> holders = new ArrayList<>();
   private final List<String> directions = new ArrayList<>();
+  private LineFeed.Line headLine;
   private double[][] values;
   private int[] cycles = new int[64];
   private int[] lines = new int[64];
@@ -67,6 +68,7 @@ final class SeriesBuilder implements CsvRows.Taker {
     head.read(row);
     heads.addAll(head.heads());
     units.addAll(head.units());
+    headLine = line;
     values = new double[heads.size()][];
     for (int i = 0; i < values.length; i++) {
       values[i] = new double[heads.get(i).kind().hasUnit() ? 64 : 0];
@@ -273,9 +275,10 @@ final class SeriesBuilder implements CsvRows.Taker {
       double[] kept = Arrays.copyOf(values[i], values[i].length == 0 ? 0 : rows);
       values[i] = null; // one column at a time in two copies, not all of them
       switch (head.kind()) {
-        case PROBE ->
-            columns.add(
-                new ReadingColumn(head.name(), units.get(i).quantity(), units.get(i).unit(), kept));
+        case PROBE -> {
+          int place = headLine.columnOf(i, delimiter);
+          columns.add(new ReadingColumn(head.name(), units.get(i), kept, headLine.number(), place));
+        }
         case TEMPERATURE -> temperatures = kept;
         default -> {}
       }

@@ -7,6 +7,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.analysis.solvers.UnivariateSolverUtils;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import reseat.units.PrintedNumber;
 
 /**
  * Factors k of the tolerance interval: mean plus and minus k s holds at least a share of all future
@@ -61,9 +62,9 @@ public final class ToleranceInterval {
     if (share < 0.5 || confidence < 0.5) {
       throw new IllegalArgumentException(
           "one-sided factor: share and confidence must be at least 0.5, found "
-              + share
+              + PrintedNumber.shortest(share)
               + " and "
-              + confidence);
+              + PrintedNumber.shortest(confidence));
     }
     double z = NORMAL.inverseCumulativeProbability(share);
     UnivariateFunction excess =
@@ -114,7 +115,7 @@ public final class ToleranceInterval {
     }
     if (!(share > 0 && share < 1)) {
       throw new IllegalArgumentException(
-          "the share of mounts must be between 0 and 1, found " + share);
+          "the share of mounts must be between 0 and 1, found " + PrintedNumber.shortest(share));
     }
     ScatterBounds.requireConfidence(confidence);
   }

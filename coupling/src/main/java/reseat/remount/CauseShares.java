@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.LongConsumer;
 import reseat.equilibrium.CouplingModel;
+import reseat.numerics.OnThreads;
 import reseat.numerics.OrderedBatches;
 import reseat.numerics.RandomStream;
 import reseat.space.Vec3;
@@ -62,18 +63,81 @@ public record CauseShares(
   public static CauseShares of(
       CouplingModel model, long mounts, long seed, int threads, LongConsumer progress)
       throws InterruptedException {
-    ShareTally sum = new ShareTally();
+    return of(model, mounts, seed, new OnThreads(threads), progress);
+  }
+
+  /**
+   * Finds the shares.
+   *
+   * @param model the coupling
+   * @param mounts number of mountings in each of the {@link #SETS} sets
+   * @param seed seed of all luck
+   * @param way how the batches are run; the shares do not depend on it
+   * @param progress told the number of mountings done over all sets, from this thread
+   * @return the shares; zero along an axis that does not scatter
+   * @throws InterruptedException if the thread is interrupted
+   */
+  public static CauseShares of(
+      CouplingModel model, long mounts, long seed, OrderedBatches way, LongConsumer progress)
+      throws InterruptedException {
+    Sum sum = new Sum();
     long[] done = {0};
-    OrderedBatches.run(
-        (mounts + BATCH - 1) / BATCH,
-        threads,
+    way.run(
+        batches(mounts),
         "causes",
-        number -> batch(model, BATCH * number, Math.min(mounts, BATCH * (number + 1)), seed),
+        number -> tally(model, mounts, seed, number),
         tally -> {
-          sum.merge(tally);
+          sum.add(tally);
           progress.accept(SETS * Math.min(mounts, BATCH * ++done[0]));
         });
     return sum.shares();
+  }
+
+  /**
+   * Returns into how many batches the mountings are cut.
+   *
+   * @param mounts number of mountings in each set
+   * @return number of batches
+   */
+  public static long batches(long mounts) {
+    return (mounts + BATCH - 1) / BATCH;
+  }
+
+  /**
+   * Simulates one batch, wherever the others are simulated.
+   *
+   * @param model the coupling
+   * @param mounts number of mountings in each set
+   * @param seed seed of all luck
+   * @param number number of the batch, from 0
+   * @return its sums, to be added to a {@link Sum}
+   */
+  public static double[] tally(CouplingModel model, long mounts, long seed, long number) {
+    return batch(model, BATCH * number, Math.min(mounts, BATCH * (number + 1)), seed).toArray();
+  }
+
+  /** The sums of the batches so far. Mutable, one thread at a time. */
+  public static final class Sum {
+
+    private final ShareTally all = new ShareTally();
+
+    /**
+     * Adds the next batch.
+     *
+     * @param tally what {@link CauseShares#tally} gave; batches come in the order of their numbers
+     */
+    public void add(double[] tally) {
+      all.merge(ShareTally.of(tally));
+    }
+
+    /**
+     * Returns the shares.
+     *
+     * @return those of all batches added; zero along an axis that does not scatter
+     */
+    public CauseShares shares() {
+      return all.shares();
+    }
   }
 
   private static ShareTally batch(CouplingModel model, long from, long to, long seed) {

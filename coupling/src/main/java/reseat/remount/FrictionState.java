@@ -51,6 +51,8 @@ final class FrictionState {
   /** Whether the trial slips. */
   final boolean[] slips = new boolean[N];
 
+  private final boolean[] heldSlips = new boolean[N];
+
   /** Displacement that was tried, m. */
   private final double[] moved = new double[3 * N];
 
@@ -90,6 +92,13 @@ final class FrictionState {
   void accept(double[] normalStiffness) {
     System.arraycopy(trial, 0, held, 0, 3 * N);
     System.arraycopy(normalStiffness, 0, heldStiffness, 0, N);
+    System.arraycopy(slips, 0, heldSlips, 0, N);
+  }
+
+  /** Drops the last trial for the state last accepted. */
+  void restore() {
+    System.arraycopy(held, 0, trial, 0, 3 * N);
+    System.arraycopy(heldSlips, 0, slips, 0, N);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
+import reseat.elementary.Elementary;
 import reseat.numerics.RandomStream;
 import reseat.space.Vec3;
 
@@ -80,14 +81,14 @@ final class MountDraw {
         double wander = p.lineSpread().draw(line);
         double azimuth = Math.PI * line.uniform();
         at =
-            at.plus(side.times(wander * Math.cos(azimuth)))
-                .plus(other.times(wander * Math.sin(azimuth)));
+            at.plus(side.times(wander * Elementary.cos(azimuth)))
+                .plus(other.times(wander * Elementary.sin(azimuth)));
         double tilt = p.tiltSpread().draw(line);
         double tiltAzimuth = Math.PI * line.uniform();
         direction =
             direction
-                .plus(side.times(tilt * Math.cos(tiltAzimuth)))
-                .plus(other.times(tilt * Math.sin(tiltAzimuth)))
+                .plus(side.times(tilt * Elementary.cos(tiltAzimuth)))
+                .plus(other.times(tilt * Elementary.sin(tiltAzimuth)))
                 .unit();
       }
       Vec3 f = direction.times(force);

@@ -61,6 +61,10 @@ final class MountMechanics {
   private final Lu6 lu = new Lu6();
   private final ContactTangent tangent = new ContactTangent();
   private final double[] leverBefore = new double[3 * N];
+  private final double[] loadBefore = new double[N];
+  private final double[] forceBefore = new double[N];
+  private final double[] approachBefore = new double[N];
+  private final double[] stiffnessBefore = new double[N];
   private final double[] residual = new double[N];
   private final double[] step = new double[N];
   private final double[] total = new double[N];
@@ -134,15 +138,31 @@ final class MountMechanics {
       }
       last = out;
     }
+    restore();
+    return Outcome.RUNS_AWAY;
+  }
+
+  /** Goes back to the state before the last load step, what the contacts carry included. */
+  private void restore() {
     state.pose.copyFrom(before);
     if (state.give != null) {
       state.give.restore();
     }
-    return Outcome.RUNS_AWAY;
+    state.place();
+    state.friction.restore();
+    System.arraycopy(loadBefore, 0, state.load, 0, N);
+    System.arraycopy(forceBefore, 0, state.force, 0, N);
+    System.arraycopy(approachBefore, 0, state.approach, 0, N);
+    System.arraycopy(stiffnessBefore, 0, state.stiffness, 0, N);
+    Arrays.fill(total, 0);
   }
 
   private void begin(double[] guess) {
     before.copyFrom(state.pose);
+    System.arraycopy(state.load, 0, loadBefore, 0, N);
+    System.arraycopy(state.force, 0, forceBefore, 0, N);
+    System.arraycopy(state.approach, 0, approachBefore, 0, N);
+    System.arraycopy(state.stiffness, 0, stiffnessBefore, 0, N);
     System.arraycopy(state.at.lever, 0, leverBefore, 0, 3 * N);
     Arrays.fill(total, 0);
     if (state.give != null) {

@@ -3,12 +3,14 @@ package reseat.remount;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.design.CouplingDesign;
+import reseat.design.Half;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
+import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
-import reseat.equilibrium.EquilibriumSolver;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -48,10 +50,16 @@ final class MountSequence {
   private final boolean cuts;
   private final boolean reclamps;
   private final double firstShare;
+  private final int rampSteps;
   private final double[] reference = new double[3];
   private final double[] referenceTurn = new double[3];
   private final double[] load = new double[N];
   private final double[] guess;
+
+  /** Expansion of the ball or the pins of each support, whichever the holder carries, 1/K. */
+  private final double[] expansion;
+
+  private final double[] ownGrowth;
   private final double[] now = new double[3];
 
   /**
@@ -66,12 +74,12 @@ final class MountSequence {
     design = model.design();
     nominal = model.geometry();
     if (nominal.contactCount() != N) {
-      throw new NoEquilibriumException(
-          EquilibriumSolver.Outcome.NOT_CONSTRAINED,
-          "a tool change with " + nominal.contactCount() + " contacts (six are wanted)");
+      throw NoEquilibriumException.ofContacts("a tool change", nominal.contactCount());
     }
     mechanics = new MountMechanics(model);
     guess = new double[mechanics.motionSize()];
+    expansion = expansion(design);
+    ownGrowth = new double[expansion.length];
     flatten(design.weight(), weight);
     cuts = cutCase != null;
     if (cuts) {
@@ -85,8 +93,19 @@ final class MountSequence {
     firstShare = total > 0 ? Math.min(1, design.remount().seatingForce() / total) : 1;
     draw = new MountDraw(design, straightHome(ContactLines.nominal(design)));
     var standing = model.standing();
+    rampSteps = design.preloads().isEmpty() ? 0 : RampSteps.of(design);
     put(standing.displacementOf(design.toolPoint()), reference);
     put(standing.holderInBase().rotationVector(), referenceTurn);
+  }
+
+  private static double[] expansion(CouplingDesign design) {
+    double holder = design.remount().holderExpansion();
+    double[] own = new double[design.supports().size()];
+    for (int b = 0; b < own.length; b++) {
+      Support s = design.supports().get(b);
+      own[b] = design.ballsOn() == Half.HOLDER ? s.ballExpansion(holder) : s.pinExpansion(holder);
+    }
+    return own;
   }
 
   /** Closing rates when the holder comes along the standing load, all contacts at once. */
@@ -135,8 +154,11 @@ final class MountSequence {
   MountMechanics.Outcome run() {
     double growth = design.remount().holderExpansion() * draw.temperature;
     mechanics.state.geometry.copyFrom(nominal);
-    if (growth != 0) {
-      mechanics.state.geometry.growHolder(growth, growth);
+    if (draw.temperature != 0) {
+      for (int b = 0; b < expansion.length; b++) {
+        ownGrowth[b] = expansion[b] * draw.temperature;
+      }
+      mechanics.state.geometry.growHolder(growth, ownGrowth);
     }
     System.arraycopy(draw.mu, 0, mechanics.state.friction.mu, 0, N);
     System.arraycopy(draw.film, 0, mechanics.state.film, 0, N);
@@ -144,7 +166,7 @@ final class MountSequence {
     if (outcome != MountMechanics.Outcome.HELD) {
       return outcome;
     }
-    int steps = design.preloads().isEmpty() ? 0 : design.remount().rampSteps();
+    int steps = rampSteps;
     outcome = ramp(firstShare, 1, steps);
     if (outcome != MountMechanics.Outcome.HELD) {
       return outcome;
@@ -204,9 +226,9 @@ final class MountSequence {
     if (steps == 0 || from == to) {
       return MountMechanics.Outcome.HELD;
     }
-    double ratio = Math.pow(to / from, 1.0 / steps);
+    double ratio = Elementary.pow(to / from, 1.0 / steps);
     // in proportional growth every motion is the last one times the ratio to the two thirds
-    double stretch = StrictMath.cbrt(ratio * ratio);
+    double stretch = Elementary.cbrt(ratio * ratio);
     double share = from;
     boolean guessed = false;
     for (int s = 1; s <= steps; s++) {

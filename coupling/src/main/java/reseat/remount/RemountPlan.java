@@ -1,15 +1,19 @@
 package reseat.remount;
 
+import reseat.numerics.OnThreads;
+import reseat.numerics.OrderedBatches;
+
 /**
  * How many mountings to simulate, and what each includes.
  *
  * @param mounts number of mountings
- * @param seed seed of all luck; the same seed gives the same result on any number of threads
- * @param threads number of threads
+ * @param seed seed of all luck
+ * @param way how the batches are run; the result does not depend on it
  * @param cutCase name of the load case that comes and goes after each mounting; empty for none
  * @param reclamps whether the preload is let go and applied again after each mounting
  */
-public record RemountPlan(long mounts, long seed, int threads, String cutCase, boolean reclamps) {
+public record RemountPlan(
+    long mounts, long seed, OrderedBatches way, String cutCase, boolean reclamps) {
 
   /** Refuses runs of no mountings. */
   public RemountPlan {
@@ -17,9 +21,19 @@ public record RemountPlan(long mounts, long seed, int threads, String cutCase, b
       throw new IllegalArgumentException(
           "at least 2 mountings are needed to speak of scatter, found " + mounts);
     }
-    if (threads < 1) {
-      throw new IllegalArgumentException("at least 1 thread is needed, found " + threads);
-    }
+  }
+
+  /**
+   * Plans mountings on threads.
+   *
+   * @param mounts number of mountings
+   * @param seed seed of all luck
+   * @param threads number of threads
+   * @param cutCase name of the load case that comes and goes after each mounting; empty for none
+   * @param reclamps whether the preload is let go and applied again after each mounting
+   */
+  public RemountPlan(long mounts, long seed, int threads, String cutCase, boolean reclamps) {
+    this(mounts, seed, new OnThreads(threads), cutCase, reclamps);
   }
 
   /**
@@ -31,6 +45,18 @@ public record RemountPlan(long mounts, long seed, int threads, String cutCase, b
    * @return the plan, without cutting load and without letting go
    */
   public static RemountPlan of(long mounts, long seed, int threads) {
-    return new RemountPlan(mounts, seed, threads, "", false);
+    return of(mounts, seed, new OnThreads(threads));
+  }
+
+  /**
+   * Returns a plan of plain mountings.
+   *
+   * @param mounts number of mountings
+   * @param seed seed of all luck
+   * @param way how the batches are run
+   * @return the plan, without cutting load and without letting go
+   */
+  public static RemountPlan of(long mounts, long seed, OrderedBatches way) {
+    return new RemountPlan(mounts, seed, way, "", false);
   }
 }

@@ -8,7 +8,6 @@ import java.util.function.Predicate;
 import reseat.design.LoadCase;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
-import reseat.numerics.OrderedBatches;
 import reseat.numerics.RandomStream;
 import reseat.numerics.VectorScatter;
 import reseat.space.Vec3;
@@ -62,19 +61,75 @@ public final class RemountSimulation {
    */
   public RemountScatter run(RemountPlan plan, Predicate<Cause> causes, LongConsumer progress)
       throws InterruptedException {
-    ScatterTally sum = new ScatterTally(model.design().axes());
-    long batches = (plan.mounts() + BATCH - 1) / BATCH;
+    Sum sum = new Sum(plan);
     long[] done = {0};
-    OrderedBatches.run(
-        batches,
-        plan.threads(),
-        "remount",
-        number -> batch(plan, causes, BATCH * number),
-        tally -> {
-          sum.merge(tally);
-          progress.accept(Math.min(plan.mounts(), BATCH * ++done[0]));
-        });
-    return result(plan, sum);
+    plan.way()
+        .run(
+            batches(plan),
+            "remount",
+            number -> tally(plan, causes, number),
+            tally -> {
+              sum.add(tally);
+              progress.accept(Math.min(plan.mounts(), BATCH * ++done[0]));
+            });
+    return sum.scatter();
+  }
+
+  /**
+   * Returns into how many batches the mountings are cut.
+   *
+   * @param plan how many mountings
+   * @return number of batches
+   */
+  public static long batches(RemountPlan plan) {
+    return (plan.mounts() + BATCH - 1) / BATCH;
+  }
+
+  /**
+   * Simulates one batch, wherever the others are simulated.
+   *
+   * @param plan how many mountings, with which seed
+   * @param causes says which causes are at work
+   * @param number number of the batch, from 0
+   * @return its sums, to be added to a {@link Sum}
+   */
+  public double[] tally(RemountPlan plan, Predicate<Cause> causes, long number) {
+    return batch(plan, causes, BATCH * number).toArray();
+  }
+
+  /** The sums of the batches so far. Mutable, one thread at a time. */
+  public final class Sum {
+
+    private final RemountPlan plan;
+    private final ScatterTally all = new ScatterTally(model.design().axes());
+
+    /**
+     * Starts with no batch.
+     *
+     * @param plan what is simulated
+     */
+    public Sum(RemountPlan plan) {
+      this.plan = plan;
+    }
+
+    /**
+     * Adds the next batch.
+     *
+     * @param tally what {@link RemountSimulation#tally} gave; batches come in the order of their
+     *     numbers
+     */
+    public void add(double[] tally) {
+      all.merge(ScatterTally.of(model.design().axes(), tally));
+    }
+
+    /**
+     * Returns the scatter.
+     *
+     * @return that of all batches added
+     */
+    public RemountScatter scatter() {
+      return result(plan, all);
+    }
   }
 
   private ScatterTally batch(RemountPlan plan, Predicate<Cause> causes, long first) {

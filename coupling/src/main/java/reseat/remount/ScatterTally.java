@@ -1,19 +1,21 @@
 package reseat.remount;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import reseat.design.MachineAxes;
+import reseat.numerics.NumberRow;
 import reseat.space.Vec3;
 
 /** Running sums over mountings; tallies of successive mountings can be joined in order. */
 final class ScatterTally {
 
-  final VectorTally shift = new VectorTally();
-  final VectorTally inCouplingAxes = new VectorTally();
-  final VectorTally rotation = new VectorTally();
-  final VectorTally afterCut = new VectorTally();
-  final VectorTally afterReclamp = new VectorTally();
+  final VectorTally shift;
+  final VectorTally inCouplingAxes;
+  final VectorTally rotation;
+  final VectorTally afterCut;
+  final VectorTally afterReclamp;
 
   /** Failed mountings: how they failed, and at which contact. */
   final Map<MountMechanics.Outcome, Map<Integer, Long>> failures =
@@ -28,6 +30,51 @@ final class ScatterTally {
    */
   ScatterTally(MachineAxes axes) {
     this.axes = axes;
+    shift = new VectorTally();
+    inCouplingAxes = new VectorTally();
+    rotation = new VectorTally();
+    afterCut = new VectorTally();
+    afterReclamp = new VectorTally();
+  }
+
+  private ScatterTally(MachineAxes axes, NumberRow row) {
+    this.axes = axes;
+    shift = new VectorTally(row);
+    inCouplingAxes = new VectorTally(row);
+    rotation = new VectorTally(row);
+    afterCut = new VectorTally(row);
+    afterReclamp = new VectorTally(row);
+    for (MountMechanics.Outcome outcome : MountMechanics.Outcome.values()) {
+      for (long left = row.nextCount(); left > 0; left--) {
+        int contact = (int) row.nextCount();
+        long count = row.nextCount();
+        failures.computeIfAbsent(outcome, o -> new TreeMap<>()).put(contact, count);
+      }
+    }
+    row.end();
+  }
+
+  /** The tally that {@link #toArray} turned into numbers. */
+  static ScatterTally of(MachineAxes axes, double[] numbers) {
+    return new ScatterTally(axes, NumberRow.of(numbers));
+  }
+
+  /** All sums and counts as numbers. */
+  double[] toArray() {
+    NumberRow row = new NumberRow();
+    for (VectorTally t : List.of(shift, inCouplingAxes, rotation, afterCut, afterReclamp)) {
+      t.writeTo(row);
+    }
+    for (MountMechanics.Outcome outcome : MountMechanics.Outcome.values()) {
+      Map<Integer, Long> byContact = failures.getOrDefault(outcome, Map.of());
+      row.putCount(byContact.size());
+      byContact.forEach(
+          (contact, count) -> {
+            row.putCount(contact);
+            row.putCount(count);
+          });
+    }
+    return row.toArray();
   }
 
   void add(MountSequence mounted, boolean cuts, boolean reclamps) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.numerics.Lu6;
 import reseat.space.Twist;
@@ -45,7 +46,9 @@ public final class SelfSeating {
 
   private final ContactLines lines;
   private final Lu6 normal = new Lu6();
+  private final Wrench load;
   private final StoppedSlide slide;
+  private final HalfSeatedRest rest;
 
   /**
    * Prepares the question.
@@ -60,6 +63,8 @@ public final class SelfSeating {
     if (lines.lines().size() != N || !normal.factor(slide.normalColumns())) {
       throw new ArithmeticException("the contacts do not constrain the holder");
     }
+    this.load = load;
+    rest = new HalfSeatedRest(lines, slide.normalColumns());
   }
 
   /**
@@ -70,8 +75,15 @@ public final class SelfSeating {
    * @param limitFriction friction at which the slide stalls; {@value #GREATEST} if it never does
    * @param tipFriction friction from which an engaged contact would have to pull, so that the
    *     holder leaves this way for another; {@value #GREATEST} if never
+   * @param restFriction friction up to which the holder cannot stand still on this way, if it is
+   *     set down there rather than slides; never above {@code limitFriction}
    */
-  public record Path(List<String> open, String lastSeat, double limitFriction, double tipFriction)
+  public record Path(
+      List<String> open,
+      String lastSeat,
+      double limitFriction,
+      double tipFriction,
+      double restFriction)
       implements Comparable<Path> {
 
     /** Copies the list. */
@@ -83,7 +95,8 @@ public final class SelfSeating {
     @Override
     public int compareTo(Path other) {
       // rounded, so that ways alike by symmetry stay in the order of their contacts
-      return Double.compare(Math.rint(1e9 * limitFriction), Math.rint(1e9 * other.limitFriction));
+      return Double.compare(
+          Elementary.rint(1e9 * limitFriction), Elementary.rint(1e9 * other.limitFriction));
     }
   }
 
@@ -160,6 +173,23 @@ public final class SelfSeating {
     return sorted(paths);
   }
 
+  /**
+   * Finds the way on which a holder that was set down stands still at the least friction.
+   *
+   * @param paths ways home, at least one
+   * @return the first of those with the least {@code restFriction}
+   */
+  public static Path worstAtRest(List<Path> paths) {
+    Path worst = paths.get(0);
+    for (Path p : paths) {
+      // ways alike by symmetry stay in their order
+      if (p.restFriction() < worst.restFriction() - 1e-9) {
+        worst = p;
+      }
+    }
+    return worst;
+  }
+
   static Path worse(Path a, Path b) {
     return a == null || b.limitFriction() < a.limitFriction() ? b : a;
   }
@@ -212,7 +242,7 @@ public final class SelfSeating {
       last = mu;
       mu = next(mu);
     }
-    return new Path(open, lastSeat, stalls, tips);
+    return new Path(open, lastSeat, stalls, tips, rest.limit(load, rates, stalls));
   }
 
   /** The friction looked at after one. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import reseat.numerics.NumberRow;
 import reseat.numerics.RunningCovariance;
 import reseat.space.Vec3;
 
@@ -20,7 +21,7 @@ final class ShareTally {
   private static final Cause[] CAUSES = Cause.values();
 
   private final Map<Cause, RunningCovariance> alone = new EnumMap<>(Cause.class);
-  private final RunningCovariance both = new RunningCovariance();
+  private final RunningCovariance both;
   private final double[][] sumY = new double[CAUSES.length][3];
   private final double[][] sumYy = new double[CAUSES.length][3];
   private final double[][] sumBy = new double[CAUSES.length][3];
@@ -33,9 +34,57 @@ final class ShareTally {
   private long dropped;
 
   ShareTally() {
+    both = new RunningCovariance();
     for (Cause c : CAUSES) {
       alone.put(c, new RunningCovariance());
     }
+  }
+
+  private ShareTally(NumberRow row) {
+    both = RunningCovariance.readFrom(row);
+    for (Cause c : CAUSES) {
+      alone.put(c, RunningCovariance.readFrom(row));
+    }
+    for (double[] sums : sums()) {
+      for (int k = 0; k < 3; k++) {
+        sums[k] = row.next();
+      }
+    }
+    used = row.nextCount();
+    dropped = row.nextCount();
+    row.end();
+  }
+
+  /** The tally that {@link #toArray} turned into numbers. */
+  static ShareTally of(double[] numbers) {
+    return new ShareTally(NumberRow.of(numbers));
+  }
+
+  /** All sums and counts as numbers. */
+  double[] toArray() {
+    NumberRow row = new NumberRow();
+    both.writeTo(row);
+    for (Cause c : CAUSES) {
+      alone.get(c).writeTo(row);
+    }
+    for (double[] sums : sums()) {
+      for (double sum : sums) {
+        row.put(sum);
+      }
+    }
+    row.putCount(used);
+    row.putCount(dropped);
+    return row.toArray();
+  }
+
+  /** Every sum by axis, in the order in which they travel. */
+  private List<double[]> sums() {
+    List<double[]> sums = new ArrayList<>();
+    sums.addAll(List.of(sumY));
+    sums.addAll(List.of(sumYy));
+    sums.addAll(List.of(sumBy));
+    sums.addAll(List.of(sumB, all, allSquared, bAllSquared, bbAllSquared));
+    return sums;
   }
 
   /** Takes the shift with one cause alone at work; null if that mounting failed. */
@@ -81,17 +130,14 @@ final class ShareTally {
   /** Takes in the sums of later mountings. */
   void merge(ShareTally next) {
     both.merge(next.both);
-    for (int c = 0; c < CAUSES.length; c++) {
-      alone.get(CAUSES[c]).merge(next.alone.get(CAUSES[c]));
-      add(sumY[c], next.sumY[c]);
-      add(sumYy[c], next.sumYy[c]);
-      add(sumBy[c], next.sumBy[c]);
+    for (Cause c : CAUSES) {
+      alone.get(c).merge(next.alone.get(c));
     }
-    add(sumB, next.sumB);
-    add(all, next.all);
-    add(allSquared, next.allSquared);
-    add(bAllSquared, next.bAllSquared);
-    add(bbAllSquared, next.bbAllSquared);
+    List<double[]> ours = sums();
+    List<double[]> theirs = next.sums();
+    for (int i = 0; i < ours.size(); i++) {
+      add(ours.get(i), theirs.get(i));
+    }
     used += next.used;
     dropped += next.dropped;
   }

@@ -1,5 +1,6 @@
 package reseat.remount;
 
+import reseat.numerics.NumberRow;
 import reseat.numerics.RunningBand;
 import reseat.numerics.RunningCovariance;
 import reseat.numerics.VectorScatter;
@@ -8,8 +9,29 @@ import reseat.space.Vec3;
 /** Running sums and bands of one vector over mountings. */
 final class VectorTally {
 
-  private final RunningCovariance sums = new RunningCovariance();
-  private final RunningBand[] bands = {new RunningBand(), new RunningBand(), new RunningBand()};
+  private final RunningCovariance sums;
+  private final RunningBand[] bands;
+
+  VectorTally() {
+    sums = new RunningCovariance();
+    bands = new RunningBand[] {new RunningBand(), new RunningBand(), new RunningBand()};
+  }
+
+  /** Reads what {@link #writeTo} put into a row. */
+  VectorTally(NumberRow row) {
+    sums = RunningCovariance.readFrom(row);
+    bands = new RunningBand[3];
+    for (int k = 0; k < 3; k++) {
+      bands[k] = RunningBand.readFrom(row);
+    }
+  }
+
+  void writeTo(NumberRow row) {
+    sums.writeTo(row);
+    for (RunningBand band : bands) {
+      band.writeTo(row);
+    }
+  }
 
   void add(Vec3 v) {
     sums.add(v);

@@ -1,6 +1,7 @@
 package reseat.repeatability;
 
 import java.util.Arrays;
+import reseat.elementary.Elementary;
 
 /**
  * What is left, at the end of the ramp, of the order in which the contacts closed.
@@ -28,6 +29,7 @@ final class ApproachMemory {
   private static final int MOST_STEPS = 48;
 
   private final SteadySlide slide;
+  private final SlideResponse response;
 
   /** Directions that remember: two values along the axes of the patch, and the contact. */
   private final double[] direction = new double[2 * T];
@@ -47,8 +49,9 @@ final class ApproachMemory {
   private final double[] tangential = new double[T];
   private final double[] slips = new double[T];
 
-  ApproachMemory(SteadySlide slide, double share, int steps) {
+  ApproachMemory(SteadySlide slide, SlideResponse response, double share, int steps) {
     this.slide = slide;
+    this.response = response;
     for (int i = 0; i < N; i++) {
       double a = slide.pull[2 * i];
       double b = slide.pull[2 * i + 1];
@@ -85,7 +88,7 @@ final class ApproachMemory {
       Arrays.fill(tangential, 0);
       tangential[2 * contact[j]] = direction[2 * j];
       tangential[2 * contact[j] + 1] = direction[2 * j + 1];
-      slide.overLockedForces(tangential, slips, giving);
+      response.overLockedForces(tangential, slips, giving);
       for (int i = 0; i < count; i++) {
         int c = contact[i];
         k[count * i + j] =
@@ -110,9 +113,9 @@ final class ApproachMemory {
     if (!(start < 1)) {
       return true;
     }
-    double r = StrictMath.exp(-StrictMath.log(start) / steps);
-    double third = StrictMath.cbrt(r);
-    double loaded = StrictMath.cbrt(start);
+    double r = Elementary.exp(-Elementary.log(start) / steps);
+    double third = Elementary.cbrt(r);
+    double loaded = Elementary.cbrt(start);
     double[] right = new double[n * n];
     double[] column = new double[n];
     SquareSystem left = new SquareSystem(n);
@@ -224,7 +227,7 @@ final class ApproachMemory {
       tangential[2 * contact[i]] += sum * direction[2 * i];
       tangential[2 * contact[i] + 1] += sum * direction[2 * i + 1];
     }
-    slide.overLockedForces(tangential, slips, true);
-    return slide.motion.clone();
+    response.overLockedForces(tangential, slips, true);
+    return response.motion.clone();
   }
 }

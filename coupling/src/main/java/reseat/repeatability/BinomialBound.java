@@ -2,6 +2,7 @@ package reseat.repeatability;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Beta;
+import reseat.elementary.Elementary;
 
 /**
  * Bounds on a share of which a number of trials were seen, each 95 % sure (Clopper and Pearson
@@ -17,15 +18,15 @@ final class BinomialBound {
 
   /** Lower bound of the share; 0 if none was seen. */
   static double least(long seen, long trials) {
-    return seen == 0 ? 0 : quantile(UNSURE, seen, trials - seen + 1.0);
+    return seen == 0 ? 0 : quantile(UNSURE, (double) seen, trials - seen + 1.0);
   }
 
   /** Upper bound of the share; 1 if all were seen. */
   static double most(long seen, long trials) {
     if (seen == 0) {
-      return 1 - Math.pow(UNSURE, 1.0 / trials);
+      return 1 - Elementary.pow(UNSURE, 1.0 / trials);
     }
-    return seen == trials ? 1 : quantile(1 - UNSURE, seen + 1.0, trials - seen);
+    return seen == trials ? 1 : quantile(1 - UNSURE, seen + 1.0, (double) (trials - seen));
   }
 
   private static double quantile(double share, double a, double b) {

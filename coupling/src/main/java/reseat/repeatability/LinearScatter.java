@@ -10,6 +10,7 @@ import reseat.design.Preload;
 import reseat.equilibrium.Equilibrium;
 import reseat.numerics.Spread;
 import reseat.remount.Cause;
+import reseat.remount.RampSteps;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -34,54 +35,23 @@ public final class LinearScatter {
   private static final double ACROSS = Math.sqrt(0.5);
 
   private final CouplingDesign design;
-  private final Map<Cause, Part> parts = new EnumMap<>(Cause.class);
-  private final Part total = new Part();
+  private final Map<Cause, CausePart> parts = new EnumMap<>(Cause.class);
+  private final CausePart total = new CausePart();
 
-  /** What one cause adds: covariance of six motions, and fourth cumulants. */
-  private static final class Part {
-    final double[] covariance = new double[N * N];
-    final double[] fourth = new double[N];
-
-    /** Adds a deviation of a given effect per standard deviation and of a given shape. */
-    void add(double[] effect, double kurtosis) {
-      for (int i = 0; i < N; i++) {
-        for (int j = 0; j < N; j++) {
-          covariance[N * i + j] += effect[i] * effect[j];
-        }
-        double square = effect[i] * effect[i];
-        fourth[i] += kurtosis * square * square;
-      }
-    }
-
-    void add(Part other) {
-      for (int k = 0; k < N * N; k++) {
-        covariance[k] += other.covariance[k];
-      }
-      for (int k = 0; k < N; k++) {
-        fourth[k] += other.fourth[k];
-      }
-    }
-
-    double kurtosis(int k) {
-      double variance = covariance[(N + 1) * k];
-      return variance > 0 ? fourth[k] / (variance * variance) : 0;
-    }
-  }
-
-  private LinearScatter(SteadySlide slide) {
+  private LinearScatter(SteadySlide slide, SlideResponse response) {
     design = slide.at.design();
     for (Cause c : Cause.values()) {
-      parts.put(c, new Part());
+      parts.put(c, new CausePart());
     }
-    friction(slide, parts.get(Cause.FRICTION));
+    friction(slide.mu(), response, parts.get(Cause.FRICTION));
     for (Preload p : design.preloads()) {
-      size(slide, p, parts.get(Cause.PRELOAD_SIZE));
-      line(slide, p, parts.get(Cause.PRELOAD_LINE));
+      size(response, p, parts.get(Cause.PRELOAD_SIZE));
+      line(response, p, parts.get(Cause.PRELOAD_LINE));
     }
-    approach(slide, parts.get(Cause.APPROACH));
+    approach(slide, response, parts.get(Cause.APPROACH));
     temperature(slide.at, parts.get(Cause.TEMPERATURE));
     film(slide.at, parts.get(Cause.FILM));
-    for (Part p : parts.values()) {
+    for (CausePart p : parts.values()) {
       total.add(p);
     }
   }
@@ -100,27 +70,31 @@ public final class LinearScatter {
     SteadySlide slide =
         new SteadySlide(
             new SeatedContacts(standing), standing.model().design().friction().nominal());
-    return slide.settled() ? Optional.of(new LinearScatter(slide)) : Optional.empty();
+    if (!slide.settled()) {
+      return Optional.empty();
+    }
+    SlideResponse response = new SlideResponse(slide);
+    return response.regular() ? Optional.of(new LinearScatter(slide, response)) : Optional.empty();
   }
 
-  private void friction(SteadySlide slide, Part part) {
+  private void friction(double mu, SlideResponse response, CausePart part) {
     Spread spread = design.remount().friction();
-    double sd = slide.mu() * spread.standardDeviation();
+    double sd = mu * spread.standardDeviation();
     for (int i = 0; i < N && sd > 0; i++) {
-      slide.overFriction(i);
-      part.add(told(slide.motion, sd), spread.shape().excessKurtosis());
+      response.overFriction(i);
+      part.add(told(response.motion, sd), spread.shape().excessKurtosis());
     }
   }
 
-  private void size(SteadySlide slide, Preload p, Part part) {
+  private void size(SlideResponse response, Preload p, CausePart part) {
     double sd = p.forceSpread().standardDeviation();
     if (sd > 0) {
-      slide.overLoad(flat(p.load()));
-      part.add(told(slide.motion, sd), p.forceSpread().shape().excessKurtosis());
+      response.overLoad(flat(p.load()));
+      part.add(told(response.motion, sd), p.forceSpread().shape().excessKurtosis());
     }
   }
 
-  private void line(SteadySlide slide, Preload p, Part part) {
+  private void line(SlideResponse response, Preload p, CausePart part) {
     Vec3 side = p.direction().anyPerpendicular();
     Vec3 other = p.direction().cross(side);
     double shift = p.lineSpread().standardDeviation() * ACROSS;
@@ -129,12 +103,12 @@ public final class LinearScatter {
       Vec3 across = (k == 0 ? side : other).times(p.force());
       if (shift > 0) {
         Vec3 moment = across.cross(p.direction());
-        slide.overLoad(flat(new Wrench(Vec3.ZERO, moment, Vec3.ZERO)));
-        part.add(told(slide.motion, shift), wandering(p.lineSpread()));
+        response.overLoad(flat(new Wrench(Vec3.ZERO, moment, Vec3.ZERO)));
+        part.add(told(response.motion, shift), wandering(p.lineSpread()));
       }
       if (tilt > 0) {
-        slide.overLoad(flat(Wrench.ofForce(across, p.at())));
-        part.add(told(slide.motion, tilt), wandering(p.tiltSpread()));
+        response.overLoad(flat(Wrench.ofForce(across, p.at())));
+        part.add(told(response.motion, tilt), wandering(p.tiltSpread()));
       }
     }
   }
@@ -144,7 +118,7 @@ public final class LinearScatter {
     return 1.5 * (3 + size.shape().excessKurtosis()) - 3;
   }
 
-  private void approach(SteadySlide slide, Part part) {
+  private void approach(SteadySlide slide, SlideResponse response, CausePart part) {
     double all = 0;
     for (Preload p : design.preloads()) {
       all += p.force();
@@ -153,31 +127,14 @@ public final class LinearScatter {
       return;
     }
     double share = all > 0 ? Math.min(1, design.remount().seatingForce() / all) : 1;
-    double[][] ways = new ApproachMemory(slide, share, design.remount().rampSteps()).motions();
-    double[] mean = new double[N];
+    double[][] ways = new ApproachMemory(slide, response, share, RampSteps.of(design)).motions();
     for (int w = 0; w < ways.length; w++) {
       ways[w] = told(ways[w], 1);
-      for (int k = 0; k < N; k++) {
-        mean[k] += ApproachMemory.chance(w) * ways[w][k];
-      }
     }
-    for (int w = 0; w < ways.length; w++) {
-      double chance = ApproachMemory.chance(w);
-      for (int i = 0; i < N; i++) {
-        double a = ways[w][i] - mean[i];
-        for (int j = 0; j < N; j++) {
-          part.covariance[N * i + j] += chance * a * (ways[w][j] - mean[j]);
-        }
-        part.fourth[i] += chance * a * a * a * a;
-      }
-    }
-    for (int i = 0; i < N; i++) {
-      double variance = part.covariance[(N + 1) * i];
-      part.fourth[i] -= 3 * variance * variance;
-    }
+    part.addWays(ways);
   }
 
-  private void temperature(SeatedContacts at, Part part) {
+  private void temperature(SeatedContacts at, CausePart part) {
     Spread spread = design.remount().temperature();
     if (!(spread.standardDeviation() > 0)) {
       return;
@@ -197,7 +154,7 @@ public final class LinearScatter {
     part.add(effect, spread.shape().excessKurtosis());
   }
 
-  private void film(SeatedContacts at, Part part) {
+  private void film(SeatedContacts at, CausePart part) {
     Spread spread = design.remount().film();
     double sd = spread.standardDeviation();
     double[] motion = new double[N];
@@ -276,7 +233,7 @@ public final class LinearScatter {
     return deviation(total, 3);
   }
 
-  private static Vec3 deviation(Part part, int from) {
+  private static Vec3 deviation(CausePart part, int from) {
     return new Vec3(
         Math.sqrt(part.covariance[(N + 1) * from]),
         Math.sqrt(part.covariance[(N + 1) * (from + 1)]),

@@ -5,7 +5,6 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.equilibrium.Equilibrium;
-import reseat.numerics.Lu6;
 import reseat.numerics.Spread;
 import reseat.remount.SelfSeating;
 
@@ -41,12 +40,9 @@ public final class SeatingDoubt {
   public static final double MANY = 1e-2;
 
   private static final int N = SeatedContacts.N;
-  private static final double RESOLUTION = 5e-4;
 
   /** Friction up to which the last stages are looked at. */
   private static final double COMMON = 1;
-
-  private static final int ALL = -1;
 
   /** Closing rates of two contacts, and the chance of each pair. */
   private static final double[][] PAIRS = {{1, 1, 0.5}, {1, 0.25, 0.25}, {0.25, 1, 0.25}};
@@ -70,39 +66,31 @@ public final class SeatingDoubt {
   private final List<Way> ways = new ArrayList<>();
   private final double lowest;
   private final double lastStage;
-  private final double[][] slipOf = new double[N][SeatedContacts.TANGENTS];
-
-  private final SeatedContacts at;
-  private double[] load = new double[N];
-  private final Lu6 statics = new Lu6();
-  private final double[] matrix = new double[N * N];
-  private final double[] force = new double[N];
-  private final double[] slope = new double[3 * N];
-  private final double[] slip = new double[SeatedContacts.TANGENTS];
+  private final SlideLimit slide;
 
   private SeatingDoubt(Equilibrium standing) {
-    at = new SeatedContacts(standing);
+    SeatedContacts at = new SeatedContacts(standing);
     design = at.design();
+    double[] hand = new double[N];
     double all = 0;
     for (Preload p : design.preloads()) {
       all += p.force();
     }
     double share = all > 0 ? Math.min(1, design.remount().seatingForce() / all) : 1;
-    SteadySlide.flatten(design.weight(), load);
+    SteadySlide.flatten(design.weight(), hand);
     for (Preload p : design.preloads()) {
-      SteadySlide.flatten(p.load().times(share), load);
+      SteadySlide.flatten(p.load().times(share), hand);
     }
-    takeSlips();
+    slide = new SlideLimit(at, hand);
     look();
     double least = SelfSeating.GREATEST;
     for (Way w : ways) {
       least = Math.min(least, w.limit());
     }
     lowest = least;
-    double last = lastStage();
-    load = new double[N];
-    SteadySlide.flatten(design.standingLoad(), load);
-    lastStage = Math.min(last, lastStage());
+    double[] full = new double[N];
+    SteadySlide.flatten(design.standingLoad(), full);
+    lastStage = Math.min(lastStage(slide), lastStage(new SlideLimit(at, full)));
   }
 
   /**
@@ -116,24 +104,15 @@ public final class SeatingDoubt {
     return new SeatingDoubt(standing);
   }
 
-  private void takeSlips() {
-    double[] twist = new double[N];
-    for (int i = 0; i < N; i++) {
-      double[] unit = new double[N];
-      unit[i] = 1;
-      at.move(unit, new double[3 * N], twist, slipOf[i]);
-    }
-  }
-
   /** Lowest friction at which one contact closes last and stalls, up to {@link #COMMON}. */
-  private double lastStage() {
+  private static double lastStage(SlideLimit slide) {
     double least = SelfSeating.GREATEST;
     double[] rates = new double[N];
     for (int i = 0; i < N; i++) {
       rates[i] = 1;
-      takeSlopes(rates);
+      slide.takeRates(rates);
       rates[i] = 0;
-      least = Math.min(least, limit(COMMON, i));
+      least = Math.min(least, slide.limit(COMMON, i));
     }
     return least;
   }
@@ -167,98 +146,23 @@ public final class SeatingDoubt {
   }
 
   private void take(double[] rates, double chance, double most) {
-    takeSlopes(rates);
-    ways.add(way(chance, limit(most, ALL)));
+    slide.takeRates(rates);
+    ways.add(way(chance, slide.limit(most, SlideLimit.ALL)));
   }
 
-  /** Friction on the holder, per normal force and friction coefficient. */
-  private void takeSlopes(double[] rates) {
-    for (int t = 0; t < slip.length; t++) {
-      slip[t] = 0;
-      for (int i = 0; i < N; i++) {
-        slip[t] += rates[i] * slipOf[i][t];
-      }
-    }
-    for (int i = 0; i < N; i++) {
-      double a = slip[2 * i];
-      double b = slip[2 * i + 1];
-      double speed = rates[i] > 0 ? 0 : Math.sqrt(a * a + b * b);
-      for (int k = 0; k < 3; k++) {
-        slope[3 * i + k] =
-            speed > 0 ? -(a * at.axis[6 * i + k] + b * at.axis[6 * i + 3 + k]) / speed : 0;
-      }
-    }
-  }
-
-  /** Friction up to which a contact, or all of them, stay pressed. */
-  private double limit(double most, int contact) {
-    double bad = most;
-    if (pressed(bad, contact)) {
-      return SelfSeating.GREATEST;
-    }
-    double good = 0;
-    while (bad - good > RESOLUTION) {
-      double middle = (good + bad) / 2;
-      if (pressed(middle, contact)) {
-        good = middle;
-      } else {
-        bad = middle;
-      }
-    }
-    return good;
-  }
-
-  private boolean pressed(double mu, int contact) {
-    at.copyNormals(matrix);
-    for (int i = 0; i < N; i++) {
-      at.wrench(i, slope, 3 * i, mu, matrix, i);
-    }
-    if (!statics.factor(matrix)) {
-      return false;
-    }
-    for (int k = 0; k < N; k++) {
-      force[k] = -load[k];
-    }
-    statics.solve(force, force);
-    for (int i = 0; i < N; i++) {
-      if (!(force[i] > 0) && (contact == ALL || contact == i)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Weights of the contacts' own friction where the force that vanishes first does so. */
   private Way way(double chance, double limit) {
-    if (limit >= SelfSeating.GREATEST || !pressed(limit, ALL)) {
-      return new Way(chance, limit, 1, 1);
-    }
-    int first = 0;
-    for (int i = 1; i < N; i++) {
-      first = force[i] < force[first] ? i : first;
-    }
-    double[] row = new double[N];
-    row[first] = 1;
-    statics.solveTransposed(row, row);
-    double[] column = new double[N * N];
+    double[] w = limit < SelfSeating.GREATEST ? slide.weights(limit) : new double[0];
     double sum = 0;
     double squares = 0;
     double fourths = 0;
-    for (int i = 0; i < N; i++) {
-      at.wrench(i, slope, 3 * i, force[i], column, i);
-      double w = 0;
-      for (int k = 0; k < N; k++) {
-        w += row[k] * column[N * k + i];
-      }
-      sum += w;
-      squares += w * w;
-      fourths += w * w * w * w;
+    for (double one : w) {
+      sum += one;
+      squares += one * one;
+      fourths += one * one * one * one;
     }
-    if (!(squares > 0)) {
-      return new Way(chance, limit, 1, 1);
-    }
-    return new Way(
-        chance, limit, Math.sqrt(squares) / Math.abs(sum), fourths / (squares * squares));
+    return squares > 0
+        ? new Way(chance, limit, Math.sqrt(squares) / Math.abs(sum), fourths / (squares * squares))
+        : new Way(chance, limit, 1, 1);
   }
 
   /**

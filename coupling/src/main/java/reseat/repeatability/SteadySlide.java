@@ -6,7 +6,7 @@ import reseat.space.Vec3;
 import reseat.space.Wrench;
 
 /**
- * The state that a long ramp of the preload ends in, and its derivatives.
+ * The state that a long ramp of the preload ends in.
  *
  * <p>While the preload grows, motions and forces grow alike; friction per normal force and its
  * direction stand still. A contact's friction f N then is what its spring has gathered, {@code f =
@@ -43,10 +43,9 @@ final class SteadySlide {
   /** Size of the pull; a contact slips where it is more than μ. */
   final double[] size = new double[N];
 
-  /** Derivative of a steady state over a parameter: 6 values of the motion. */
-  final double[] motion = new double[N];
+  /** Derivative of ln(stiffness) over ln(force). */
+  final double[] stiffening = new double[N];
 
-  private final double[] stiffening = new double[N];
   private final double[] load = new double[N];
   private final double[] preload = new double[N];
   private final double mu;
@@ -57,10 +56,6 @@ final class SteadySlide {
   private final double[] forces = new double[3 * N];
   private final double[] slip = new double[T];
   private final double[] rate = new double[N];
-  private final double[] change = new double[N];
-  private final double[] growthChange = new double[N];
-  private final double[] pullChange = new double[T];
-  private final SquareSystem response = new SquareSystem(T);
   private boolean settled;
 
   /**
@@ -83,9 +78,6 @@ final class SteadySlide {
       }
     }
     settle();
-    if (settled) {
-      differentiate();
-    }
   }
 
   static void flatten(Wrench wrench, double[] out) {
@@ -124,7 +116,7 @@ final class SteadySlide {
         stiffening[i] = at.stiffening(i, force[i]);
         approach[i] = growth[i] / stiffness[i];
       }
-      takeForces(growth);
+      takeForces(growth, forces);
       at.move(approach, forces, rate, slip);
       if (renewFriction(round < 20 ? 1 : 0.5) < STILL) {
         settled = true;
@@ -143,15 +135,16 @@ final class SteadySlide {
     return statics.factor(matrix);
   }
 
-  private void solveStatics(double[] onHolder, double[] out) {
+  /** Finds the normal forces that balance a load, friction per normal force as it is. */
+  void solveStatics(double[] onHolder, double[] out) {
     for (int k = 0; k < N; k++) {
       rightSide[k] = -onHolder[k];
     }
     statics.solve(rightSide, out);
   }
 
-  /** Contact forces of normal forces with their friction. */
-  private void takeForces(double[] normal) {
+  /** Takes the contact forces of normal forces with their friction, 3 values each. */
+  void takeForces(double[] normal, double[] forces) {
     for (int i = 0; i < N; i++) {
       for (int k = 0; k < 3; k++) {
         forces[3 * i + k] =
@@ -164,7 +157,7 @@ final class SteadySlide {
   }
 
   /** A force that falls while the preload grows holds its friction: its own size is taken then. */
-  private double divisor(int i) {
+  double divisor(int i) {
     return growth[i] > 0.1 * force[i] ? growth[i] : force[i];
   }
 
@@ -185,148 +178,6 @@ final class SteadySlide {
       }
     }
     return most;
-  }
-
-  /** I less the derivative of the friction found over the friction put in. */
-  private void differentiate() {
-    for (int t = 0; t < T; t++) {
-      int i = t / 2;
-      java.util.Arrays.fill(rightSide, 0);
-      at.wrench(i, at.axis, 3 * t, -1, column, 0);
-      for (int k = 0; k < N; k++) {
-        rightSide[k] = column[N * k];
-        column[N * k] = 0;
-      }
-      statics.solve(rightSide, change);
-      for (int k = 0; k < N; k++) {
-        growthChange[k] = change[k] * growth[i];
-        change[k] *= force[i];
-      }
-      changePull(t, growth[i]);
-      for (int row = 0; row < T; row++) {
-        response.set(row, t, (row == t ? 1 : 0) - frictionChange(row));
-      }
-    }
-    settled = response.factor();
-  }
-
-  private final double[] column = new double[N * N];
-
-  /** Change of the pull by changes of the forces, and of friction t per unit of it. */
-  private void changePull(int t, double frictionForce) {
-    for (int i = 0; i < N; i++) {
-      approach[i] =
-          (growthChange[i] - growth[i] * stiffening[i] * change[i] / force[i]) / stiffness[i];
-    }
-    takeForces(growthChange);
-    if (t >= 0) {
-      addTangential(t, frictionForce);
-    }
-    at.move(approach, forces, rate, slip);
-    for (int i = 0; i < N; i++) {
-      double divisor = divisor(i);
-      double k = stiffness[i] / divisor;
-      double own = divisor == growth[i] ? growthChange[i] : change[i];
-      double grows = stiffening[i] * change[i] / force[i] - own / divisor;
-      for (int c = 2 * i; c < 2 * i + 2; c++) {
-        pullChange[c] = at.ratio[c] * k * slip[c] + pull[c] * grows;
-      }
-    }
-  }
-
-  private void addTangential(int t, double size) {
-    for (int k = 0; k < 3; k++) {
-      forces[3 * (t / 2) + k] += size * at.axis[3 * t + k];
-    }
-  }
-
-  /** Change of the friction at a place by the change of the pull; steady μ. */
-  private double frictionChange(int t) {
-    int i = t / 2;
-    if (!slips(i)) {
-      return -pullChange[t];
-    }
-    double along = pull[2 * i] * pullChange[2 * i] + pull[2 * i + 1] * pullChange[2 * i + 1];
-    return -mu / size[i] * (pullChange[t] - pull[t] * along / (size[i] * size[i]));
-  }
-
-  /** Takes into {@link #motion} the derivative over the friction coefficient of a contact. */
-  void overFriction(int contact) {
-    java.util.Arrays.fill(pullChange, 0);
-    if (slips(contact)) {
-      for (int t = 2 * contact; t < 2 * contact + 2; t++) {
-        pullChange[t] = -pull[t] / size[contact];
-      }
-    }
-    java.util.Arrays.fill(change, 0);
-    response.solve(pullChange);
-    finish(true);
-  }
-
-  /**
-   * Takes into {@link #motion} the derivative along a change of the full preload.
-   *
-   * @param wrench change of the load about the origin, 6 values
-   */
-  void overLoad(double[] wrench) {
-    solveStatics(wrench, change);
-    System.arraycopy(change, 0, growthChange, 0, N);
-    changePull(-1, 0);
-    double[] first = direct;
-    for (int t = 0; t < T; t++) {
-      first[t] = frictionChange(t);
-    }
-    System.arraycopy(first, 0, pullChange, 0, T);
-    response.solve(pullChange);
-    finish(true);
-  }
-
-  private final double[] direct = new double[T];
-
-  /** Motion by the friction changes in pullChange and the force changes already in change. */
-  private void finish(boolean giving) {
-    java.util.Arrays.fill(column, 0);
-    for (int t = 0; t < T; t++) {
-      at.wrench(t / 2, at.axis, 3 * t, -pullChange[t] * force[t / 2], column, 0);
-    }
-    for (int k = 0; k < N; k++) {
-      rightSide[k] = column[N * k];
-      column[N * k] = 0;
-    }
-    statics.solve(rightSide, rightSide);
-    for (int i = 0; i < N; i++) {
-      change[i] += rightSide[i];
-    }
-    for (int i = 0; i < N; i++) {
-      approach[i] = change[i] / stiffness[i];
-    }
-    if (!giving) {
-      java.util.Arrays.fill(forces, 0);
-      at.move(approach, forces, motion, slip);
-      return;
-    }
-    takeForces(change);
-    for (int t = 0; t < T; t++) {
-      addTangential(t, pullChange[t] * force[t / 2]);
-    }
-    at.move(approach, forces, motion, slip);
-  }
-
-  /**
-   * Takes into {@link #motion} what a locked-in tangential force does, sliding contacts keeping
-   * their friction per normal force.
-   *
-   * @param tangential forces along the axes of the patches, N
-   * @param slips how the contacts move tangentially; 12 values overwritten
-   * @param giving whether the ball mountings give way
-   */
-  void overLockedForces(double[] tangential, double[] slips, boolean giving) {
-    for (int t = 0; t < T; t++) {
-      pullChange[t] = tangential[t] / force[t / 2];
-    }
-    java.util.Arrays.fill(change, 0);
-    finish(giving);
-    System.arraycopy(slip, 0, slips, 0, T);
   }
 
   /** Normal forces at the start of the ramp, from a share of the preload, N; 0 where they pull. */

@@ -1,5 +1,7 @@
 package reseat.repeatability;
 
+import reseat.elementary.Elementary;
+
 /**
  * Half-widths of distributions that are alike to both sides, known by standard deviation and excess
  * kurtosis.
@@ -13,16 +15,16 @@ package reseat.repeatability;
 final class SymmetricBand {
 
   /** Excess kurtosis this near to zero counts as zero. */
-  private static final double NORMAL = 0.01;
+  private static final double NORMAL = 0.002;
 
   private static final double[] NODE = {
     0.0765265211334973, 0.2277858511416451, 0.3737060887154195, 0.5108670019508271,
-    0.636053680726515, 0.7463319064601508, 0.8391169718222188, 0.9122344282513259,
+    0.636053680726515, 0.7463319064601508, 0.8391169718222188, 0.912234428251326,
     0.9639719272779138, 0.9931285991850949
   };
 
   private static final double[] WEIGHT = {
-    0.1527533871307258, 0.1491729864726037, 0.1420961093183820, 0.1316886384491766,
+    0.1527533871307258, 0.1491729864726037, 0.142096109318382, 0.1316886384491766,
     0.1181945319615184, 0.1019301198172404, 0.0832767415767048, 0.0626720483341091,
     0.0406014298003869, 0.0176140071391521
   };
@@ -39,10 +41,10 @@ final class SymmetricBand {
   static double ratio(double kurtosis, double share) {
     if (kurtosis < 0) {
       double m = -6 / Math.max(-1.5, Math.min(kurtosis, -NORMAL)) - 4;
-      return Math.sqrt(m + 2) * StrictMath.sin(angle(m, share));
+      return Math.sqrt(m + 2) * Elementary.sin(angle(m, share));
     }
     double nu = 4 + 6 / Math.max(kurtosis, NORMAL);
-    return Math.sqrt(nu - 2) * StrictMath.tan(angle(nu - 1, share));
+    return Math.sqrt(nu - 2) * Elementary.tan(angle(nu - 1, share));
   }
 
   /**
@@ -56,10 +58,10 @@ final class SymmetricBand {
     if (kurtosis < 0) {
       double m = -6 / Math.max(-1.5, Math.min(kurtosis, -NORMAL)) - 4;
       double sine = ratio / Math.sqrt(m + 2);
-      return sine >= 1 ? 1 : within(m, StrictMath.asin(sine));
+      return sine >= 1 ? 1 : within(m, Elementary.asin(sine));
     }
     double nu = 4 + 6 / Math.max(kurtosis, NORMAL);
-    return within(nu - 1, StrictMath.atan(ratio / Math.sqrt(nu - 2)));
+    return within(nu - 1, Elementary.atan(ratio / Math.sqrt(nu - 2)));
   }
 
   private static double within(double m, double angle) {
@@ -108,7 +110,7 @@ final class SymmetricBand {
   }
 
   private static double power(double m, double angle) {
-    double c = StrictMath.cos(angle);
-    return c > 0 ? StrictMath.exp(m * StrictMath.log(c)) : m > 0 ? 0 : 1;
+    double c = Elementary.cos(angle);
+    return c > 0 ? Elementary.exp(m * Elementary.log(c)) : m > 0 ? 0 : 1;
   }
 }

@@ -1,6 +1,8 @@
 package reseat.seat;
 
+import java.util.Objects;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A ball, carried rigidly by one half of the coupling.
@@ -12,8 +14,10 @@ public record Ball(Vec3 centre, double radius) {
 
   /** Refuses a ball without size. */
   public Ball {
+    Objects.requireNonNull(centre, "centre of a ball must be given, found null");
     if (!(radius > 0) || Double.isInfinite(radius)) {
-      throw new IllegalArgumentException("ball radius must be positive, found " + radius + " m");
+      throw new IllegalArgumentException(
+          "ball radius must be positive, found " + PrintedNumber.shortest(radius) + " m");
     }
   }
 

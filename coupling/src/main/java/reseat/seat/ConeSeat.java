@@ -2,8 +2,11 @@ package reseat.seat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 
 /**
  * A cone: the ball touches it along a ring.
@@ -35,24 +38,21 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
 
   /** Refuses an angle on which no ball rests in a ring and a root wider than the mouth. */
   public ConeSeat {
-    double degrees = Math.toDegrees(angle);
+    Objects.requireNonNull(frame, "frame of a cone seat must be given, found null");
+    double degrees = Elementary.toDegrees(angle);
     if (!(degrees >= LEAST_DEG && degrees <= MOST_DEG)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "flank angle of a cone must be between %.0f and %.0f deg, found %.4g deg (included"
                   + " angle %.4g deg)",
-              LEAST_DEG,
-              MOST_DEG,
-              degrees,
-              180 - 2 * degrees));
+              LEAST_DEG, MOST_DEG, degrees, 180 - 2 * degrees));
     }
     if (!(mouthDiameter > 0) || !(rootDiameter >= 0) || rootDiameter >= mouthDiameter) {
       throw new IllegalArgumentException(
           "cone: the root relief must be narrower than the mouth, found "
-              + rootDiameter
+              + PrintedNumber.shortest(rootDiameter)
               + " m and "
-              + mouthDiameter
+              + PrintedNumber.shortest(mouthDiameter)
               + " m");
     }
   }
@@ -73,7 +73,7 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
       double angle,
       double mouthDiameter,
       double rootDiameter) {
-    Vec3 apex = atBallCentre.point(0, 0, -ballRadius / Math.cos(angle));
+    Vec3 apex = atBallCentre.point(0, 0, -ballRadius / Elementary.cos(angle));
     return new ConeSeat(atBallCentre.at(apex), angle, mouthDiameter, rootDiameter);
   }
 
@@ -89,8 +89,9 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
 
   private Flank third(int number) {
     double turn = number * 2 * Math.PI / 3;
-    Vec3 push = frame.axis().times(Math.cos(turn)).plus(frame.left().times(Math.sin(turn)));
-    Vec3 normal = push.times(Math.sin(angle)).plus(frame.up().times(Math.cos(angle)));
+    Vec3 push =
+        frame.axis().times(Elementary.cos(turn)).plus(frame.left().times(Elementary.sin(turn)));
+    Vec3 normal = push.times(Elementary.sin(angle)).plus(frame.up().times(Elementary.cos(angle)));
     return new PlaneFlank(THIRDS.get(number), frame.origin(), normal, frame.up().cross(push));
   }
 
@@ -101,7 +102,8 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
    * @return the same cone
    */
   public ConeSeat withThirdsTurned(double turn) {
-    Vec3 axis = frame.axis().times(Math.cos(turn)).plus(frame.left().times(Math.sin(turn)));
+    Vec3 axis =
+        frame.axis().times(Elementary.cos(turn)).plus(frame.left().times(Elementary.sin(turn)));
     return new ConeSeat(
         new SeatFrame(frame.origin(), axis, frame.up()), angle, mouthDiameter, rootDiameter);
   }
@@ -117,24 +119,24 @@ public record ConeSeat(SeatFrame frame, double angle, double mouthDiameter, doub
     List<SeatClearance> found = new ArrayList<>();
     for (Flank flank : flanks()) {
       Vec3 contact = flank.contactPoint(ball.centre(), ball.radius()).minus(frame.origin());
-      double fromAxis = contact.rejectedFrom(flank.generator()).norm() * Math.cos(angle);
+      double fromAxis = contact.rejectedFrom(flank.generator()).norm() * Elementary.cos(angle);
       if (Double.isFinite(mouthDiameter)) {
         found.add(
             new SeatClearance(
                 SeatClearance.Feature.MOUTH_EDGE,
                 flank.name(),
-                (mouthDiameter / 2 - fromAxis) / Math.cos(angle)));
+                (mouthDiameter / 2 - fromAxis) / Elementary.cos(angle)));
       }
       if (rootDiameter > 0) {
         found.add(
             new SeatClearance(
                 SeatClearance.Feature.ROOT_EDGE,
                 flank.name(),
-                (fromAxis - rootDiameter / 2) / Math.cos(angle)));
+                (fromAxis - rootDiameter / 2) / Elementary.cos(angle)));
       }
     }
     if (rootDiameter > 0) {
-      Vec3 floor = frame.point(0, 0, rootDiameter / 2 * Math.tan(angle));
+      Vec3 floor = frame.point(0, 0, rootDiameter / 2 * Elementary.tan(angle));
       found.add(new SeatClearance(SeatClearance.Feature.FLOOR, "", undersideAbove(ball, floor)));
     }
     return List.copyOf(found);

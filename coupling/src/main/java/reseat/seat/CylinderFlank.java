@@ -1,6 +1,8 @@
 package reseat.seat;
 
+import java.util.Objects;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A circular cylinder as a flank: a pin (convex) or a round-bottomed groove flank (hollow).
@@ -16,10 +18,13 @@ public record CylinderFlank(
 
   /** Makes the axis a unit vector and refuses a cylinder without size. */
   public CylinderFlank {
+    Objects.requireNonNull(name, "name of a cylinder flank must be given, found null");
+    Objects.requireNonNull(axisPoint, "axis point of a cylinder flank must be given, found null");
+    Objects.requireNonNull(generator, "generator of a cylinder flank must be given, found null");
     generator = generator.unit();
     if (!(radius > 0) || Double.isInfinite(radius)) {
       throw new IllegalArgumentException(
-          "flank cylinder radius must be positive, found " + radius + " m");
+          "flank cylinder radius must be positive, found " + PrintedNumber.shortest(radius) + " m");
     }
   }
 

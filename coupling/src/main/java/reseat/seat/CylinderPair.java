@@ -2,8 +2,10 @@ package reseat.seat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 
 /**
  * Two parallel cylindrical pins that carry a ball between them.
@@ -30,17 +32,15 @@ public record CylinderPair(
 
   /** Refuses pins that overlap or have no size. */
   public CylinderPair {
+    Objects.requireNonNull(frame, "frame of a cylinder pair must be given, found null");
     if (!(leftRadius > 0) || !(rightRadius > 0) || !(length > 0) || !(floorDepth > 0)) {
       throw new IllegalArgumentException("pin radii, length and floor depth must be positive");
     }
     if (!(spacing >= leftRadius + rightRadius)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "pins of %.6g mm and %.6g mm diameter cannot stand %.6g mm apart (they overlap)",
-              2e3 * leftRadius,
-              2e3 * rightRadius,
-              1e3 * spacing));
+              2e3 * leftRadius, 2e3 * rightRadius, 1e3 * spacing));
     }
   }
 
@@ -66,14 +66,10 @@ public record CylinderPair(
     double sine = spacing / (2 * (ballRadius + pinRadius));
     if (!(sine < 1)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "a ball of %.6g mm falls through pins of %.6g mm spaced %.6g mm; the spacing must be"
                   + " under %.6g mm",
-              2e3 * ballRadius,
-              2e3 * pinRadius,
-              1e3 * spacing,
-              2e3 * (ballRadius + pinRadius)));
+              2e3 * ballRadius, 2e3 * pinRadius, 1e3 * spacing, 2e3 * (ballRadius + pinRadius)));
     }
     double rise = (ballRadius + pinRadius) * Math.sqrt(1 - sine * sine);
     SeatFrame frame = atBallCentre.at(atBallCentre.point(0, 0, -rise));
@@ -87,7 +83,7 @@ public record CylinderPair(
    * @return rad; the mean pin radius is used
    */
   public double contactAngle(double ballRadius) {
-    return Math.asin(Math.min(1, spacing / (2 * ballRadius + leftRadius + rightRadius)));
+    return Elementary.asin(Math.min(1, spacing / (2 * ballRadius + leftRadius + rightRadius)));
   }
 
   @Override

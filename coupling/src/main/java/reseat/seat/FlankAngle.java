@@ -1,6 +1,7 @@
 package reseat.seat;
 
-import java.util.Locale;
+import reseat.elementary.Elementary;
+import reseat.units.FilledText;
 
 /** What a flank angle may be. */
 final class FlankAngle {
@@ -15,11 +16,10 @@ final class FlankAngle {
    * @throws IllegalArgumentException if it is not between 1 and 89 degrees
    */
   static double checked(double angle) {
-    double degrees = Math.toDegrees(angle);
+    double degrees = Elementary.toDegrees(angle);
     if (!(degrees >= 1 && degrees <= 89)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT, "flank angle must be between 1 and 89 deg, found %.4g deg", degrees));
+          FilledText.of("flank angle must be between 1 and 89 deg, found %.4g deg", degrees));
     }
     return angle;
   }

@@ -1,7 +1,9 @@
 package reseat.seat;
 
 import java.util.List;
+import java.util.Objects;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A flat on which a ball rests at one point.
@@ -16,9 +18,12 @@ public record FlatSeat(SeatFrame frame, double padDiameter) implements Seat {
 
   /** Refuses a pad without size. */
   public FlatSeat {
+    Objects.requireNonNull(frame, "frame of a flat seat must be given, found null");
     if (!(padDiameter > 0)) {
       throw new IllegalArgumentException(
-          "flat pad diameter must be positive, found " + padDiameter + " m");
+          "flat pad diameter must be positive, found "
+              + PrintedNumber.shortest(padDiameter)
+              + " m");
     }
   }
 

@@ -2,7 +2,10 @@ package reseat.seat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A groove with two hollow cylindrical flanks that meet in a pointed arch.
@@ -29,13 +32,15 @@ public record GothicGroove(
 
   /** Refuses arches that do not close. */
   public GothicGroove {
+    Objects.requireNonNull(frame, "frame of a gothic groove must be given, found null");
+    Objects.requireNonNull(extent, "extent of a gothic groove must be given, found null");
     double flankRadius = Math.min(leftRadius, rightRadius);
     if (!(flankRadius > 0) || !(axisOffset > 0) || !(axisOffset < flankRadius)) {
       throw new IllegalArgumentException(
           "gothic groove: the axis offset must lie between zero and the flank radius, found "
-              + axisOffset
+              + PrintedNumber.shortest(axisOffset)
               + " m and "
-              + flankRadius
+              + PrintedNumber.shortest(flankRadius)
               + " m");
     }
   }
@@ -60,9 +65,9 @@ public record GothicGroove(
     if (!(flankRadius > ballRadius)) {
       throw new IllegalArgumentException(
           "gothic groove: flank radius "
-              + flankRadius
+              + PrintedNumber.shortest(flankRadius)
               + " m must be larger than the ball radius "
-              + ballRadius
+              + PrintedNumber.shortest(ballRadius)
               + " m");
     }
     double play = flankRadius - ballRadius;
@@ -70,8 +75,8 @@ public record GothicGroove(
         atBallCentre,
         flankRadius,
         flankRadius,
-        play * Math.sin(angle),
-        play * Math.cos(angle),
+        play * Elementary.sin(angle),
+        play * Elementary.cos(angle),
         extent);
   }
 
@@ -97,16 +102,17 @@ public record GothicGroove(
     for (Flank flank : flanks()) {
       double flankRadius = Math.abs(flank.signedRadius());
       double edge = (axisOffset + extent.mouthWidth() / 2) / flankRadius;
-      double root = Math.asin(Math.min(1, (axisOffset + extent.rootWidth() / 2) / flankRadius));
-      arch = Math.max(arch, axisHeight - flankRadius * Math.cos(root) - extent.rootDepth());
+      double root =
+          Elementary.asin(Math.min(1, (axisOffset + extent.rootWidth() / 2) / flankRadius));
+      arch = Math.max(arch, axisHeight - flankRadius * Elementary.cos(root) - extent.rootDepth());
       Vec3 normal = flank.normal(ball.centre());
-      double angle = Math.acos(Math.max(-1, Math.min(1, normal.dot(frame.up()))));
+      double angle = Elementary.acos(Math.max(-1, Math.min(1, normal.dot(frame.up()))));
       if (edge <= 1) {
         found.add(
             new SeatClearance(
                 SeatClearance.Feature.MOUTH_EDGE,
                 flank.name(),
-                flankRadius * (Math.asin(edge) - angle)));
+                flankRadius * (Elementary.asin(edge) - angle)));
       }
       found.add(
           new SeatClearance(

@@ -1,5 +1,7 @@
 package reseat.seat;
 
+import reseat.units.PrintedNumber;
+
 /**
  * How far the worked surfaces of a groove reach.
  *
@@ -15,21 +17,21 @@ public record GrooveExtent(double mouthWidth, double length, double rootWidth, d
     if (!(mouthWidth > 0) || !(length > 0) || !(rootWidth >= 0) || !(rootDepth >= 0)) {
       throw new IllegalArgumentException(
           "groove sizes must be positive: mouth width "
-              + mouthWidth
+              + PrintedNumber.shortest(mouthWidth)
               + " m, length "
-              + length
+              + PrintedNumber.shortest(length)
               + " m, root width "
-              + rootWidth
+              + PrintedNumber.shortest(rootWidth)
               + " m, root depth "
-              + rootDepth
+              + PrintedNumber.shortest(rootDepth)
               + " m");
     }
     if (rootWidth >= mouthWidth) {
       throw new IllegalArgumentException(
           "the root relief ("
-              + rootWidth
+              + PrintedNumber.shortest(rootWidth)
               + " m) must be narrower than the mouth ("
-              + mouthWidth
+              + PrintedNumber.shortest(mouthWidth)
               + " m)");
     }
   }

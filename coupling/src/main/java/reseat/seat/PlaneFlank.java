@@ -1,5 +1,6 @@
 package reseat.seat;
 
+import java.util.Objects;
 import reseat.space.Vec3;
 
 /**
@@ -14,6 +15,10 @@ public record PlaneFlank(String name, Vec3 point, Vec3 normal, Vec3 generator) i
 
   /** Makes both directions unit vectors, the generator lying in the plane. */
   public PlaneFlank {
+    Objects.requireNonNull(name, "name of a plane flank must be given, found null");
+    Objects.requireNonNull(point, "point of a plane flank must be given, found null");
+    Objects.requireNonNull(normal, "normal of a plane flank must be given, found null");
+    Objects.requireNonNull(generator, "generator of a plane flank must be given, found null");
     normal = normal.unit();
     generator = generator.rejectedFrom(normal).unit();
   }

@@ -1,5 +1,7 @@
 package reseat.seat;
 
+import java.util.Objects;
+
 /**
  * How far a contact point, or the ball, is from a feature of the seat that it must not reach.
  *
@@ -8,6 +10,12 @@ package reseat.seat;
  * @param distance distance to the feature, m; negative when it has been passed
  */
 public record SeatClearance(Feature feature, String flank, double distance) {
+
+  /** Refuses what is missing. */
+  public SeatClearance {
+    Objects.requireNonNull(feature, "feature of a seat clearance must be given, found null");
+    Objects.requireNonNull(flank, "flank of a seat clearance must be given, found null");
+  }
 
   /** What the contact or the ball must keep clear of. */
   public enum Feature {

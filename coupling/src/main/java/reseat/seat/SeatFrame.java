@@ -1,5 +1,6 @@
 package reseat.seat;
 
+import java.util.Objects;
 import reseat.space.Vec3;
 
 /**
@@ -13,6 +14,9 @@ public record SeatFrame(Vec3 origin, Vec3 axis, Vec3 up) {
 
   /** Makes both directions unit vectors at right angles; the opening direction is kept. */
   public SeatFrame {
+    Objects.requireNonNull(origin, "origin of a seat frame must be given, found null");
+    Objects.requireNonNull(axis, "axis of a seat frame must be given, found null");
+    Objects.requireNonNull(up, "up of a seat frame must be given, found null");
     up = up.unit();
     Vec3 flat = axis.rejectedFrom(up);
     if (!(flat.norm() > 1e-6 * axis.norm())) {

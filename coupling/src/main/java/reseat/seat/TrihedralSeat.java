@@ -2,7 +2,10 @@ package reseat.seat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * A seat with three plane flanks, a third of a turn apart, that meet in a point.
@@ -28,15 +31,16 @@ public record TrihedralSeat(
 
   /** Refuses angles on which no ball can rest and a root wider than the mouth. */
   public TrihedralSeat {
+    Objects.requireNonNull(frame, "frame of a trihedral seat must be given, found null");
     FlankAngle.checked(firstAngle);
     FlankAngle.checked(secondAngle);
     FlankAngle.checked(thirdAngle);
     if (!(mouthDiameter > 0) || !(rootDiameter >= 0) || rootDiameter >= mouthDiameter) {
       throw new IllegalArgumentException(
           "trihedral seat: the root relief must be narrower than the mouth, found "
-              + rootDiameter
+              + PrintedNumber.shortest(rootDiameter)
               + " m and "
-              + mouthDiameter
+              + PrintedNumber.shortest(mouthDiameter)
               + " m");
     }
   }
@@ -58,7 +62,7 @@ public record TrihedralSeat(
       double mouthDiameter,
       double rootDiameter) {
     FlankAngle.checked(angle);
-    Vec3 apex = atBallCentre.point(0, 0, -ballRadius / Math.cos(angle));
+    Vec3 apex = atBallCentre.point(0, 0, -ballRadius / Elementary.cos(angle));
     return new TrihedralSeat(
         atBallCentre.at(apex), angle, angle, angle, mouthDiameter, rootDiameter);
   }
@@ -78,8 +82,9 @@ public record TrihedralSeat(
 
   private Flank flank(String name, double angle, int third) {
     double turn = third * 2 * Math.PI / 3;
-    Vec3 push = frame.axis().times(Math.cos(turn)).plus(frame.left().times(Math.sin(turn)));
-    Vec3 normal = push.times(Math.sin(angle)).plus(frame.up().times(Math.cos(angle)));
+    Vec3 push =
+        frame.axis().times(Elementary.cos(turn)).plus(frame.left().times(Elementary.sin(turn)));
+    Vec3 normal = push.times(Elementary.sin(angle)).plus(frame.up().times(Elementary.cos(angle)));
     return new PlaneFlank(name, frame.origin(), normal, frame.up().cross(push));
   }
 
@@ -91,25 +96,25 @@ public record TrihedralSeat(
     for (int i = 0; i < 3; i++) {
       Flank flank = flanks.get(i);
       Vec3 contact = flank.contactPoint(ball.centre(), ball.radius()).minus(frame.origin());
-      double fromApex = contact.rejectedFrom(flank.generator()).norm() * Math.cos(angles[i]);
+      double fromApex = contact.rejectedFrom(flank.generator()).norm() * Elementary.cos(angles[i]);
       if (Double.isFinite(mouthDiameter)) {
         found.add(
             new SeatClearance(
                 SeatClearance.Feature.MOUTH_EDGE,
                 flank.name(),
-                (mouthDiameter / 2 - fromApex) / Math.cos(angles[i])));
+                (mouthDiameter / 2 - fromApex) / Elementary.cos(angles[i])));
       }
       if (rootDiameter > 0) {
         found.add(
             new SeatClearance(
                 SeatClearance.Feature.ROOT_EDGE,
                 flank.name(),
-                (fromApex - rootDiameter / 2) / Math.cos(angles[i])));
+                (fromApex - rootDiameter / 2) / Elementary.cos(angles[i])));
       }
     }
     if (rootDiameter > 0) {
       double lowest = Math.min(firstAngle, Math.min(secondAngle, thirdAngle));
-      Vec3 floor = frame.point(0, 0, rootDiameter / 2 * Math.tan(lowest));
+      Vec3 floor = frame.point(0, 0, rootDiameter / 2 * Elementary.tan(lowest));
       found.add(new SeatClearance(SeatClearance.Feature.FLOOR, "", undersideAbove(ball, floor)));
     }
     return List.copyOf(found);

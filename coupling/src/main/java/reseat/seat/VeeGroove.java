@@ -2,6 +2,8 @@ package reseat.seat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 
 /**
@@ -21,6 +23,8 @@ public record VeeGroove(SeatFrame frame, double leftAngle, double rightAngle, Gr
 
   /** Refuses flank angles on which no ball can rest. */
   public VeeGroove {
+    Objects.requireNonNull(frame, "frame of a vee groove must be given, found null");
+    Objects.requireNonNull(extent, "extent of a vee groove must be given, found null");
     FlankAngle.checked(leftAngle);
     FlankAngle.checked(rightAngle);
   }
@@ -37,7 +41,7 @@ public record VeeGroove(SeatFrame frame, double leftAngle, double rightAngle, Gr
   public static VeeGroove forBall(
       SeatFrame atBallCentre, double ballRadius, double angle, GrooveExtent extent) {
     FlankAngle.checked(angle);
-    Vec3 apex = atBallCentre.point(0, 0, -ballRadius / Math.cos(angle));
+    Vec3 apex = atBallCentre.point(0, 0, -ballRadius / Elementary.cos(angle));
     return new VeeGroove(atBallCentre.at(apex), angle, angle, extent);
   }
 
@@ -53,7 +57,10 @@ public record VeeGroove(SeatFrame frame, double leftAngle, double rightAngle, Gr
 
   private Flank flank(String name, double angle, int push) {
     Vec3 normal =
-        frame.left().times(push * Math.sin(angle)).plus(frame.up().times(Math.cos(angle)));
+        frame
+            .left()
+            .times(push * Elementary.sin(angle))
+            .plus(frame.up().times(Elementary.cos(angle)));
     return new PlaneFlank(name, frame.origin(), normal, frame.axis());
   }
 
@@ -69,14 +76,14 @@ public record VeeGroove(SeatFrame frame, double leftAngle, double rightAngle, Gr
             new SeatClearance(
                 SeatClearance.Feature.MOUTH_EDGE,
                 flank.name(),
-                (extent.mouthWidth() / 2 - fromApex) / Math.cos(angle)));
+                (extent.mouthWidth() / 2 - fromApex) / Elementary.cos(angle)));
       }
       if (extent.rootWidth() > 0) {
         found.add(
             new SeatClearance(
                 SeatClearance.Feature.ROOT_EDGE,
                 flank.name(),
-                (fromApex - extent.rootWidth() / 2) / Math.cos(angle)));
+                (fromApex - extent.rootWidth() / 2) / Elementary.cos(angle)));
       }
       if (Double.isFinite(extent.length())) {
         found.add(
@@ -87,7 +94,7 @@ public record VeeGroove(SeatFrame frame, double leftAngle, double rightAngle, Gr
       }
     }
     if (extent.rootWidth() > 0) {
-      double flanksEnd = extent.rootWidth() / 2 * Math.tan(Math.min(leftAngle, rightAngle));
+      double flanksEnd = extent.rootWidth() / 2 * Elementary.tan(Math.min(leftAngle, rightAngle));
       Vec3 floor = frame.point(0, 0, flanksEnd - extent.rootDepth());
       found.add(new SeatClearance(SeatClearance.Feature.FLOOR, "", undersideAbove(ball, floor)));
     }

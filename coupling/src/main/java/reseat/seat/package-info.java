@@ -9,5 +9,7 @@
  *
  * <p>Geometry only: elasticity is in {@code reseat.contact}, materials in {@code reseat.material}.
  * Imports {@code reseat.space}. Start reading at {@link reseat.seat.Seat}.
+ *
+ * <p>Public way in: a program that uses the library may use this package.
  */
 package reseat.seat;

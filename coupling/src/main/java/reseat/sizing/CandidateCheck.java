@@ -123,13 +123,18 @@ public final class CandidateCheck {
             SelfSeating.GREATEST,
             Math.max(friction.nominal(), friction.high() / Math.max(used, 0.1)));
     boolean ring = design.supports().stream().anyMatch(s -> s.seat().isRing());
-    return !ring && family.slides().surelyPass(design.standingLoad(), matters);
+    return !ring
+        && family.slides().surelyPass(design.standingLoad(), matters)
+        && family.slides().surelyMovesOn(design.standingLoad(), matters);
   }
 
   private static double stiffness(StandingCoupling coupling) {
     CouplingDesign design = coupling.design();
     Vec3 along =
-        PointStiffness.alongAxes(coupling.frictionless(), design.toolPoint(), design.axes());
+        PointStiffness.alongAxes(
+            coupling.frictionless(),
+            coupling.standing().placeOf(design.toolPoint()),
+            design.axes());
     return Math.min(along.x(), Math.min(along.y(), along.z()));
   }
 

@@ -34,7 +34,7 @@ public record StockSizes(String name, String source, List<String> sizes) {
     List<StockSizes> all = new ArrayList<>();
     try (InputStream in = StockSizes.class.getResourceAsStream(RESOURCE)) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      for (String line : text.lines().toList()) {
+      for (String line : text.split("\n", -1)) {
         if (!line.isBlank() && !line.startsWith("#")) {
           String[] cells = line.split("\t", -1);
           all.add(new StockSizes(cells[0], cells[1], List.of(cells[2].split(";", -1))));

@@ -1,5 +1,7 @@
 package reseat.space;
 
+import reseat.units.PrintedNumber;
+
 /**
  * A 6x6 stiffness or compliance matrix of a rigid body, with the point it is told at.
  *
@@ -31,7 +33,8 @@ public final class Matrix6 {
     }
     for (double v : values) {
       if (!Double.isFinite(v)) {
-        throw new IllegalArgumentException("matrix entries must be finite, found " + v);
+        throw new IllegalArgumentException(
+            "matrix entries must be finite, found " + PrintedNumber.shortest(v));
       }
     }
     return new Matrix6(values.clone(), at);

@@ -1,5 +1,7 @@
 package reseat.space;
 
+import reseat.elementary.Elementary;
+
 /**
  * Where a body stands in a frame: a rotation followed by a translation, {@code inFrame = R inBody +
  * t}.
@@ -85,8 +87,8 @@ public final class Pose {
       b = 0.5 - t2 / 24;
     } else {
       double t = Math.sqrt(t2);
-      double h = Math.sin(t / 2);
-      a = Math.sin(t) / t;
+      double h = Elementary.sin(t / 2);
+      a = Elementary.sin(t) / t;
       b = 2 * h * h / t2;
     }
     out[0] = 1 - b * (ry * ry + rz * rz);
@@ -177,7 +179,7 @@ public final class Pose {
       }
       return Vec3.ZERO;
     }
-    double scale = Math.atan2(s, c) / s;
+    double scale = Elementary.atan2(s, c) / s;
     return new Vec3(scale * sx, scale * sy, scale * sz);
   }
 

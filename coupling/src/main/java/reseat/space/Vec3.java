@@ -1,5 +1,8 @@
 package reseat.space;
 
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
+
 /**
  * A vector or a point in space.
  *
@@ -25,7 +28,13 @@ public record Vec3(double x, double y, double z) {
   public Vec3 {
     if (!Double.isFinite(x) || !Double.isFinite(y) || !Double.isFinite(z)) {
       throw new IllegalArgumentException(
-          "vector components must be finite, found (" + x + ", " + y + ", " + z + ")");
+          "vector components must be finite, found ("
+              + PrintedNumber.shortest(x)
+              + ", "
+              + PrintedNumber.shortest(y)
+              + ", "
+              + PrintedNumber.shortest(z)
+              + ")");
     }
   }
 
@@ -36,7 +45,7 @@ public record Vec3(double x, double y, double z) {
    * @return unit vector (cos, sin, 0)
    */
   public static Vec3 atAzimuth(double azimuth) {
-    return new Vec3(Math.cos(azimuth), Math.sin(azimuth), 0);
+    return new Vec3(Elementary.cos(azimuth), Elementary.sin(azimuth), 0);
   }
 
   /**

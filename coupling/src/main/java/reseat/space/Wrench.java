@@ -1,5 +1,7 @@
 package reseat.space;
 
+import java.util.Objects;
+
 /**
  * A load on a rigid body: a force and a moment about a reference point.
  *
@@ -8,6 +10,13 @@ package reseat.space;
  * @param at reference point, m, in the same frame
  */
 public record Wrench(Vec3 force, Vec3 moment, Vec3 at) {
+
+  /** Refuses what is missing. */
+  public Wrench {
+    Objects.requireNonNull(force, "force of a wrench must be given, found null");
+    Objects.requireNonNull(moment, "moment of a wrench must be given, found null");
+    Objects.requireNonNull(at, "at of a wrench must be given, found null");
+  }
 
   /**
    * Returns a pure force through a point.

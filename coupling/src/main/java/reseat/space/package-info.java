@@ -7,5 +7,7 @@
  * different points. Start reading at {@link reseat.space.Pose} and {@link reseat.space.Matrix6}.
  *
  * <p>Imports nothing of the project.
+ *
+ * <p>Public way in: a program that uses the library may use this package.
  */
 package reseat.space;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CouplingModel;
 import reseat.numerics.VectorScatter;
 import reseat.readings.CauseFit;
@@ -176,7 +177,7 @@ public record AmountFit(CauseFit fit, List<Amount> amounts, List<Double> simulat
     List<Double> simulated = new ArrayList<>();
     for (int i = 0; i < places.size(); i++) {
       simulated.add(
-          Math.hypot(all.deviation().component(places.get(i)), Math.sqrt(gauge.get(i, i))));
+          Elementary.hypot(all.deviation().component(places.get(i)), Math.sqrt(gauge.get(i, i))));
     }
     return new AmountFit(fit, amounts, simulated);
   }

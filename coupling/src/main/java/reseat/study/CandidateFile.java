@@ -20,6 +20,7 @@ import org.apache.commons.csv.CSVFormat;
 import reseat.sizing.Candidate;
 import reseat.sizing.Judgement;
 import reseat.sizing.Merits;
+import reseat.units.PrintedNumber;
 
 /**
  * Candidates of a search in a CSV file, written as they are judged and read again to go on or to
@@ -119,19 +120,24 @@ public final class CandidateFile implements Closeable {
    */
   public void write(Candidate c) throws IOException {
     Judgement j = c.judgement();
-    out.write(c.number() + (j.holds() ? ",holds," : ",fails,") + j.check() + "," + j.used());
+    out.write(
+        c.number()
+            + (j.holds() ? ",holds," : ",fails,")
+            + j.check()
+            + ","
+            + PrintedNumber.shortest(j.used()));
     Optional<Merits> m = j.merits();
     out.write(
         m.isEmpty()
             ? ",,,,"
             : ","
-                + m.get().repeatability()
+                + PrintedNumber.shortest(m.get().repeatability())
                 + ","
-                + m.get().stiffness()
+                + PrintedNumber.shortest(m.get().stiffness())
                 + ","
-                + m.get().pressure()
+                + PrintedNumber.shortest(m.get().pressure())
                 + ","
-                + m.get().size());
+                + PrintedNumber.shortest(m.get().size()));
     out.write(
         (m.isEmpty() ? "" : ",")
             + CSVFormat.RFC4180.format(space.values(c.number()).toArray())

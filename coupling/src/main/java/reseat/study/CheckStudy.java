@@ -97,8 +97,8 @@ public final class CheckStudy {
         constraint,
         standing,
         coupling.limits(),
-        elasticity(design, coupling.frictionless()),
-        elasticity(design, coupling.sticking()),
+        elasticity(standing, coupling.frictionless()),
+        elasticity(standing, coupling.sticking()),
         coupling.cases(),
         new LiftOff(standing.lines(), standing.load()).weakest(design.toolPoint()),
         coupling.preloadLines(),
@@ -198,10 +198,11 @@ public final class CheckStudy {
   }
 
   private static SeatedCheck.Elasticity elasticity(
-      CouplingDesign design, CouplingStiffness stiffness) {
+      Equilibrium standing, CouplingStiffness stiffness) {
+    CouplingDesign design = standing.model().design();
     return new SeatedCheck.Elasticity(
         stiffness,
-        PointStiffness.of(stiffness, design.toolPoint(), design.axes()),
+        PointStiffness.of(stiffness, standing.placeOf(design.toolPoint()), design.axes()),
         NaturalFrequencies.of(stiffness, design.holder()));
   }
 }

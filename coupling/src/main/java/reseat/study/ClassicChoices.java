@@ -13,6 +13,7 @@ import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
 import reseat.designfile.DesignKey;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NoEquilibriumException;
@@ -95,8 +96,8 @@ public record ClassicChoices(List<Row> rows) {
     }
     if (has(file, "layout.circle_diameter")) {
       Vec3 tool = design.toolPoint();
-      if (Math.hypot(tool.x(), tool.y()) > 1e-3 * design.couplingRadius()) {
-        long azimuth = Math.round(Math.toDegrees(Math.atan2(tool.y(), tool.x())));
+      if (Elementary.hypot(tool.x(), tool.y()) > 1e-3 * design.couplingRadius()) {
+        long azimuth = Elementary.round(Elementary.toDegrees(Elementary.atan2(tool.y(), tool.x())));
         List<String> first = List.of("layout.first_ball_at");
         rows.add(row(file, "toward the tool", "a ball", set(first, azimuth + " deg")));
         rows.add(

@@ -8,6 +8,7 @@ import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
@@ -69,7 +70,7 @@ public record DesignCurve(List<Point> points) {
     Map<Double, CouplingDesign> designs = new LinkedHashMap<>();
     double total = design.preloads().stream().mapToDouble(Preload::force).sum();
     for (int i = 0; i < count; i++) {
-      double factor = 0.2 * Math.pow(20, i / (count - 1.0));
+      double factor = 0.2 * Elementary.pow(20, i / (count - 1.0));
       List<Preload> scaled =
           design.preloads().stream().map(p -> p.withForce(factor * p.force())).toList();
       designs.put(factor * total, design.toBuilder().preloads(scaled).build());
@@ -131,7 +132,7 @@ public record DesignCurve(List<Point> points) {
             value,
             pressure,
             share,
-            PointStiffness.of(soft, design.toolPoint(), design.axes()).alongAxes(),
+            PointStiffness.alongAxes(soft, standing.placeOf(design.toolPoint()), design.axes()),
             standing.displacementOf(design.toolPoint()).norm(),
             SeatedScatter.of(model, (int) Math.min(MOUNTS, mounts))));
   }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignKey;
+import reseat.elementary.Elementary;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -190,7 +191,7 @@ public final class FollowingSeats {
       return 1;
     }
     return sine
-        ? Math.sin(now.get().value()) / Math.sin(was.get().value())
+        ? Elementary.sin(now.get().value()) / Elementary.sin(was.get().value())
         : now.get().value() / was.get().value();
   }
 

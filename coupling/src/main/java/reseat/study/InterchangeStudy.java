@@ -118,7 +118,7 @@ public record InterchangeStudy(
       throws InterruptedException {
     RemountScatter remount =
         new RemountSimulation(CouplingModel.of(design))
-            .run(RemountPlan.of(wish.mounts(), wish.plan().seed(), wish.plan().threads()));
+            .run(RemountPlan.of(wish.mounts(), wish.plan().seed(), wish.plan().way()));
     return run(design, remount, wish, progress);
   }
 
@@ -201,8 +201,8 @@ public record InterchangeStudy(
               Measure.COUNT,
               Statement.of(
                   Said.HOLDERS_MISFIT,
-                  Argument.amount(Measure.COUNT, misfits),
-                  Argument.amount(Measure.COUNT, all)),
+                  Argument.amount(Measure.COUNT, (double) misfits),
+                  Argument.amount(Measure.COUNT, (double) all)),
               Statement.NOTHING));
     }
     for (int k = 0; k < 3 && Double.isFinite(wish.within()); k++) {

@@ -117,7 +117,7 @@ public final class MountStudy {
             });
     pivot.ifPresent(
         p -> {
-          found.addAll(PivotCheck.of(p.duty(), design.ballMaterial(), p.force()));
+          found.addAll(PivotCheck.of(p.duty(), design.ballMaterial(), loads));
           p.pad().ifPresent(pad -> found.addAll(PivotCheck.pad(pad, design.targets().tilt())));
         });
     return found;

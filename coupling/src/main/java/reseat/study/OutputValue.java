@@ -1,6 +1,7 @@
 package reseat.study;
 
 import reseat.check.Finding;
+import reseat.units.PrintedNumber;
 
 /**
  * What came out for one output.
@@ -14,7 +15,8 @@ public record OutputValue(double value, double limit, Finding.Sense sense) {
   /** Refuses what is no number. */
   public OutputValue {
     if (Double.isNaN(value) || Double.isNaN(limit)) {
-      throw new IllegalArgumentException("an output must be a number, found " + value);
+      throw new IllegalArgumentException(
+          "an output must be a number, found " + PrintedNumber.shortest(value));
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import reseat.design.CouplingDesign;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CouplingModel;
 import reseat.numerics.VectorScatter;
 import reseat.readings.ColumnAnalysis;
@@ -116,7 +117,7 @@ public record PredictionStudy(
     int simulated = (int) Math.min(Integer.MAX_VALUE, all.count());
     for (int i = 0; i < axes.size(); i++) {
       double foretold =
-          Math.hypot(all.deviation().component(places.get(i)), Math.sqrt(gauge.get(i, i)));
+          Elementary.hypot(all.deviation().component(places.get(i)), Math.sqrt(gauge.get(i, i)));
       ColumnAnalysis c = columns.get(i);
       if (c.scatter().freedom() > 0) {
         tests.add(

@@ -86,7 +86,7 @@ public record RemountStudy(
                   model,
                   causeMounts,
                   plan.seed(),
-                  plan.threads(),
+                  plan.way(),
                   done -> progress.accept(plan.mounts() + done)));
     }
     return new RemountStudy(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.seat.Ball;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
@@ -64,7 +65,7 @@ final class ResizedBalls {
 
           @Override
           public Seat gothicGroove(GothicGroove s) {
-            double angle = Math.atan2(s.axisOffset(), s.axisHeight());
+            double angle = Elementary.atan2(s.axisOffset(), s.axisHeight());
             double flank = ratio * (s.leftRadius() + s.rightRadius()) / 2;
             return GothicGroove.forBall(at, radius, flank, angle, s.extent());
           }
@@ -72,7 +73,7 @@ final class ResizedBalls {
           @Override
           public Seat cylinderPair(CylinderPair s) {
             double pin = (s.leftRadius() + s.rightRadius()) / 2;
-            double spacing = 2 * (radius + pin) * Math.sin(s.contactAngle(ball.radius()));
+            double spacing = 2 * (radius + pin) * Elementary.sin(s.contactAngle(ball.radius()));
             return CylinderPair.forBall(at, radius, pin, spacing, s.length(), s.floorDepth());
           }
 

@@ -1,6 +1,8 @@
 package reseat.study;
 
 import reseat.designfile.SizeWish;
+import reseat.numerics.OnThreads;
+import reseat.numerics.OrderedBatches;
 
 /**
  * A search, or a part of one.
@@ -9,18 +11,29 @@ import reseat.designfile.SizeWish;
  * @param wish limits and order
  * @param part which part, from 1
  * @param parts number of parts
- * @param threads number of threads; the result does not depend on it
+ * @param way how the blocks are run; the result does not depend on it
  */
-public record SizingPlan(SizingSpace space, SizeWish wish, int part, int parts, int threads) {
+public record SizingPlan(
+    SizingSpace space, SizeWish wish, int part, int parts, OrderedBatches way) {
 
   /** Refuses a part that there is not. */
   public SizingPlan {
     if (part < 1 || part > parts) {
       throw new IllegalArgumentException("part " + part + " of " + parts + " does not exist");
     }
-    if (threads < 1) {
-      throw new IllegalArgumentException("at least 1 thread is needed, found " + threads);
-    }
+  }
+
+  /**
+   * Plans a search on threads.
+   *
+   * @param space the combinations
+   * @param wish limits and order
+   * @param part which part, from 1
+   * @param parts number of parts
+   * @param threads number of threads
+   */
+  public SizingPlan(SizingSpace space, SizeWish wish, int part, int parts, int threads) {
+    this(space, wish, part, parts, new OnThreads(threads));
   }
 
   /** Blocks of combinations in this part. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import reseat.design.CouplingDesign;
-import reseat.numerics.OrderedBatches;
 import reseat.sizing.Candidate;
 import reseat.sizing.DesignFamily;
 import reseat.sizing.Judgement;
@@ -46,23 +45,23 @@ public final class SizingSearch {
     PreloadChoices preloads = new PreloadChoices(plan.space());
     IOException[] broken = {null};
     try {
-      OrderedBatches.run(
-          plan.blocks() - done,
-          plan.threads(),
-          "size",
-          own -> block(plan, preloads, plan.block(done + own)),
-          block -> {
-            for (Candidate c : block) {
-              tally.add(c);
-              try {
-                sink.accept(c);
-              } catch (IOException e) {
-                broken[0] = e;
-                throw new IllegalStateException("the candidates cannot be written", e);
-              }
-            }
-            progress.accept(tally.judged());
-          });
+      plan.way()
+          .run(
+              plan.blocks() - done,
+              "size",
+              own -> block(plan, preloads, plan.block(done + own)),
+              block -> {
+                for (Candidate c : block) {
+                  tally.add(c);
+                  try {
+                    sink.accept(c);
+                  } catch (IOException e) {
+                    broken[0] = e;
+                    throw new IllegalStateException("the candidates cannot be written", e);
+                  }
+                }
+                progress.accept(tally.judged());
+              });
     } catch (IllegalStateException e) {
       if (broken[0] != null) {
         throw broken[0];
@@ -151,6 +150,6 @@ public final class SizingSearch {
   }
 
   private static SizingPlan part(SizingPlan whole, int part, int parts) {
-    return new SizingPlan(whole.space(), whole.wish(), part, parts, whole.threads());
+    return new SizingPlan(whole.space(), whole.wish(), part, parts, whole.way());
   }
 }

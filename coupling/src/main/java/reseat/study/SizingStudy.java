@@ -19,7 +19,6 @@ import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
-import reseat.numerics.OrderedBatches;
 import reseat.sizing.Candidate;
 import reseat.sizing.CandidateCheck;
 import reseat.sizing.DesignFamily;
@@ -132,8 +131,7 @@ public record SizingStudy(
   private static <T, R> List<R> each(SizingPlan plan, List<T> all, Function<T, R> work)
       throws InterruptedException {
     List<R> results = new ArrayList<>();
-    OrderedBatches.run(
-        all.size(), plan.threads(), "size", i -> work.apply(all.get((int) i)), results::add);
+    plan.way().run(all.size(), "size", i -> work.apply(all.get((int) i)), results::add);
     return results;
   }
 

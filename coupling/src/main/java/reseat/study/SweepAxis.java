@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignKey;
+import reseat.elementary.Elementary;
 import reseat.sizing.StockSizes;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
@@ -133,7 +134,8 @@ public record SweepAxis(
     Optional<Double> last = plain(key, to);
     if (first.isPresent() && last.isPresent()) {
       double span = Math.abs(last.get() - first.get());
-      boolean whole = key.kind().isEmpty() && span == Math.rint(span) && span < USUAL_COUNT * 2;
+      boolean whole =
+          key.kind().isEmpty() && span == Elementary.rint(span) && span < USUAL_COUNT * 2;
       int count = count(key, text, colon > dots ? colon : -1, whole ? (int) span + 1 : USUAL_COUNT);
       return between(from, to, first.get(), last.get(), count, "");
     }
@@ -195,7 +197,7 @@ public record SweepAxis(
           "the range " + from + ".." + to + " has no width; write one value, or two that differ");
     }
     // six figures of the step are far finer than any shop can hold
-    int scale = 5 - (int) Math.floor(Math.log10(Math.abs(last - first) / (count - 1)));
+    int scale = 5 - (int) Math.floor(Elementary.log10(Math.abs(last - first) / (count - 1)));
     List<String> values = new ArrayList<>();
     values.add(from);
     for (int i = 1; i < count - 1; i++) {

@@ -5,6 +5,8 @@ import java.util.List;
 import reseat.check.Depth;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
+import reseat.numerics.OnThreads;
+import reseat.numerics.OrderedBatches;
 
 /**
  * What to vary and what to ask for.
@@ -14,7 +16,7 @@ import reseat.designfile.Alteration;
  * @param outputs what to ask for
  * @param mounts tool changes to simulate at each point, if an output needs them
  * @param seed seed of all luck, the same at each point
- * @param threads number of threads
+ * @param way how the points are run; the result does not depend on it
  */
 public record SweepPlan(
     AlterableDesign file,
@@ -22,7 +24,7 @@ public record SweepPlan(
     List<Output> outputs,
     int mounts,
     long seed,
-    int threads) {
+    OrderedBatches way) {
 
   /** Most points at which tool changes are simulated where the closed form does not decide. */
   private static final int MOST_SIMULATED = 1000;
@@ -48,9 +50,29 @@ public record SweepPlan(
       throw new IllegalArgumentException(
           "a sweep has at most " + MOST + " points, found " + points);
     }
-    if (mounts < 2 || threads < 1) {
-      throw new IllegalArgumentException("at least 2 mountings and 1 thread are needed");
+    if (mounts < 2) {
+      throw new IllegalArgumentException("at least 2 mountings are needed, found " + mounts);
     }
+  }
+
+  /**
+   * Plans a sweep on threads.
+   *
+   * @param file the design file, without errors
+   * @param axes one key or two, with their values
+   * @param outputs what to ask for
+   * @param mounts tool changes to simulate at each point, if an output needs them
+   * @param seed seed of all luck, the same at each point
+   * @param threads number of threads
+   */
+  public SweepPlan(
+      AlterableDesign file,
+      List<SweepAxis> axes,
+      List<Output> outputs,
+      int mounts,
+      long seed,
+      int threads) {
+    this(file, axes, outputs, mounts, seed, new OnThreads(threads));
   }
 
   /**

@@ -9,13 +9,12 @@ import reseat.check.Judged;
 import reseat.check.Said;
 import reseat.check.Statement;
 import reseat.check.Verdict;
-import reseat.design.CouplingDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
 import reseat.designfile.DesignProblem;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
-import reseat.numerics.OrderedBatches;
+import reseat.numerics.OneAfterAnother;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountScatter;
 import reseat.remount.RemountSimulation;
@@ -46,15 +45,15 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
    */
   public static SweepStudy run(SweepPlan plan, LongConsumer progress) throws InterruptedException {
     List<SweepPoint> points = new ArrayList<>();
-    OrderedBatches.run(
-        plan.points(),
-        plan.threads(),
-        "sweep",
-        number -> point(plan, (int) number),
-        point -> {
-          points.add(point);
-          progress.accept(points.size());
-        });
+    plan.way()
+        .run(
+            plan.points(),
+            "sweep",
+            number -> point(plan, (int) number),
+            point -> {
+              points.add(point);
+              progress.accept(points.size());
+            });
     return new SweepStudy(plan, points);
   }
 
@@ -83,7 +82,6 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
       return refused(plan, changes, read);
     }
     try {
-      CouplingDesign design = read.design().get();
       return CheckStudy.run(StatedDesign.of(read), plan.depth())
           .accept(
               new CheckResult.Visitor<SweepPoint>() {
@@ -170,7 +168,7 @@ public record SweepStudy(SweepPlan plan, List<SweepPoint> points) {
   private static RemountScatter scatter(SweepPlan plan, SeatedCheck check) {
     try {
       return new RemountSimulation(CouplingModel.of(check.design()))
-          .run(RemountPlan.of(plan.mounts(), plan.seed(), 1));
+          .run(RemountPlan.of(plan.mounts(), plan.seed(), new OneAfterAnother()));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("the sweep was stopped", e);

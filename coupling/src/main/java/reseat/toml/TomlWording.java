@@ -1,6 +1,7 @@
 package reseat.toml;
 
 import java.util.Locale;
+import reseat.units.FilledText;
 
 /** Words for what was found and what to write instead, for people who do not know TOML. */
 final class TomlWording {
@@ -16,7 +17,7 @@ final class TomlWording {
 
   /** A control character by its number. */
   static String code(int character) {
-    return String.format(Locale.ROOT, "U+%04X", character);
+    return FilledText.of("U+%04X", character);
   }
 
   /** A piece of the file made fit for one line. */

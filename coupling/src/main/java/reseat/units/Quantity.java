@@ -14,7 +14,8 @@ public record Quantity(double value, QuantityKind kind, String text, Unit unit)
   /** Refuses values that are no numbers. */
   public Quantity {
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException(kind.words() + " must be finite, found " + value);
+      throw new IllegalArgumentException(
+          kind.words() + " must be finite, found " + PrintedNumber.shortest(value));
     }
   }
 

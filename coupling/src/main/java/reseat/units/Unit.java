@@ -117,7 +117,7 @@ public final class Unit {
    * @return SI value
    */
   public double toSi(double number) {
-    return toSi(BigDecimal.valueOf(number));
+    return toSi(PrintedNumber.decimal(number));
   }
 
   /**
@@ -127,7 +127,7 @@ public final class Unit {
    * @return decimal number in this unit, to 18 digits
    */
   BigDecimal decimalFromSi(double si) {
-    BigDecimal value = BigDecimal.valueOf(si);
+    BigDecimal value = PrintedNumber.decimal(si);
     if (hasOffset()) {
       value = value.subtract(offset, DIGITS);
     }

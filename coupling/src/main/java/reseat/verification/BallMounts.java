@@ -1,6 +1,7 @@
 package reseat.verification;
 
 import reseat.contact.RingContact;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
 import reseat.mount.Adhesive;
@@ -83,7 +84,7 @@ final class BallMounts {
 
   /** Three slots at 45 degrees for the same ball, one setting off at a time. */
   private static void slots(Gatherer all) {
-    double minute = Math.toRadians(1.0 / 60);
+    double minute = Elementary.toRadians(1.0 / 60);
     IndexedSlotting slots =
         new IndexedSlotting(
             6.35e-3, Math.PI / 4, new IndexedSlotting.Limits(minute, minute, minute, 1e-6));

@@ -4,6 +4,7 @@ import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.EquilibriumSolver;
@@ -32,7 +33,7 @@ final class CouplingErrors {
     Gatherer all = new Gatherer();
     offsets(all.from("closed form W^T X = e", Standing.COMPUTED, 3e-6));
     From angle = all.from("dz = R (s/c^2) d(al)", Standing.COMPUTED, 2e-5);
-    double minute = Math.toRadians(1.0 / 60);
+    double minute = Elementary.toRadians(1.0 / 60);
     angle.add(
         "CV-091",
         "flanks 1 arcmin steeper about the apex: rise of a 12.7 mm ball",
@@ -140,6 +141,6 @@ final class CouplingErrors {
             () ->
                 100
                     / contact.normalStiffness(100)
-                    / (StrictMath.cbrt(2 / (3 * 6.35e-3)) * Math.pow(100 / 200e9, 2.0 / 3)));
+                    / (Elementary.cbrt(2 / (3 * 6.35e-3)) * Elementary.pow(100 / 200e9, 2.0 / 3)));
   }
 }

@@ -2,6 +2,7 @@ package reseat.verification;
 
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
 import reseat.verification.Topic.Gatherer;
@@ -130,38 +131,38 @@ final class HandbookContacts {
             name + ": coefficient of a",
             size,
             "",
-            () -> c.semiMajor(FORCE) / StrictMath.cbrt(FORCE * k * gamma))
+            () -> c.semiMajor(FORCE) / Elementary.cbrt(FORCE * k * gamma))
         .add(
             idB,
             name + ": coefficient of p0",
             pressure,
             "",
-            () -> c.peakPressure(FORCE) / StrictMath.cbrt(FORCE / (k * k * gamma * gamma)))
+            () -> c.peakPressure(FORCE) / Elementary.cbrt(FORCE / (k * k * gamma * gamma)))
         .add(
             idC,
             name + ": coefficient of d",
             approach,
             "",
-            () -> c.approach(FORCE) / StrictMath.cbrt(FORCE * FORCE * gamma * gamma / k));
+            () -> c.approach(FORCE) / Elementary.cbrt(FORCE * FORCE * gamma * gamma / k));
   }
 
   // Coefficients of the ellipse over those of the circle of the same A+B; k = b/a.
 
   private static double sizeCoefficient(EllipticContact c, boolean major) {
     double k = c.shape().aspect();
-    return StrictMath.cbrt(2 * k * c.shape().integralE() / Math.PI) / (major ? k : 1);
+    return Elementary.cbrt(2 * k * c.shape().integralE() / Math.PI) / (major ? k : 1);
   }
 
   private static double pressureCoefficient(EllipticContact c) {
     double e = c.shape().integralE();
-    return StrictMath.cbrt(Math.PI * Math.PI * c.shape().aspect() * e / 4) / e;
+    return Elementary.cbrt(Math.PI * Math.PI * c.shape().aspect() * e / 4) / e;
   }
 
   private static double approachCoefficient(EllipticContact c) {
     double twoK = 2 * c.shape().aspect() / Math.PI;
     return c.shape().integralK()
-        / StrictMath.cbrt(c.shape().integralE())
-        * StrictMath.cbrt(twoK * twoK);
+        / Elementary.cbrt(c.shape().integralE())
+        * Elementary.cbrt(twoK * twoK);
   }
 
   private static EllipticContact crossed(double firstDiameter, double secondDiameter) {

@@ -5,6 +5,7 @@ import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
+import reseat.units.PrintedNumber;
 import reseat.verification.Topic.Gatherer;
 import reseat.verification.Topic.Gatherer.From;
 
@@ -67,7 +68,7 @@ final class HertzCoefficients {
   }
 
   private static void bearing(From from, String id, double f, double a, double b, double delta) {
-    String name = "F(rho) = " + f;
+    String name = "F(rho) = " + PrintedNumber.shortest(f);
     from.add(id, name + ": a*", a, "", () -> majorCoefficient(f))
         .add(id, name + ": b*", b, "", () -> minorCoefficient(f))
         .add(id, name + ": delta*", delta, "", () -> approachCoefficient(f));
@@ -75,7 +76,7 @@ final class HertzCoefficients {
 
   private static void formula(
       From from, String id, double f, double alpha, double beta, double lambda) {
-    String name = "cos theta = " + f;
+    String name = "cos theta = " + PrintedNumber.shortest(f);
     from.add(id, name + ": alpha", alpha, "", () -> majorCoefficient(f))
         .add(id, name + ": beta", beta, "", () -> minorCoefficient(f))
         .add(id, name + ": lambda", lambda, "", () -> 0.75 * approachCoefficient(f));
@@ -83,7 +84,7 @@ final class HertzCoefficients {
 
   private static void shape(
       From from, String id, double ratio, double elongation, double e, double k) {
-    String name = "B/A = " + ratio;
+    String name = "B/A = " + PrintedNumber.shortest(ratio);
     from.add(
             id,
             name + ": a/b",

@@ -2,6 +2,7 @@ package reseat.verification;
 
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
 import reseat.verification.Topic.Gatherer;
@@ -222,12 +223,12 @@ final class HertzContacts {
   }
 
   private static EllipticContact crossed(double degrees) {
-    return steel(RelativeCurvature.general(BALL, FLAT, BALL, FLAT, Math.toRadians(degrees)));
+    return steel(RelativeCurvature.general(BALL, FLAT, BALL, FLAT, Elementary.toRadians(degrees)));
   }
 
   private static EllipticContact skew() {
     return EllipticContact.of(
-        RelativeCurvature.general(5e-3, 20e-3, -30e-3, 50e-3, Math.toRadians(36)),
+        RelativeCurvature.general(5e-3, 20e-3, -30e-3, 50e-3, Elementary.toRadians(36)),
         new ElasticPair(STEEL, new ElasticConstants(310e9, 0.26)));
   }
 }

@@ -1,10 +1,11 @@
 package reseat.verification;
 
-import java.util.Locale;
 import reseat.preload.DiscSpring;
 import reseat.preload.HelicalSpring;
 import reseat.preload.MagnetPair;
 import reseat.preload.MagnetPair.Counterpart;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 import reseat.verification.Topic.Gatherer;
 import reseat.verification.Topic.Gatherer.From;
 
@@ -59,12 +60,9 @@ final class PreloadDevices {
   }
 
   private static String name(DiscSpring disc) {
-    return String.format(
-        Locale.ROOT,
+    return FilledText.of(
         "%.1f x %.1f x %.1f mm",
-        disc.outerDiameter() * 1e3,
-        disc.innerDiameter() * 1e3,
-        disc.thickness() * 1e3);
+        disc.outerDiameter() * 1e3, disc.innerDiameter() * 1e3, disc.thickness() * 1e3);
   }
 
   private static void coefficients(
@@ -154,7 +152,7 @@ final class PreloadDevices {
   private static void pull(From from, double gap, double newtons) {
     from.add(
         "CV-130",
-        "magnets D = 10, L = 5 mm, 1.2 T, gap " + gap + " mm: pull",
+        "magnets D = 10, L = 5 mm, 1.2 T, gap " + PrintedNumber.shortest(gap) + " mm: pull",
         newtons,
         "N",
         () ->

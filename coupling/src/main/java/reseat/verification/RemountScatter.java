@@ -8,6 +8,7 @@ import reseat.readings.GaugeNoise;
 import reseat.readings.Repeatability;
 import reseat.readings.ScatterBounds;
 import reseat.readings.ToleranceInterval;
+import reseat.units.PrintedNumber;
 import reseat.verification.Topic.Gatherer;
 import reseat.verification.Topic.Gatherer.From;
 
@@ -106,7 +107,11 @@ final class RemountScatter {
   private static void quantile(From from, double probability, double freedom, double printed) {
     from.add(
         "CV-136",
-        "chi-square quantile " + probability + ", " + (int) freedom + " degrees of freedom",
+        "chi-square quantile "
+            + PrintedNumber.shortest(probability)
+            + ", "
+            + (int) freedom
+            + " degrees of freedom",
         printed,
         "",
         () -> ScatterBounds.chiSquareQuantile(probability, freedom));
@@ -198,7 +203,13 @@ final class RemountScatter {
       double howe,
       double one,
       double natrella) {
-    String name = n + " mounts, " + share + ", " + confidence + ": ";
+    String name =
+        n
+            + " mounts, "
+            + PrintedNumber.shortest(share)
+            + ", "
+            + PrintedNumber.shortest(confidence)
+            + ": ";
     from.add(id, name + "exact", exact, "", () -> ToleranceInterval.twoSided(n, share, confidence))
         .add(id, name + "Howe", howe, "", () -> ToleranceInterval.howe(n, share, confidence))
         .add(id, name + "one side", one, "", () -> ToleranceInterval.oneSided(n, share, confidence))
@@ -213,7 +224,7 @@ final class RemountScatter {
   private static void printed(From from, String id, int n, double share, double k) {
     from.add(
         id,
-        n + " mounts, " + share + ", as printed",
+        n + " mounts, " + PrintedNumber.shortest(share) + ", as printed",
         k,
         "",
         () -> ToleranceInterval.twoSided(n, share, 0.95));

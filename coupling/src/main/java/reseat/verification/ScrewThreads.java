@@ -1,5 +1,6 @@
 package reseat.verification;
 
+import reseat.elementary.Elementary;
 import reseat.mount.ScrewThread;
 import reseat.mount.ThreadFit;
 import reseat.mount.ThreadStrength;
@@ -247,7 +248,7 @@ final class ScrewThreads {
             0.4199735,
             "um",
             () ->
-                Math.toRadians(
+                Elementary.toRadians(
                     ScrewThread.parse("3/8-24")
                             .differentialTravelPerRadian(ScrewThread.parse("1/4-28"))
                         * 1e6))
@@ -256,7 +257,7 @@ final class ScrewThreads {
             "M6x1 at a pitch diameter of 5.350 mm: lead angle",
             3.404923,
             "deg",
-            () -> Math.toDegrees(ScrewThread.parse("M6x1").leadAngleAt(5.350e-3)));
+            () -> Elementary.toDegrees(ScrewThread.parse("M6x1").leadAngleAt(5.350e-3)));
   }
 
   private static void travel(From from, String thread, double micrometres) {

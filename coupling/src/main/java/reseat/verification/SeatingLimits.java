@@ -5,6 +5,7 @@ import java.util.List;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.material.Material;
 import reseat.remount.SelfSeating;
@@ -17,6 +18,7 @@ import reseat.seat.TrihedralSeat;
 import reseat.seat.VeeGroove;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
+import reseat.units.PrintedNumber;
 import reseat.verification.Topic.Gatherer;
 import reseat.verification.Topic.Gatherer.From;
 
@@ -55,7 +57,10 @@ final class SeatingLimits {
       int rank = k;
       from.add(
           id,
-          "trihedral at " + cornerAngle + " deg, vee 45 deg, flat: rank " + (k + 1),
+          "trihedral at "
+              + PrintedNumber.shortest(cornerAngle)
+              + " deg, vee 45 deg, flat: rank "
+              + (k + 1),
           limits[k],
           "",
           () -> trihedralVeeFlat(cornerAngle)[rank]);
@@ -65,7 +70,7 @@ final class SeatingLimits {
   private static double threeVees(double normalFromVertical, double ball) {
     Support[] supports = new Support[3];
     for (int i = 0; i < 3; i++) {
-      double azimuth = Math.toRadians(90 + 120 * i);
+      double azimuth = Elementary.toRadians(90 + 120 * i);
       Vec3 centre = Vec3.atAzimuth(azimuth);
       supports[i] =
           support("vee " + i, centre, ball, vee(centre, azimuth, ball, normalFromVertical));
@@ -75,26 +80,29 @@ final class SeatingLimits {
 
   private static VeeGroove vee(Vec3 centre, double azimuth, double ball, double degrees) {
     return VeeGroove.forBall(
-        SeatFrame.level(centre, azimuth), ball, Math.toRadians(degrees), GrooveExtent.unlimited());
+        SeatFrame.level(centre, azimuth),
+        ball,
+        Elementary.toRadians(degrees),
+        GrooveExtent.unlimited());
   }
 
   /** Limits with one flank of trihedral seat or vee missing, rising. */
   private static double[] trihedralVeeFlat(double cornerAngle) {
-    Vec3 corner = Vec3.atAzimuth(Math.toRadians(90));
-    Vec3 vee = Vec3.atAzimuth(Math.toRadians(210));
-    Vec3 flat = Vec3.atAzimuth(Math.toRadians(330));
+    Vec3 corner = Vec3.atAzimuth(Elementary.toRadians(90));
+    Vec3 vee = Vec3.atAzimuth(Elementary.toRadians(210));
+    Vec3 flat = Vec3.atAzimuth(Elementary.toRadians(330));
     TrihedralSeat trihedral =
         TrihedralSeat.forBall(
-            SeatFrame.level(corner, Math.toRadians(90)),
+            SeatFrame.level(corner, Elementary.toRadians(90)),
             SMALL,
-            Math.toRadians(cornerAngle),
+            Elementary.toRadians(cornerAngle),
             Double.POSITIVE_INFINITY,
             0);
     VeeGroove groove =
         VeeGroove.forBall(
             new SeatFrame(vee, corner.minus(vee), Vec3.Z),
             SMALL,
-            Math.toRadians(45),
+            Elementary.toRadians(45),
             GrooveExtent.unlimited());
     FlatSeat pad = FlatSeat.forBall(SeatFrame.level(flat, 0), SMALL, Double.POSITIVE_INFINITY);
     List<SelfSeating.Path> paths =

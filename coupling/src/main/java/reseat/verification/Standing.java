@@ -1,6 +1,6 @@
 package reseat.verification;
 
-/** What stands behind a published value. */
+/** What stands behind a check value. */
 public enum Standing {
   /** The printed value was read in the source named. */
   SEEN("read in the source"),

@@ -2,6 +2,7 @@ package reseat.verification;
 
 import reseat.contact.EdgeTension;
 import reseat.contact.SubsurfaceStress;
+import reseat.units.PrintedNumber;
 import reseat.verification.Topic.Gatherer;
 import reseat.verification.Topic.Gatherer.From;
 
@@ -80,7 +81,7 @@ final class SubsurfaceStresses {
 
   private static void circle(
       From from, String id, double nu, double depth, double shear, double peak, double mean) {
-    String name = "circle, nu = " + nu;
+    String name = "circle, nu = " + PrintedNumber.shortest(nu);
     from.add(
             id,
             name + ": depth of greatest shear",
@@ -151,7 +152,8 @@ final class SubsurfaceStresses {
   }
 
   private static String name(double aspect) {
-    return (aspect == LINE ? "line contact" : "b/a = " + aspect) + ", nu = 0.3";
+    return (aspect == LINE ? "line contact" : "b/a = " + PrintedNumber.shortest(aspect))
+        + ", nu = 0.3";
   }
 
   private static void surface(

@@ -5,10 +5,12 @@ import reseat.contact.EllipticContact;
 import reseat.contact.PartialSlip;
 import reseat.contact.RelativeCurvature;
 import reseat.contact.TangentialContact;
+import reseat.elementary.Elementary;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
 import reseat.mount.GimbalFriction;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 import reseat.verification.Topic.Gatherer;
 import reseat.verification.Topic.Gatherer.From;
 
@@ -90,7 +92,7 @@ final class TangentialContacts {
       double stick,
       double displacement,
       double stiffness) {
-    String name = "Q/(mu P) = " + part;
+    String name = "Q/(mu P) = " + PrintedNumber.shortest(part);
     from.add(id, name + ": stick radius c/a", stick, "", () -> slip.stickRatio(part * LIMIT))
         .add(
             id,
@@ -124,7 +126,7 @@ final class TangentialContacts {
   }
 
   private static void ratios(From from, String id, double aspect, double major, double minor) {
-    String name = "b/a = " + aspect + ", nu = 0.3";
+    String name = "b/a = " + PrintedNumber.shortest(aspect) + ", nu = 0.3";
     from.add(id, name + ": kt/kn along a", major, "", () -> ellipse(aspect, 206e9).majorRatio())
         .add(id, name + ": kt/kn along b", minor, "", () -> ellipse(aspect, 206e9).minorRatio());
   }
@@ -164,7 +166,7 @@ final class TangentialContacts {
 
   private static void swivel(Gatherer all) {
     From from = all.from("friction summed over three contacts of a ball", Standing.COMPUTED, 1e-9);
-    double cubeCorner = Math.toRadians(54.7356);
+    double cubeCorner = Elementary.toRadians(54.7356);
     swivel(from, "CV-071", "45 deg", Math.PI / 4, 47.14045208, 63.5, 77.16840275);
     swivel(from, "CV-072", "cube corner", cubeCorner, 57.73501222, 89.80252691, 88.10152847);
   }
@@ -180,7 +182,7 @@ final class TangentialContacts {
             force,
             "N",
             // three contacts slide at R sin(phi) when the ball turns about the axis
-            () -> seat.momentAboutSeatAxis() / (3 * FRICTION * radius * Math.sin(phi)))
+            () -> seat.momentAboutSeatAxis() / (3 * FRICTION * radius * Elementary.sin(phi)))
         .add(
             id,
             name + "moment about the axis",

@@ -5,6 +5,7 @@ import java.util.List;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
@@ -27,7 +28,7 @@ import reseat.space.Wrench;
 final class ThreeVeeCase {
 
   static final double CIRCLE = 0.05;
-  static final double FORTY_FIVE = Math.toRadians(45);
+  static final double FORTY_FIVE = Elementary.toRadians(45);
   private static final double BALL = 6.35e-3;
 
   private ThreeVeeCase() {}
@@ -49,9 +50,9 @@ final class ThreeVeeCase {
   private static CouplingDesign design(double flankAngle, double ballRadius, Material material) {
     List<Support> supports = new ArrayList<>();
     for (int degrees = 90; degrees < 450; degrees += 120) {
-      double azimuth = Math.toRadians(degrees);
+      double azimuth = Elementary.toRadians(degrees);
       Vec3 centre = Vec3.atAzimuth(azimuth).times(CIRCLE);
-      Vec3 apex = centre.minus(Vec3.Z.times(ballRadius / Math.cos(FORTY_FIVE)));
+      Vec3 apex = centre.minus(Vec3.Z.times(ballRadius / Elementary.cos(FORTY_FIVE)));
       VeeGroove vee =
           new VeeGroove(
               SeatFrame.level(apex, azimuth), flankAngle, flankAngle, GrooveExtent.unlimited());
@@ -74,7 +75,7 @@ final class ThreeVeeCase {
 
   /** State under a central preload that gives each contact a force. */
   static Equilibrium withForcePerContact(double newton) {
-    return CouplingModel.of(design()).under(down(6 * newton * Math.cos(FORTY_FIVE)));
+    return CouplingModel.of(design()).under(down(6 * newton * Elementary.cos(FORTY_FIVE)));
   }
 
   /** Force of the flank that pushes along +u or -u at a ball, N. */

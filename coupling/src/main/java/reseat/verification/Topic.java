@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.function.DoubleSupplier;
 
 /**
- * Published values that belong together.
+ * Check values that belong together.
  *
  * @param title what they are about
  * @param values the values, in the order of their source
  */
-public record Topic(String title, List<PublishedValue> values) {
+public record Topic(String title, List<CheckValue> values) {
 
   /** Copies the list. */
   public Topic {
@@ -20,7 +20,7 @@ public record Topic(String title, List<PublishedValue> values) {
   /** Gathers the values of a topic; each call states the standing of one source. */
   static final class Gatherer {
 
-    private final List<PublishedValue> values = new ArrayList<>();
+    private final List<CheckValue> values = new ArrayList<>();
 
     /** Adds values that share a source, a standing and a tolerance. */
     From from(String source, Standing standing, double tolerance) {
@@ -47,8 +47,7 @@ public record Topic(String title, List<PublishedValue> values) {
       From add(
           String id, String quantity, double printed, String unit, DoubleSupplier computation) {
         values.add(
-            new PublishedValue(
-                id, quantity, source, standing, printed, unit, tolerance, computation));
+            new CheckValue(id, quantity, source, standing, printed, unit, tolerance, computation));
         return this;
       }
     }

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import reseat.contact.ContactLimits;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
@@ -45,9 +45,12 @@ class BallMountChecksTest {
     List<CaseResponse> cases =
         CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
     List<Finding> all = new ArrayList<>(BallMountChecks.of(standing, cases));
-    List<ContactLimits> limits = new Looked(standing, cases).limits();
-    all.addAll(PreloadDeviceCheck.of(d, PreloadBand.of(standing, cases, limits)));
+    all.addAll(PreloadDeviceCheck.of(d, allowed(standing)));
     return all;
+  }
+
+  private static Optional<AllowedPreload> allowed(Equilibrium standing) {
+    return new StandingCoupling(standing, List.of(), Depth.STATICS).allowedPreload();
   }
 
   private static Finding one(List<Finding> all, CheckKind check) {
@@ -142,8 +145,9 @@ class BallMountChecksTest {
     Finding f = one(all, CheckKind.STUD_THREAD);
     assertThat(f.judged()).isEqualTo(Judged.FAILS);
     assertThat(Looked.term(f.said(), 3)).isEqualTo(ThreadStrength.Weakest.NUT_STRIPS);
-    // twice the force is more than the screw itself bears: no engagement helps
-    assertThat(f.advice().key()).isEqualTo(Said.TIGHTEN_LESS);
+    assertThat(f.limit()).as("the force itself").isEqualTo(Looked.amount(f.said(), 4));
+    assertThat(f.advice().key()).isEqualTo(Said.ENGAGE_MORE);
+    assertThat(Looked.amount(f.advice(), 0)).isBetween(0.12 * 0.0254, Looked.amount(f.advice(), 1));
   }
 
   @Test
@@ -166,9 +170,7 @@ class BallMountChecksTest {
   void theBandOfThePreloadIsWhereItsOwnEndsHold() {
     CouplingDesign d = design();
     Equilibrium standing = CouplingModel.of(d).standing();
-    List<CaseResponse> cases =
-        CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
-    PreloadBand band = PreloadBand.of(standing, cases, new Looked(standing, cases).limits());
+    PreloadBand band = allowed(standing).orElseThrow().scales();
     assertThat(band.least()).isBetween(0.0, 1.0);
     assertThat(band.most()).isGreaterThan(1);
     // at the lower end one load case has just its factor, at the upper one contact just its limit

@@ -147,6 +147,6 @@ class MotionChecksTest {
   private static List<Finding> stiffness(CouplingDesign design) {
     Equilibrium standing = CouplingModel.of(design).standing();
     return StiffnessNote.of(
-        design, CouplingStiffness.of(standing, CouplingStiffness.Bound.FRICTIONLESS));
+        standing, CouplingStiffness.of(standing, CouplingStiffness.Bound.FRICTIONLESS));
   }
 }

@@ -12,6 +12,7 @@ import reseat.design.PivotDuty;
 import reseat.material.ElasticPair;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
+import reseat.mount.BondJoint;
 import reseat.mount.ConePivot;
 import reseat.mount.FlatPivot;
 import reseat.mount.FluidFilmPad;
@@ -29,7 +30,52 @@ class PivotCheckTest {
 
   private static List<Finding> of(PivotSeat seat, double force) {
     PivotDuty duty = new PivotDuty(seat, SEAT, 0.1, "assumed", Optional.empty(), Optional.empty());
-    return PivotCheck.of(duty, BALL, force);
+    return PivotCheck.of(duty, BALL, pressed(force));
+  }
+
+  private static StudLoads pressed(double force) {
+    return new StudLoads(new BondJoint.Load(-force, 0), List.of());
+  }
+
+  private static List<Finding> of(PivotSeat seat, double peak, double across) {
+    PivotDuty duty = new PivotDuty(seat, SEAT, 0.1, "assumed", Optional.empty(), Optional.empty());
+    return PivotCheck.of(
+        duty,
+        BALL,
+        new StudLoads(
+            new BondJoint.Load(-250, 0),
+            List.of(new StudLoads.Peak("the peak load", new BondJoint.Load(-peak, -across)))));
+  }
+
+  @Test
+  void theWorstLoadIsJudgedWithWhatPushesSideways() {
+    PivotSeat seat = new TrihedralPivot(R, Math.toRadians(54.7356), PAIR);
+    Finding stays = of(seat, 250, 0).get(0);
+    assertThat(stays.value()).isEqualTo(seat.peakPressure(250));
+    assertThat(stays.said().arguments()).contains(Argument.amount(Measure.FORCE, 250));
+    Finding peak = of(seat, 1500, 0).get(0);
+    // Hertz pressure of a point goes with the cube root of the force
+    assertThat(peak.value()).isCloseTo(Math.cbrt(6) * stays.value(), within(1e-9 * peak.value()));
+    assertThat(peak.said().arguments()).contains(Argument.amount(Measure.FORCE, 1500));
+    assertThat(of(seat, 1500, 400).get(0).value()).isGreaterThan(peak.value());
+    assertThat(of(seat, 1500, 400).get(0).said().arguments())
+        .contains(Argument.amount(Measure.FORCE, 400));
+    // a peak that takes load off is not the worst
+    assertThat(of(seat, 100, 0).get(0).value()).isEqualTo(stays.value());
+  }
+
+  @Test
+  void aLoadThatOpensTheSeatIsTold() {
+    PivotSeat seat = new ConePivot(R, Math.toRadians(45), PAIR);
+    // at 45 degrees the ring opens when half of the force along the axis acts across it
+    assertThat(of(seat, 1000, 499)).hasSize(2);
+    List<Finding> opened = of(seat, 1000, 501);
+    assertThat(opened).hasSize(3);
+    assertThat(opened.get(1).judged()).isEqualTo(Judged.DECIDE);
+    assertThat(opened.get(1).said().key()).isEqualTo(Said.LEAVES_PIVOT);
+    assertThat(of(seat, -100, 0).get(1).said())
+        .isEqualTo(Statement.of(Said.DRAWN_OUT, "the peak load", "a cone"));
+    assertThat(of(seat, -100, 0).get(0).value()).isEqualTo(seat.peakPressure(250));
   }
 
   private static double weaker() {
@@ -114,11 +160,11 @@ class PivotCheckTest {
     PivotSeat seat = new TrihedralPivot(R, Math.toRadians(45), ElasticPair.ofEqual(BALL.elastic()));
     PivotDuty duty =
         new PivotDuty(seat, unknown, 0.1, "assumed", Optional.empty(), Optional.empty());
-    Finding f = PivotCheck.of(duty, unknown, 250).get(0);
+    Finding f = PivotCheck.of(duty, unknown, pressed(250)).get(0);
     assertThat(f.judged()).isEqualTo(Judged.ADVICE);
     assertThat(f.value()).isEqualTo(seat.peakPressure(250));
     assertThat(f.said().key()).isEqualTo(Said.PIVOT_UNJUDGED);
-    assertThat(Looked.name(f.said(), 3)).isEqualTo("test steel");
+    assertThat(Looked.name(f.said(), 5)).isEqualTo("test steel");
     assertThat(f.advice().key()).isEqualTo(Said.STATE_PIVOT_YIELD);
   }
 
@@ -127,7 +173,7 @@ class PivotCheckTest {
     // a mean pressure goes with the force on a socket: half the force at the limit is half of it
     PivotSeat seat = new SocketPivot(R, 0, 1, PAIR);
     double force = forceAtLimit(seat);
-    assertThat(Looked.amount(of(seat, force / 2).get(0).said(), 3)).isCloseTo(0.5, within(1e-9));
+    assertThat(Looked.amount(of(seat, force / 2).get(0).said(), 5)).isCloseTo(0.5, within(1e-9));
   }
 
   private static FluidFilmPad pad(double frictionMoment, double pivotStiffness) {

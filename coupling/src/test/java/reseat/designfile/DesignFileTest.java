@@ -204,15 +204,15 @@ class DesignFileTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "circle_diameter = \"2.750 in\"| circle_diameter = \"2.75 mm\"| did you mean 2.75 in (69.850 mm",
-        "flank_angle = \"45 deg\"| flank_angle = \"44.3 deg\"| 44 degrees 30 minutes",
-        "flank_angle = \"45 deg\"| flank_angle = \"44.30 deg\"| 44 degrees 30 minutes",
-        "force = \"600 N\"| force = \"600 kN\"| did you mean 600 N",
-        "force = \"600 N\"| force = \"600 kgf\"| N, not kgf",
-        "diameter = \"1/2 in\"| diameter = \"12.7 um\"| micrometre written for a millimetre",
+        "circle_diameter = \"2.750 in\"| circle_diameter = \"2.75 mm\"| did you mean \"2.75 in\"?",
+        "flank_angle = \"45 deg\"| flank_angle = \"44.3 deg\"| did you mean \"44 deg 30 min\"?",
+        "flank_angle = \"45 deg\"| flank_angle = \"44.30 deg\"| did you mean \"44 deg 30 min\"?",
+        "force = \"600 N\"| force = \"600 kN\"| did you mean \"600 N\"?",
+        "force = \"600 N\"| force = \"600 kgf\"| did you mean \"600 N\"?",
+        "diameter = \"1/2 in\"| diameter = \"12.7 um\"| did you mean \"12.7 mm\"?",
         "scatter = \"2 %\"| scatter = \"60 %\"| more than any usual device",
-        "at = [\"47.0 mm\", \"0 mm\", \"15.2 mm\"]| at = [\"47 in\", \"0 mm\", \"15 mm\"]| inch written",
-        "circle_diameter = \"2.750 in\"| circle_diameter = \"12 mm\"| radius of the circle written",
+        "at = [\"47.0 mm\", \"0 mm\", \"15.2 mm\"]| at = [\"47 in\", \"0 mm\", \"15 mm\"]| did you mean \"47 mm\"?",
+        "circle_diameter = \"2.750 in\"| circle_diameter = \"12 mm\"| 12.000 mm",
       })
   void likelySlipsAreWarnedOfWithBothReadings(String old, String slip, String message) {
     String text = with(old.strip(), slip.strip());

@@ -153,8 +153,8 @@ class DeviceReaderTest {
         .satisfies(
             p -> {
               assertThat(p.severity()).isEqualTo(DesignProblem.Severity.WARNING);
-              assertThat(p.key()).isEqualTo("preload[1].force");
-              assertThat(p.message()).contains("a thousand times more is 490 N");
+              assertThat(p.key()).isEqualTo("preload[1].device.mass");
+              assertThat(p.message()).contains("a mass of 0.0500 kg", "makes 0.490 N");
             });
   }
 

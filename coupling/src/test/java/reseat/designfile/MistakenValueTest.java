@@ -85,17 +85,17 @@ class MistakenValueTest {
       quoteCharacter = '`',
       textBlock =
           """
-          SENSOR_MOUNT | force = "28 N" | force = "28 kN" | did you mean 28.0 N (6.29 lbf) (N, not kN)?
-          SENSOR_MOUNT | force = "28 N" | force = "2800 kgf" | did you mean 2800 N
-          SENSOR_MOUNT | force = "28 N" | force = "400 kgf" | is high; did you mean 400 N
-          SENSOR_MOUNT | force = "28 N" | force = "30000 N" | far beyond a tool post; check the unit
-          SENSOR_MOUNT | force = "28 N" | force = "0.028 N" | hardly more than nothing; a thousand times more is 28.0 N
-          SENSOR_MOUNT | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 mm" | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 in" | divided by 25.4 it is 6.000 mm
-          SENSOR_MOUNT | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 mm" | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 um" | was a micrometre written for a millimetre?
+          SENSOR_MOUNT | force = "28 N" | force = "28 kN" | did you mean "28 N"?
+          SENSOR_MOUNT | force = "28 N" | force = "2800 kgf" | a preload of 27500 N
+          SENSOR_MOUNT | force = "28 N" | force = "400 kgf" | a preload of 3920 N
+          SENSOR_MOUNT | force = "28 N" | force = "30000 N" | a preload of 30000 N
+          SENSOR_MOUNT | force = "28 N" | force = "0.028 N" | did you mean "0.028 kN"?
+          SENSOR_MOUNT | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 mm" | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 in" | did you mean "6 mm"?
+          SENSOR_MOUNT | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 mm" | name = "flat"\\nat = ["25 mm", "45 mm", "0 mm"]\\nball = { diameter = "6 um" | did you mean "6 mm"?
           TOOL_POST | flank_angle = "45 deg" | flank_angle = "82 deg" | a groove of 82.00 deg included has flanks at 49.00 deg
-          CONE_VEE_FLAT | circle_diameter = "70 mm" | circle_diameter = "70 in" | did you mean 70 mm
-          CONE_VEE_FLAT | circle_diameter = "70 mm" | circle_diameter = "7000 mm" | check the unit: as written it is
-          SENSOR_MOUNT | scatter = "3 %" | scatter = "90 %" | more than any usual device; did you mean 0.90 %
+          CONE_VEE_FLAT | circle_diameter = "70 mm" | circle_diameter = "70 in" | did you mean "70 mm"?
+          CONE_VEE_FLAT | circle_diameter = "70 mm" | circle_diameter = "7000 mm" | did you mean "700 mm"?
+          SENSOR_MOUNT | scatter = "3 %" | scatter = "90 %" | more than any usual device; usual is at most 50.0 % (judgement); did you mean "0.90 %"?
           """)
   void anUnlikelyValueIsUsedButWarnedOf(Starter starter, String old, String bad, String message) {
     DesignFile file = DesignFile.read(with(starter, old, bad));

@@ -22,8 +22,8 @@ class UnlikelyValueTest {
       quoteCharacter = '`',
       textBlock =
           """
-          SENSOR_MOUNT | force = "28 N" | force = "20 kN"
-          SENSOR_MOUNT | force = "28 N" | force = "1 N"
+          SENSOR_MOUNT | force = "28 N" | force = "200 N"
+          SENSOR_MOUNT | force = "28 N" | force = "2 N"
           SENSOR_MOUNT | scatter = "3 %" | scatter = "50 %"
           TOOL_POST | flank_angle = "45 deg" | flank_angle = "15 deg"
           TOOL_POST | flank_angle = "45 deg" | flank_angle = "45.25 deg"
@@ -42,15 +42,15 @@ class UnlikelyValueTest {
       quoteCharacter = '`',
       textBlock =
           """
-          SENSOR_MOUNT | force = "28 N" | force = "20.01 kN" | preload[1].force | a preload of 20000 N (4500 lbf) is far beyond a tool post; did you mean 20.0 N
-          SENSOR_MOUNT | force = "28 N" | force = "0.99 N" | preload[1].force | hardly more than nothing; a thousand times more is 990 N
-          SENSOR_MOUNT | scatter = "3 %" | scatter = "51 %" | preload[1].scatter | a scatter of 51 % is more than any usual device; did you mean 0.51 %?
-          CONE_VEE_FLAT | circle_diameter = "70 mm" | circle_diameter = "7000 mm" | layout.circle_diameter | the balls stand on a circle of 7000
-          TOOL_POST | at = ["47.0 mm", "0 mm", "15.2 mm"] | at = ["47.0 in", "0 mm", "15.2 mm"] | tool_point.at | from the middle of a coupling of 69.850 mm (2.7500 in); was an inch written
+          SENSOR_MOUNT | force = "28 N" | force = "20 kN" | preload[1].force | a preload of 20000 N (4500 lbf), by which the contacts
+          SENSOR_MOUNT | force = "28 N" | force = "0.99 N" | preload[1].force | a preload of 0.990 N
+          SENSOR_MOUNT | scatter = "3 %" | scatter = "51 %" | preload[1].scatter | a scatter of 51 % is more than any usual device; usual is at most 50.0 % (judgement); did you mean "0.51 %"?
+          CONE_VEE_FLAT | circle_diameter = "70 mm" | circle_diameter = "7000 mm" | layout.circle_diameter | a circle of 7000
+          TOOL_POST | at = ["47.0 mm", "0 mm", "15.2 mm"] | at = ["47.0 in", "0 mm", "15.2 mm"] | tool_point.at[x] | 34 times the radius of the balls' circle
           TOOL_POST | flank_angle = "45 deg" | flank_angle = "14 deg" | layout.groove.flank_angle | a groove of 14.00 deg included has flanks at 83.00 deg
-          TOOL_POST | flank_angle = "45 deg" | flank_angle = "45.30 deg" | layout.groove.flank_angle | 45°18.0'; if 45 degrees 30 minutes are meant, write "45 deg 30 min" (45.5000 deg)
-          TOOL_POST | flank_angle = "45 deg" | flank_angle = "45.45 deg" | layout.groove.flank_angle | 45°27.0'; if 45 degrees 45 minutes are meant, write "45 deg 45 min" (45.7500 deg)
-          TOOL_POST | flank_angle = "45 deg" | flank_angle = "45.1 deg" | layout.groove.flank_angle | 45°06.0'; if 45 degrees 10 minutes are meant, write "45 deg 10 min" (45.1667 deg)
+          TOOL_POST | flank_angle = "45 deg" | flank_angle = "45.30 deg" | layout.groove.flank_angle | 45°18.0'; did you mean "45 deg 30 min"?
+          TOOL_POST | flank_angle = "45 deg" | flank_angle = "45.45 deg" | layout.groove.flank_angle | 45°27.0'; did you mean "45 deg 45 min"?
+          TOOL_POST | flank_angle = "45 deg" | flank_angle = "45.1 deg" | layout.groove.flank_angle | 45°06.0'; did you mean "45 deg 10 min"?
           SENSOR_MOUNT | flank_angle = "54.7356 deg" | flank_angle = "81 deg" | support[1].seat.flank_angle | a flank at 81.00 deg to the coupling plane is unusual
           """)
   void aValueBeyondItIsDoubtedAtItsKey(
@@ -70,16 +70,16 @@ class UnlikelyValueTest {
       quoteCharacter = '`',
       textBlock =
           """
-          "6 um" | a diameter of 0.006 mm | a thousand times more is 6.000 mm (0.2362 in)
-          "6 in" | a diameter of 152 | divided by 25.4 it is 6.000 mm (0.2362 in)
+          "6 um" | 6.00 µm | did you mean "6 mm"?
+          "6 in" | 152.400 mm | did you mean "6 mm"?
           """)
   void aBallOfAnotherOrderIsToldWithTheLikelyOne(String diameter, String is, String meant) {
     String flat = "name = \"flat\"\nat = [\"25 mm\", \"45 mm\", \"0 mm\"]\nball = { diameter = ";
     assertThat(warnings(Starter.SENSOR_MOUNT, flat + "\"6 mm\"", flat + diameter))
         .anySatisfy(
             p -> {
-              assertThat(p.key()).isEqualTo("support");
-              assertThat(p.message()).startsWith("the ball of flat has").contains(meant);
+              assertThat(p.key()).isEqualTo("support[3].ball.diameter");
+              assertThat(p.message()).contains("at flat", is, meant);
             });
   }
 }

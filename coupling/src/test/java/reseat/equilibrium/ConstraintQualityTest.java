@@ -71,6 +71,20 @@ class ConstraintQualityTest {
   }
 
   @Test
+  void oneOfSeveralMotionsHeldAlikeIsCalledSo() {
+    assertThat(ConstraintQuality.of(Unconstrained.turned(0, 120, 240)).weakestUnique()).isFalse();
+    assertThat(ConstraintQuality.of(Unconstrained.turned(0, 125, 240)).weakestUnique()).isTrue();
+    assertThat(ConstraintQuality.of(Unconstrained.parallelVees()).weakestUnique()).isTrue();
+    assertThat(ConstraintQuality.of(Unconstrained.turned(91, 210, 330)).weakestUnique()).isTrue();
+    // flat vees: sliding along x and along y are held alike, and barely
+    ConstraintQuality flat =
+        ConstraintQuality.of(
+            TestCouplings.threeVees(0.05, 0.00635, Math.toRadians(3), 0, 120, 240).build());
+    assertThat(flat.condition()).isGreaterThan(ConstraintQuality.POOR);
+    assertThat(flat.weakestUnique()).isFalse();
+  }
+
+  @Test
   void aFourthBallIsOneContactTooMany() {
     CouplingDesign three = Unconstrained.turned(0, 120, 240);
     Vec3 at = new Vec3(0, 0, 0);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.CouplingDesign;
 import reseat.numerics.RandomStream;
 import reseat.space.Vec3;
@@ -103,6 +105,40 @@ class PreloadZoneTest {
       PreloadZone other = zone(leaning, aside, 0);
       same(middle, other);
       assertThat(other.margin()).isNotCloseTo(middle.margin(), within(1e-6));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 6, 30, 60})
+  void aLeaningLineMayMoveAcrossItselfByTheMarginInEveryDirectionAndNoFurther(double degrees) {
+    ContactLines lines = ContactLines.nominal(coupling());
+    double lean = Math.toRadians(degrees);
+    Vec3 weight = new Vec3(0, 0, -2000);
+    Wrench others = Wrench.ofForce(weight, Vec3.ZERO);
+    for (double azimuth = 0; azimuth < 6; azimuth += 0.7) {
+      Vec3 force =
+          Vec3.atAzimuth(azimuth)
+              .times(Math.sin(lean))
+              .minus(Vec3.Z.times(Math.cos(lean)))
+              .times(300);
+      Vec3 through = new Vec3(0.002, 0.001, 0);
+      PreloadZone zone = PreloadZone.of(lines, others, force, through, 1, 0);
+      // shifts across the line, all round: the nearest at which a contact force is nothing
+      Vec3 side = force.anyPerpendicular();
+      Vec3 other = force.unit().cross(side);
+      double least = Double.POSITIVE_INFINITY;
+      double[] here = lines.forces(others.plus(Wrench.ofForce(force, through)));
+      for (int i = 0; i < 20000; i++) {
+        double turn = 2 * Math.PI * i / 20000;
+        Vec3 way = side.times(Math.cos(turn)).plus(other.times(Math.sin(turn)));
+        double[] there = lines.forces(others.plus(Wrench.ofForce(force, through.plus(way))));
+        for (int k = 0; k < 6; k++) {
+          if (there[k] < here[k]) {
+            least = Math.min(least, here[k] / (here[k] - there[k]));
+          }
+        }
+      }
+      assertThat(zone.margin()).isCloseTo(least, within(1e-6 * least));
     }
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +17,11 @@ import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.numerics.OneAfterAnother;
 import reseat.numerics.RandomStream;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
+import reseat.numerics.VectorScatter;
 import reseat.seat.GrooveExtent;
 import reseat.seat.VeeGroove;
 import reseat.space.Vec3;
@@ -61,6 +64,29 @@ class InterchangeSimulationTest {
   }
 
   @Test
+  void batchesMadeApartAndSentAsBytesGiveTheSpreadOfOneRun() throws InterruptedException {
+    CouplingDesign d = TolerancedCouplings.toolPost();
+    InterchangePlan plan = new InterchangePlan(3, 3000, SEED, new OneAfterAnother());
+    InterchangeResult whole = run(d, plan);
+    assertThat(InterchangeSimulation.batches(plan)).isEqualTo(3);
+    List<byte[]> sent = new ArrayList<>();
+    for (long number = 2; number >= 0; number--) {
+      double[] tally = new InterchangeSimulation(ToleranceModel.of(d)).tally(plan, number);
+      ByteBuffer bytes = ByteBuffer.allocate(8 * tally.length);
+      bytes.asDoubleBuffer().put(tally);
+      sent.add(0, bytes.array());
+    }
+    InterchangeSimulation.Sum sum = new InterchangeSimulation(ToleranceModel.of(d)).new Sum(plan);
+    for (byte[] bytes : sent) {
+      double[] tally = new double[bytes.length / 8];
+      ByteBuffer.wrap(bytes).asDoubleBuffer().get(tally);
+      sum.add(tally);
+    }
+    assertThat(sum.holders()).isEqualTo(9000);
+    assertThat(sum.result()).isEqualTo(whole);
+  }
+
+  @Test
   void aHolderIsWhatThePlainRoadMakesOfTheSameLuck() throws InterruptedException {
     CouplingDesign d = TolerancedCouplings.zoo().get("trihedral, vee and flat");
     ToleranceModel model = ToleranceModel.of(d);
@@ -80,6 +106,23 @@ class InterchangeSimulationTest {
       mean = mean.plus(d.axes().of(there.minus(drawn)).times(0.5));
     }
     assertThat(mean.distanceTo(two.total().mean())).isLessThan(1e-13);
+  }
+
+  @Test
+  void everyScatterThatIsToldHasABandOfNearlyTwoDeviations() {
+    // 95 % of a normal variable lie within 1.95996 standard deviations (tables), of a uniform one
+    // within 0.95 sqrt(3) = 1.645, of sums of such between
+    InterchangeResult r =
+        run(TolerancedCouplings.toolPost(), new InterchangePlan(4000, 5, SEED, 2));
+    for (VectorScatter v :
+        List.of(r.own(), r.ownInCouplingAxes(), r.ownRotation(), r.post(), r.total())) {
+      for (int k = 0; k < 3; k++) {
+        assertThat(v.deviation().component(k)).isPositive();
+        assertThat(v.band().component(k) / v.deviation().component(k))
+            .as("%s, axis %d", v, k)
+            .isBetween(1.62, 2.02);
+      }
+    }
   }
 
   @Test

@@ -77,6 +77,97 @@ class PivotSeatTest {
   }
 
   @Test
+  void aForceAcrossIsBorneByWhatLeansAgainstIt() {
+    double phi = Math.toRadians(54.7356);
+    TrihedralPivot three = new TrihedralPivot(R, phi, PAIR);
+    // solved for the forces: normals of three contacts, the load against the first of them
+    double across = 90;
+    double[] n = new double[3];
+    for (int i = 0; i < 3; i++) {
+      n[i] =
+          FORCE / (3 * Math.cos(phi))
+              + 2 * across * Math.cos(i * 2 * Math.PI / 3) / (3 * Math.sin(phi));
+    }
+    double up = 0;
+    double aside = 0;
+    for (int i = 0; i < 3; i++) {
+      up += n[i] * Math.cos(phi);
+      aside += n[i] * Math.sin(phi) * Math.cos(i * 2 * Math.PI / 3);
+    }
+    assertThat(up).isCloseTo(FORCE, within(1e-9));
+    assertThat(aside).isCloseTo(across, within(1e-9));
+    double p = three.point().orElseThrow().peakPressure(n[0]);
+    assertThat(three.peakPressure(FORCE, across)).isCloseTo(p, within(1e-9 * p));
+    // turned round, one contact bears nothing at the force at which it opens
+    double opens = three.openingForce(FORCE);
+    assertThat(FORCE / (3 * Math.cos(phi)))
+        .isCloseTo(2 * opens / (3 * Math.sin(phi)), within(1e-9));
+    assertThat(new FlatPivot(R, PAIR).peakPressure(FORCE, across))
+        .isEqualTo(new FlatPivot(R, PAIR).peakPressure(FORCE));
+    assertThat(new FlatPivot(R, PAIR).openingForce(FORCE)).isInfinite();
+  }
+
+  @Test
+  void theLineLoadOfARingAndThePressureOfALandAddUpToBothForces() {
+    double phi = Math.toRadians(40);
+    double across = 70;
+    ConePivot cone = new ConePivot(R, phi, PAIR);
+    SocketPivot socket = new SocketPivot(R, 0.3, 1.1, PAIR);
+    // pressure of a ring: p0 = sqrt(w E* / (pi R)), so the line load at the worst place is known
+    double p = cone.peakPressure(FORCE, across);
+    double worst = Math.PI * R * p * p / PAIR.reducedModulus();
+    double middle = FORCE / (2 * Math.PI * R * Math.sin(phi) * Math.cos(phi));
+    int parts = 400;
+    double aside = 0;
+    for (int i = 0; i < parts; i++) {
+      double turn = 2 * Math.PI * (i + 0.5) / parts;
+      double w = middle + (worst - middle) * Math.cos(turn);
+      aside += w * Math.sin(phi) * Math.cos(turn) * R * Math.sin(phi) * 2 * Math.PI / parts;
+    }
+    assertThat(aside).isCloseTo(across, within(1e-9 * across));
+    assertThat(cone.openingForce(FORCE)).isCloseTo(FORCE * Math.tan(phi) / 2, within(1e-9));
+
+    assertThat(socket.peakPressure(FORCE, 0))
+        .isCloseTo(socket.peakPressure(FORCE), within(1e-9 * socket.peakPressure(FORCE)));
+    double a = socket.peakPressure(FORCE) / Math.cos(0.3);
+    // pressure rises sideways by b n_x: b from the worst place, at the polar angle where it is
+    // worst
+    double b = sideways(a, socket.peakPressure(FORCE, across));
+    double sum = 0;
+    double along = 0;
+    for (int i = 0; i < parts; i++) {
+      double theta = 0.3 + 0.8 * (i + 0.5) / parts;
+      double area = 2 * Math.PI * R * R * Math.sin(theta) * 0.8 / parts;
+      sum += b * Math.sin(theta) * Math.sin(theta) / 2 * area;
+      along += a * Math.cos(theta) * Math.cos(theta) * area;
+    }
+    assertThat(along).isCloseTo(FORCE, within(1e-5 * FORCE));
+    assertThat(sum).isCloseTo(across, within(1e-5 * across));
+    assertThat(socket.openingForce(FORCE) * b / across * Math.sin(1.1))
+        .isCloseTo(a * Math.cos(1.1), within(1e-6 * a));
+  }
+
+  /** The b for which a cos(theta) + b sin(theta) is at most p on the land of 0.3 to 1.1 rad. */
+  private static double sideways(double a, double p) {
+    double low = 0;
+    double high = 10 * a;
+    for (int i = 0; i < 100; i++) {
+      double b = (low + high) / 2;
+      double most = 0;
+      for (int k = 0; k <= 4000; k++) {
+        double theta = 0.3 + 0.8 * k / 4000;
+        most = Math.max(most, a * Math.cos(theta) + b * Math.sin(theta));
+      }
+      if (most > p) {
+        high = b;
+      } else {
+        low = b;
+      }
+    }
+    return low;
+  }
+
+  @Test
   void aFlatIsOneSpring() {
     matches(new FlatPivot(R, PAIR), List.of(Vec3.Z));
     assertThat(new FlatPivot(R, PAIR).locates()).isFalse();

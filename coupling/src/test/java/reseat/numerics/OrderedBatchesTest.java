@@ -13,18 +13,18 @@ class OrderedBatchesTest {
   @Test
   void resultsComeInTheOrderOfTheirBatches() throws InterruptedException {
     List<Long> seen = new ArrayList<>();
-    OrderedBatches.run(
-        200,
-        5,
-        "test",
-        batch -> {
-          double busy = 0;
-          for (int i = 0; i < (batch % 7) * 1000; i++) {
-            busy += Math.sin(i);
-          }
-          return batch + (busy > 1e9 ? 1 : 0);
-        },
-        seen::add);
+    new OnThreads(5)
+        .run(
+            200,
+            "test",
+            batch -> {
+              double busy = 0;
+              for (int i = 0; i < (batch % 7) * 1000; i++) {
+                busy += Math.sin(i);
+              }
+              return batch + (busy > 1e9 ? 1 : 0);
+            },
+            seen::add);
     assertThat(seen).hasSize(200).isSorted();
   }
 
@@ -33,12 +33,12 @@ class OrderedBatchesTest {
     AtomicLong started = new AtomicLong();
     AtomicLong most = new AtomicLong();
     AtomicLong taken = new AtomicLong();
-    OrderedBatches.run(
-        1000,
-        2,
-        "test",
-        batch -> started.incrementAndGet(),
-        done -> most.set(Math.max(most.get(), started.get() - taken.getAndIncrement())));
+    new OnThreads(2)
+        .run(
+            1000,
+            "test",
+            batch -> started.incrementAndGet(),
+            done -> most.set(Math.max(most.get(), started.get() - taken.getAndIncrement())));
     assertThat(most.get()).isLessThanOrEqualTo(8);
   }
 
@@ -46,15 +46,53 @@ class OrderedBatchesTest {
   void whatGoesWrongInABatchComesOut() {
     assertThatThrownBy(
             () ->
-                OrderedBatches.run(
-                    10,
-                    2,
-                    "test",
-                    batch -> {
-                      throw new IllegalArgumentException("batch " + batch);
-                    },
-                    done -> {}))
+                new OnThreads(2)
+                    .run(
+                        10,
+                        "test",
+                        batch -> {
+                          throw new IllegalArgumentException("batch " + batch);
+                        },
+                        done -> {}))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("batch 0");
+  }
+
+  @Test
+  void withoutThreadsTheCallerDoesAllTheWorkInOrder() throws InterruptedException {
+    List<String> seen = new ArrayList<>();
+    Thread caller = Thread.currentThread();
+    new OneAfterAnother()
+        .run(
+            3,
+            "test",
+            batch -> {
+              assertThat(Thread.currentThread()).isSameAs(caller);
+              seen.add("made " + batch);
+              return batch;
+            },
+            batch -> seen.add("taken " + batch));
+    assertThat(seen).containsExactly("made 0", "taken 0", "made 1", "taken 1", "made 2", "taken 2");
+    assertThatThrownBy(() -> new OnThreads(0)).hasMessageContaining("at least 1 thread");
+  }
+
+  @Test
+  void aRowGivesBackWhatWasPutInAndRefusesMore() {
+    NumberRow row = new NumberRow();
+    double[] numbers = {0.1, -0.0, Double.NEGATIVE_INFINITY, 3};
+    for (double number : numbers) {
+      row.put(number);
+    }
+    row.putCount(1L << 53);
+    NumberRow back = NumberRow.of(row.toArray());
+    for (double number : numbers) {
+      assertThat(back.next()).isEqualTo(number);
+    }
+    assertThatThrownBy(back::end).hasMessageContaining("1 are left");
+    assertThat(back.nextCount()).isEqualTo(1L << 53);
+    back.end();
+    assertThatThrownBy(back::next).hasMessageContaining("ends too soon, after 5");
+    assertThatThrownBy(() -> NumberRow.of(numbers).nextCount()).hasMessageContaining("count");
+    assertThatThrownBy(() -> row.putCount(Long.MAX_VALUE)).hasMessageContaining("2^53");
   }
 }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.UniformRealDistribution;
 import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
@@ -26,6 +28,28 @@ class RandomStreamTest {
     assertThat(RandomStream.of(1, 5).uniform()).isEqualTo(RandomStream.of(1, 5).uniform());
     assertThat(RandomStream.of(1, 5).uniform()).isNotEqualTo(RandomStream.of(1, 6).uniform());
     assertThat(RandomStream.of(1, 5).uniform()).isNotEqualTo(RandomStream.of(2, 5).uniform());
+  }
+
+  @Test
+  void theNumbersAreThoseOfTheGeneratorOfJava() {
+    RandomGeneratorFactory<RandomGenerator> javas = RandomGeneratorFactory.of("L64X128MixRandom");
+    for (int i = 0; i < 50; i++) {
+      long seed = mixed(SEED + i);
+      long index = i - 20L;
+      RandomStream ours = RandomStream.of(seed, index);
+      RandomGenerator java = javas.create(mixed(mixed(seed) + 0x9e3779b97f4a7c15L * index));
+      for (int k = 0; k < 1000; k++) {
+        assertThat(ours.uniform()).isEqualTo(((java.nextLong() >>> 12) + 0.5) * 0x1p-52);
+        int bound = 1 + (int) (Math.abs(mixed(k)) % (k % 3 == 0 ? Integer.MAX_VALUE : 12));
+        assertThat(ours.below(bound)).isEqualTo(java.nextInt(bound));
+      }
+    }
+  }
+
+  private static long mixed(long z) {
+    z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
+    z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
+    return z ^ (z >>> 31);
   }
 
   @Test

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-/** Which readings are flagged; limits and statistics are in the registry of published values. */
+/** Which readings are flagged; limits and statistics are in the registry of check values. */
 class OutliersTest {
 
   @Test

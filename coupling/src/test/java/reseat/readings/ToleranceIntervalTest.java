@@ -7,9 +7,7 @@ import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
-/**
- * Tolerance factors by a second road; the printed tables are in the registry of published values.
- */
+/** Tolerance factors by a second road; the printed tables are in the registry of check values. */
 class ToleranceIntervalTest {
 
   @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -57,13 +58,45 @@ class TwoWayTest {
     List<String> ways = List.of("up", "down", "up", "down", "up", "down");
     double[] mixed = {1, 3, 2, 5, 3, 7};
     BidirectionalRepeatability found =
-        BidirectionalRepeatability.ofTwoWays(ways, mixed).orElseThrow();
+        BidirectionalRepeatability.ofTwoWays(ways, List.of(), mixed).orElseThrow();
     assertThat(found.repeatability()).isCloseTo(9, within(1e-12));
     assertThat(
             BidirectionalRepeatability.ofTwoWays(
-                List.of("up", "up", "up", "up", "up", "down"), mixed))
+                List.of("up", "up", "up", "up", "up", "down"), List.of(), mixed))
         .isEmpty();
-    assertThat(BidirectionalRepeatability.ofTwoWays(List.of("a", "b", "c", "a", "b", "c"), mixed))
+    assertThat(
+            BidirectionalRepeatability.ofTwoWays(
+                List.of("a", "b", "c", "a", "b", "c"), List.of(), mixed))
+        .isEmpty();
+  }
+
+  @Test
+  void eachHolderIsAPositionOfItsOwnHoweverFarApartTheyStand() {
+    List<String> ways =
+        List.of("up", "down", "up", "down", "up", "down", "up", "up", "up", "down", "down", "down");
+    List<String> holders = List.of("a", "a", "a", "a", "a", "a", "b", "b", "b", "b", "b", "b");
+    double[] mixed = {1, 3, 2, 5, 3, 7, 1020, 1021, 1022, 1020, 1021, 1022};
+    BidirectionalRepeatability found =
+        BidirectionalRepeatability.ofTwoWays(ways, holders, mixed).orElseThrow();
+    // by hand as above: a has 9 and B -3, b has max(2 + 2 + 0, 4, 4) = 4 and B 0
+    assertThat(found.repeatability()).isCloseTo(9, within(1e-12));
+    assertThat(found.meanReversal()).isCloseTo(-1.5, within(1e-12));
+    // a holder that was not mounted twice each way says nothing
+    List<String> more = new ArrayList<>(holders);
+    more.set(11, "c");
+    assertThat(
+            BidirectionalRepeatability.ofTwoWays(ways, more, mixed)
+                .orElseThrow()
+                .positions()
+                .get(1))
+        .isEqualTo(
+            BidirectionalRepeatability.Position.of(
+                new double[] {1020, 1021, 1022}, new double[] {1020, 1021}));
+    assertThat(
+            BidirectionalRepeatability.ofTwoWays(
+                List.of("up", "down", "up", "down"),
+                List.of("a", "a", "b", "b"),
+                new double[] {1, 2, 3, 4}))
         .isEmpty();
   }
 

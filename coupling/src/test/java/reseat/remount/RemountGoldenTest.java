@@ -31,16 +31,16 @@ class RemountGoldenTest {
 
   @Test
   void toolPost() throws InterruptedException {
-    expect(Starter.TOOL_POST, 70.80624, 36.20893, 90.11601);
+    expect(Starter.TOOL_POST, 70.80624, 36.20893, 90.25608);
   }
 
   @Test
   void pallet() throws InterruptedException {
-    expect(Starter.PALLET, 956.41772, 847.21427, 1027.80041);
+    expect(Starter.PALLET, 956.41805, 847.21536, 934.96442);
   }
 
   @Test
   void sensorMount() throws InterruptedException {
-    expect(Starter.SENSOR_MOUNT, 194.72505, 117.01717, 231.09116);
+    expect(Starter.SENSOR_MOUNT, 192.88564, 112.38598, 215.10967);
   }
 }

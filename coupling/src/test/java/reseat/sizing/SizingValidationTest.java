@@ -10,10 +10,14 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.check.AllowedPreload;
+import reseat.check.Depth;
+import reseat.check.StandingCoupling;
 import reseat.design.CouplingDesign;
 import reseat.designfile.DesignFile;
 import reseat.designfile.SizeWish;
 import reseat.designfile.Starter;
+import reseat.equilibrium.CouplingModel;
 import reseat.numerics.RandomStream;
 
 /** Searches whose answer is known in closed form. */
@@ -39,33 +43,40 @@ class SizingValidationTest {
   }
 
   private static AllowedPreload band(String ball, double share) {
-    return AllowedPreload.of(bare(ball, share), SizeWish.NONE).orElseThrow();
+    return sought(bare(ball, share)).orElseThrow();
+  }
+
+  private static Optional<AllowedPreload> sought(CouplingDesign design) {
+    return new StandingCoupling(CouplingModel.of(design).standing(), List.of(), Depth.CLOSED_FORM)
+        .allowedPreload();
   }
 
   /** Force at a pressure goes with its cube and the ball's square: from Hertz's formulas. */
   @Test
   void theLargestPreloadGoesWithTheCubeOfThePressureAllowedAndTheSquareOfTheBall() {
     AllowedPreload full = band("12 mm", 1);
-    assertEquals("contact pressure", full.bindsAbove());
-    assertEquals(full.most() / 8, band("12 mm", 0.5).most(), 1e-3 * full.most() / 8);
-    assertEquals(full.most() * 4, band("24 mm", 1).most(), 1e-3 * full.most() * 4);
-    assertEquals("", full.bindsBelow());
-    assertEquals(0, full.least());
+    assertEquals("contact pressure", full.most().check());
+    assertEquals(
+        full.most().force() / 8, band("12 mm", 0.5).most().force(), 1e-3 * full.most().force() / 8);
+    assertEquals(
+        full.most().force() * 4, band("24 mm", 1).most().force(), 1e-3 * full.most().force() * 4);
+    assertEquals("", full.least().check());
+    assertEquals(0, full.least().force());
   }
 
   @Test
   void theLowerEndOfTheBandIsWhereTheLoadKeepsItsLiftOffFactor() {
     CouplingDesign post = DesignFile.read(POST).design().orElseThrow();
-    AllowedPreload band = AllowedPreload.of(post, SizeWish.NONE).orElseThrow();
-    assertEquals("lift-off", band.bindsBelow());
-    double factor = band.least() / band.nominal();
+    AllowedPreload band = sought(post).orElseThrow();
+    assertEquals("lift-off", band.least().check());
+    double factor = band.least().force() / band.nominal();
     CouplingDesign at =
         post.toBuilder()
             .preloads(List.of(post.preloads().get(0).withForce(factor * band.nominal())))
             .build();
     Judgement j = CandidateCheck.of(at, SizeWish.NONE);
     assertTrue(j.holds());
-    assertEquals(1, j.used(), 1e-6);
+    assertEquals(1, j.used(), 1e-3);
     assertTrue(band.coversScatter());
   }
 
@@ -74,7 +85,11 @@ class SizingValidationTest {
     String aside =
         POST.replace("at = [\"0 mm\", \"0 mm\", \"0 mm\"]", "at = [\"0 mm\", \"90 mm\", \"0 mm\"]");
     CouplingDesign post = DesignFile.read(aside).design().orElseThrow();
-    assertEquals(Optional.empty(), AllowedPreload.of(post, SizeWish.NONE));
+    CouplingModel model = CouplingModel.of(post);
+    assertTrue(model.standing().lifted());
+    assertEquals(
+        Optional.empty(),
+        new StandingCoupling(model.standing(), List.of(), Depth.STATICS).allowedPreload());
   }
 
   /** The valley of Rosenbrock has its only minimum, 0, at (1, 1); scaled here to a unit square. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.ShopFloor;
 import reseat.design.Support;
@@ -91,7 +92,12 @@ class ShopStudyTest {
   void nothingOfTheShopChangesTheCheck() {
     CouplingDesign design = toolPost();
     CouplingDesign bare = design.toBuilder().shop(ShopFloor.UNKNOWN).build();
-    assertThat(study(bare).check().findings()).isEqualTo(study(design).check().findings());
+    // all but what the shop itself asks for: gaps that stay open
+    assertThat(study(bare).check().findings())
+        .containsExactlyElementsOf(
+            study(design).check().findings().stream()
+                .filter(f -> f.check() != CheckKind.CLEARANCE)
+                .toList());
     assertThat(study(bare).readings()).hasSize(3);
     assertThat(study(design).readings()).hasSize(6);
     // right-angled groove under the design's own ball: it stands as high as it is designed to

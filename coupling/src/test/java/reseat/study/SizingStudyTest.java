@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.check.Depth;
 import reseat.check.Judged;
 import reseat.check.Said;
 import reseat.check.Verdict;
@@ -193,7 +194,8 @@ class SizingStudyTest {
     SizingStudy.Choice winner = study.winner().orElseThrow();
     String text = POST.textWith(winner.alterations());
     assertTrue(text.contains("# through the ball centres"), "remarks are kept");
-    SeatedCheck read = (SeatedCheck) CheckStudy.run(DesignFile.read(text).design().orElseThrow());
+    SeatedCheck read =
+        (SeatedCheck) CheckStudy.run(StatedDesign.of(DesignFile.read(text)), Depth.SIMULATED);
     SeatedCheck found = winner.check();
     assertTrue(read.holds());
     assertEquals(

@@ -2,6 +2,7 @@ package reseat.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -31,7 +32,7 @@ class SweepPointTest {
             Measure.SHARE,
             Statement.of(Said.BOND_MORE),
             Statement.NOTHING);
-    List<Finding> deciding = new java.util.ArrayList<>(List.of(loose));
+    List<Finding> deciding = new ArrayList<>(List.of(loose));
     SweepPoint point =
         new SweepPoint(
             List.of("1"),

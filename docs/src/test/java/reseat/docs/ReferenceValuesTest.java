@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import reseat.verification.PublishedValue;
-import reseat.verification.PublishedValues;
+import reseat.verification.CheckValue;
+import reseat.verification.CheckValues;
 import reseat.verification.Topic;
 
 /**
@@ -25,8 +25,8 @@ class ReferenceValuesTest {
   private static List<String> table() {
     List<String> lines = new ArrayList<>();
     lines.add("topic\tid\tname\tvalue\tunit\ttolerance\tkind");
-    for (Topic topic : PublishedValues.topics()) {
-      for (PublishedValue v : topic.values()) {
+    for (Topic topic : CheckValues.topics()) {
+      for (CheckValue v : topic.values()) {
         lines.add(
             String.join(
                 "\t",

@@ -16,8 +16,8 @@ import reseat.material.Material;
 import reseat.material.MaterialCatalog;
 import reseat.material.MaterialValue;
 import reseat.material.Provenance;
-import reseat.verification.PublishedValue;
-import reseat.verification.PublishedValues;
+import reseat.verification.CheckValue;
+import reseat.verification.CheckValues;
 import reseat.verification.Standing;
 import reseat.verification.Topic;
 
@@ -41,11 +41,11 @@ class ReferencesTest {
   }
 
   @Test
-  void sourcesOfPublishedValuesAreListed() throws IOException {
+  void sourcesOfCheckValuesAreListed() throws IOException {
     List<String> names = names();
     List<String> sources = new ArrayList<>();
-    for (Topic topic : PublishedValues.topics()) {
-      for (PublishedValue v : topic.values()) {
+    for (Topic topic : CheckValues.topics()) {
+      for (CheckValue v : topic.values()) {
         if (v.standing() != Standing.COMPUTED) {
           sources.add(v.source());
         }

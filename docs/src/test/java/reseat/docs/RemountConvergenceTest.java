@@ -96,7 +96,7 @@ class RemountConvergenceTest {
     }
     Picture picture =
         ResponseCurve.draw(
-            new AxisQuantity("number of load steps", "1", 1),
+            new AxisQuantity("number of load steps", "", 1),
             inputs,
             new AxisQuantity("distance from the fine ramp", "nm", 1e-9),
             curves,

@@ -3,7 +3,7 @@ package reseat.plots;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
+import reseat.units.FilledText;
 
 /** Numbers as people read them: no more digits than the model deserves, never in exponents. */
 public final class NumberText {
@@ -36,7 +36,7 @@ public final class NumberText {
    * @return for instance {@code 2.750}; negative numbers with a true minus sign
    */
   public static String decimals(double value, int decimals) {
-    String s = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    String s = FilledText.of("%." + decimals + "f", value);
     if (s.startsWith("-")) {
       String size = s.substring(1);
       return size.chars().allMatch(c -> c == '0' || c == '.') ? size : "\u2212" + size;

@@ -15,20 +15,24 @@ import reseat.plots.scene.TextWidth;
 /**
  * A finished picture: what it is called, what to see in it, and how to get it as a file.
  *
- * <p>The same inputs give the same bytes.
+ * <p>The same inputs give the same bytes on one machine; a bitmap depends on its Java and its
+ * fonts.
  */
 public final class Picture {
 
   private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
   private static final double MARGIN = 12;
 
+  private final PictureKind kind;
   private final String name;
   private final String title;
   private final String caption;
   private final String altText;
   private final Scene scene;
 
-  private Picture(String name, String title, String caption, String altText, Scene scene) {
+  private Picture(
+      PictureKind kind, String name, String title, String caption, String altText, Scene scene) {
+    this.kind = kind;
     this.name = name;
     this.title = title;
     this.caption = caption;
@@ -39,6 +43,7 @@ public final class Picture {
   /**
    * Makes a picture.
    *
+   * @param kind what it shows
    * @param name short name for files and commands: lower-case letters, digits and hyphens
    * @param title heading
    * @param caption one sentence that says what to see
@@ -47,7 +52,8 @@ public final class Picture {
    * @return the picture
    * @throws IllegalArgumentException if a text is missing or the name has other characters
    */
-  public static Picture of(String name, String title, String caption, String altText, Scene scene) {
+  public static Picture of(
+      PictureKind kind, String name, String title, String caption, String altText, Scene scene) {
     if (!NAME.matcher(name).matches()) {
       throw new IllegalArgumentException("a picture cannot be called \"" + name + "\"");
     }
@@ -55,7 +61,16 @@ public final class Picture {
       throw new IllegalArgumentException(
           "picture " + name + " needs a title, a caption and a text alternative");
     }
-    return new Picture(name, title, caption, altText, scene);
+    return new Picture(kind, name, title, caption, altText, scene);
+  }
+
+  /**
+   * Returns what it shows.
+   *
+   * @return by which a page finds it
+   */
+  public PictureKind kind() {
+    return kind;
   }
 
   /**

@@ -20,7 +20,6 @@ import reseat.plots.chart.ResponseCurve;
 import reseat.plots.chart.SensitivityRanking;
 import reseat.plots.chart.SeriesChart;
 import reseat.plots.chart.SweepCurves;
-import reseat.plots.chart.VarianceShares;
 
 /** Charts of invented numbers that follow the laws of the real ones. */
 final class ChartExamples {
@@ -29,25 +28,28 @@ final class ChartExamples {
 
   private ChartExamples() {}
 
-  static List<Picture> all() {
+  /** Charts that are marks alone. */
+  static List<Picture> ofMarks() {
     return List.of(
         preload(),
         ballSize(),
         compliance(),
         budget(),
         sensitivity(),
-        variance(),
         frequencies(),
         response(),
         repeat(),
         series(),
-        histogram(),
         control(),
         RemountChartExamples.life(),
         RemountChartExamples.cloud(),
-        pareto(),
         contours(),
         sweep());
+  }
+
+  /** Charts that hold a bitmap of the charting library. */
+  static List<Picture> withBitmaps() {
+    return List.of(histogram(), pareto());
   }
 
   private static Picture preload() {
@@ -99,12 +101,11 @@ final class ChartExamples {
   private static Picture budget() {
     List<BudgetBars.Line> lines =
         List.of(
-            new BudgetBars.Line("friction at the contacts", 0.061e-6, false),
-            new BudgetBars.Line("preload scatter \u00b12 %", 0.055e-6, false),
-            new BudgetBars.Line(
-                "temperature of the holder against the post, \u00b10.5 K", 0.21e-6, false),
-            new BudgetBars.Line("setting of the tool-offset table", 0.12e-6, true),
-            new BudgetBars.Line("dirt", 0, false));
+            new BudgetBars.Line("friction at the contacts", 0.061e-6),
+            new BudgetBars.Line("preload scatter \u00b12 %", 0.055e-6),
+            new BudgetBars.Line("temperature of the holder against the post, \u00b10.5 K", 0.21e-6),
+            new BudgetBars.Line("setting of the tool-offset table", 0.12e-6),
+            new BudgetBars.Line("dirt", 0));
     return BudgetBars.draw(
         List.of(
             new BudgetBars.Axis("X", lines, 0.52e-6, 0.5e-6),
@@ -121,26 +122,12 @@ final class ChartExamples {
     return SensitivityRanking.draw("sensitivity-height", "height", rows);
   }
 
-  private static Picture variance() {
-    return VarianceShares.draw(
-        List.of(
-            new VarianceShares.Axis(
-                "X",
-                0.41e-6,
-                List.of(
-                    new VarianceShares.Source("place of the balls", 0.62),
-                    new VarianceShares.Source("flank angles", 0.27),
-                    new VarianceShares.Source("ball diameters", 0.11)))));
-  }
-
   private static Picture frequencies() {
     return FrequencyList.draw(
         List.of(
-            new FrequencyList.Mode("rocking about Z", 812, 640),
-            new FrequencyList.Mode("rocking about X", 905, 713),
-            new FrequencyList.Mode("up and down", 1340, 1228)),
-        100,
-        "spindle at 6000 rev/min");
+            new FrequencyList.Mode(812, 640),
+            new FrequencyList.Mode(905, 713),
+            new FrequencyList.Mode(1340, 1228)));
   }
 
   private static Picture response() {
@@ -194,7 +181,8 @@ final class ChartExamples {
             new SeriesChart.Column(
                 new AxisQuantity("X", "mm", 1e-3), x, NONE, NONE, 14, 12.34001e-3, 12.34e-3),
             new SeriesChart.Column(
-                AxisQuantity.micrometres("height"), h, -0.5e-6, 0.5e-6, 0, NONE, NONE)));
+                AxisQuantity.micrometres("height"), h, -0.5e-6, 0.5e-6, 0, NONE, NONE)),
+        "limit");
   }
 
   private static Picture histogram() {
@@ -207,7 +195,7 @@ final class ChartExamples {
         "interchange-x",
         AxisQuantity.micrometres("tool point along X"),
         v,
-        new HistogramChart.Marked(-0.5e-6, 0.5e-6, -0.34e-6, 0.44e-6, "95 % of all holders"));
+        new HistogramChart.Marked(-0.34e-6, 0.44e-6, "95 % of all holders"));
   }
 
   private static Picture control() {
@@ -217,9 +205,11 @@ final class ChartExamples {
       v.add(0.1e-6 * random.normal() + (i == 22 ? 0.45e-6 : 0));
     }
     return ControlChart.draw(
+        "control-chart",
         AxisQuantity.micrometres("check master along X"),
         v,
-        new ControlChart.Control(0, -0.3e-6, 0.3e-6));
+        new ControlChart.Control(0, -0.3e-6, 0.3e-6),
+        new ControlChart.Life(0, List.of()));
   }
 
   private static Picture pareto() {
@@ -240,7 +230,13 @@ final class ChartExamples {
               "design " + (i + 1), (0.05 + t) * 0.3e-6, (0.9 + 0.6 / (0.3 + t)) * 1e9));
     }
     return ParetoChart.draw(
-        AxisQuantity.SCATTER, AxisQuantity.PRESSURE, a, b, best, new ParetoChart.Limits(1e-6, 5e9));
+        AxisQuantity.SCATTER,
+        AxisQuantity.PRESSURE,
+        a,
+        b,
+        best,
+        new ParetoChart.Limits(1e-6, 5e9),
+        false);
   }
 
   private static Picture contours() {

@@ -50,7 +50,9 @@ class PictureContractTest {
   void fetchesNothingAndRunsNothing(Picture picture) {
     for (String svg :
         List.of(new String(picture.svg(), StandardCharsets.UTF_8), picture.svgElement())) {
-      assertThat(svg.replace("http://www.w3.org/2000/svg", ""))
+      assertThat(
+              svg.replace("http://www.w3.org/2000/svg", "")
+                  .replaceAll("<image ([a-zA-Z]+=\"[-0-9.a-z]+\" )+href=\"data:image/png;", ""))
           .doesNotContain("http", "href", "url(", "<script", "<image", "<foreignObject", " id=");
     }
   }

@@ -21,6 +21,13 @@ public final class PictureGallery {
 
   /** Pictures of all kinds. */
   public static List<Picture> all() {
+    List<Picture> all = new ArrayList<>(ofMarks());
+    all.addAll(ChartExamples.withBitmaps());
+    return all;
+  }
+
+  /** Pictures that a browser can draw too, which knows nothing of Java's graphics classes. */
+  static List<Picture> ofMarks() {
     List<Picture> all = new ArrayList<>();
     for (CouplingDesign d : ExampleDesigns.all()) {
       all.add(
@@ -40,11 +47,7 @@ public final class PictureGallery {
     for (CouplingDesign d : ExampleDesigns.all()) {
       all.add(PolarLiftOff.of(d));
     }
-    all.add(
-        PolarLiftOff.compare(
-            List.of("ball toward the tool", "edge toward the tool"),
-            List.of(ExampleDesigns.toolPost(0), ExampleDesigns.toolPost(60))));
-    all.addAll(ChartExamples.all());
+    all.addAll(ChartExamples.ofMarks());
     all.add(BallStudSection.draw("stud-bonded", ExampleDesigns.bondedStud()));
     all.add(BallStudSection.draw("stud-sleeve", ExampleDesigns.sleevedStud()));
     CouplingDesign gothic = ExampleDesigns.gothicPost();

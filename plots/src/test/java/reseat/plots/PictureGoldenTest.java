@@ -46,7 +46,9 @@ class PictureGoldenTest {
         + count(marks, Mark.Oval.class)
         + " ovals, "
         + count(marks, Mark.Arc.class)
-        + " arcs\n"
+        + " arcs, "
+        + count(marks, Mark.Bitmap.class)
+        + " bitmaps\n"
         + p.scene().texts().stream()
             .map(t -> "  " + t.words() + "\n")
             .collect(Collectors.joining());

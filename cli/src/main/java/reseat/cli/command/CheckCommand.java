@@ -89,7 +89,13 @@ final class CheckCommand implements FileCommand {
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
     return check(
-        file, Depth.SIMULATED, TriedChanges.Sought.SINGLE_KEYS, false, ScreenChoices.of(file), out, err);
+        file,
+        Depth.SIMULATED,
+        TriedChanges.Sought.SINGLE_KEYS,
+        false,
+        ScreenChoices.of(file),
+        out,
+        err);
   }
 
   private static int check(
@@ -131,7 +137,8 @@ final class CheckCommand implements FileCommand {
     Path changed = given.matchedOptionValue("-o", null);
     try {
       CheckResult result = CheckStudy.run(design.get(), depth);
-      List<Remedy> remedies = TriedChanges.of(file, result, TriedChanges.Sought.PAIRS, false).remedies().remedies();
+      List<Remedy> remedies =
+          TriedChanges.of(file, result, TriedChanges.Sought.PAIRS, false).remedies().remedies();
       if (remedies.isEmpty()) {
         err.println(
             NAME

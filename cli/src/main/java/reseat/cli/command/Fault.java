@@ -39,10 +39,27 @@ final class Fault {
     }
     err.println(
         command
-            + ": a fault of the program, not of your input; please report this line: "
+            + ": a fault of the program, not of your input; please report this line, and what --trace adds to it: "
             + oneLine(cause.toString())
             + place(cause));
     return ExitCode.OUR_FAULT;
+  }
+
+  /**
+   * Reports an exception as {@link #report} does, and where a fault of the program came from: every
+   * step of the way to it and to what caused it.
+   *
+   * @param command the command as typed, such as {@code reseat check}
+   * @param cause what was thrown
+   * @param err where the lines go
+   * @return what {@link #report} returns
+   */
+  static int reportTraced(String command, Exception cause, PrintWriter err) {
+    int code = report(command, cause, err);
+    if (code == ExitCode.OUR_FAULT) {
+      cause.printStackTrace(err);
+    }
+    return code;
   }
 
   private static String reason(IOException e) {

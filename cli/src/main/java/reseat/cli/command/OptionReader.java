@@ -46,8 +46,10 @@ final class OptionReader {
   private int command(String name, String[] args) {
     Subcommand command = table.command(name);
     CommandLine line = new CommandLine(ReseatCommand.describe("reseat " + name, command));
+    boolean traced = false;
     try {
       ParseResult given = line.parseArgs(args);
+      traced = given.hasMatchedOption(Options.TRACE);
       if (given.isUsageHelpRequested()) {
         line.usage(out, Ansi.OFF);
         return ExitCode.HOLDS;
@@ -56,7 +58,9 @@ final class OptionReader {
     } catch (ParameterException e) {
       return explain(line, e);
     } catch (IOException | RuntimeException e) {
-      return Fault.report("reseat " + name, e, err);
+      return traced
+          ? Fault.reportTraced("reseat " + name, e, err)
+          : Fault.report("reseat " + name, e, err);
     }
   }
 

@@ -14,6 +14,8 @@ final class Options {
   static final String SEED = "--seed";
   static final String THREADS = "--threads";
 
+  static final String TRACE = "--trace";
+
   private Options() {}
 
   /**
@@ -131,6 +133,15 @@ final class Options {
         .auxiliaryTypes(String.class)
         .description(description)
         .build();
+  }
+
+  /**
+   * A switch that shows where a fault of the program came from.
+   *
+   * @return the option {@code --trace}, which every command takes
+   */
+  static OptionSpec trace() {
+    return flag(TRACE, "show where a fault of the program itself came from, for a report of it");
   }
 
   /**

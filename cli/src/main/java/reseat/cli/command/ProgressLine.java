@@ -1,8 +1,9 @@
 package reseat.cli.command;
 
 import java.io.PrintWriter;
-import java.util.Locale;
 import java.util.function.LongSupplier;
+import reseat.elementary.Elementary;
+import reseat.units.FilledText;
 
 /**
  * One line on a terminal that tells how far a long run has come and how long it will still take.
@@ -57,24 +58,20 @@ final class ProgressLine {
     double left = (now - start) * 1e-9 * (total - steps) / steps;
     int filled = (int) (BAR * steps / total);
     show(
-        String.format(
-            Locale.ROOT,
+        FilledText.of(
             "[%s%s] %d %%, %s left",
-            "=".repeat(filled),
-            " ".repeat(BAR - filled),
-            100 * steps / total,
-            time(left)));
+            "=".repeat(filled), " ".repeat(BAR - filled), 100 * steps / total, time(left)));
   }
 
   /** Seconds in words. */
   static String time(double seconds) {
     if (seconds < 90) {
-      return Math.max(1, Math.round(seconds)) + " s";
+      return Math.max(1, Elementary.round(seconds)) + " s";
     }
     if (seconds < 5400) {
-      return Math.round(seconds / 60) + " min";
+      return Elementary.round(seconds / 60) + " min";
     }
-    return String.format(Locale.ROOT, "%.1f h", seconds / 3600);
+    return FilledText.of("%.1f h", seconds / 3600);
   }
 
   private void show(String text) {

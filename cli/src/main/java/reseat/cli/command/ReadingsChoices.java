@@ -14,6 +14,7 @@ import reseat.readings.OffsetTable.AxisRule;
 import reseat.readings.ReadingColumn;
 import reseat.report.readings.AcceptanceTestPlan;
 import reseat.study.AcceptanceStudy;
+import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
 
 /** The options of {@link ReadingsCommand}, as given. */
@@ -211,7 +212,10 @@ final class ReadingsChoices {
     double value = number(name, standard);
     if (!(value >= 0.5 && value < 1)) {
       throw new IllegalArgumentException(
-          name + ": " + value + " must be from 0.5 to below 1, for instance 0.95");
+          name
+              + ": "
+              + PrintedNumber.shortest(value)
+              + " must be from 0.5 to below 1, for instance 0.95");
     }
     return value;
   }
@@ -237,7 +241,8 @@ final class ReadingsChoices {
   private double multiplier() {
     double multiplier = number(MULTIPLIER, 1);
     if (!(multiplier > 0) || Double.isInfinite(multiplier)) {
-      throw new IllegalArgumentException(MULTIPLIER + ": " + multiplier + " must be above 0");
+      throw new IllegalArgumentException(
+          MULTIPLIER + ": " + PrintedNumber.shortest(multiplier) + " must be above 0");
     }
     return multiplier;
   }

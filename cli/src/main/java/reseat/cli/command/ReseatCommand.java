@@ -51,7 +51,7 @@ final class ReseatCommand {
   static CommandSpec describe(String name, Subcommand command) {
     CommandSpec spec = CommandSpec.create().name(name);
     command.describe(spec);
-    return spec.addOption(Options.help());
+    return spec.addOption(Options.trace()).addOption(Options.help());
   }
 
   /**

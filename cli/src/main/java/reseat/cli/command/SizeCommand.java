@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.check.Depth;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignProblem;
 import reseat.designfile.SizeWish;
@@ -20,13 +21,12 @@ import reseat.report.search.SizeText;
 import reseat.sizing.SizingTally;
 import reseat.study.CandidateFile;
 import reseat.study.CheckStudy;
-import reseat.study.StatedDesign;
-import reseat.check.Depth;
 import reseat.study.ClassicChoices;
 import reseat.study.SizingPlan;
 import reseat.study.SizingSearch;
 import reseat.study.SizingSpace;
 import reseat.study.SizingStudy;
+import reseat.study.StatedDesign;
 
 /** Searches for the best design over stock sizes and ranges. */
 final class SizeCommand implements Subcommand {
@@ -93,7 +93,10 @@ final class SizeCommand implements Subcommand {
       return ExitCode.BAD_INPUT;
     }
     if (given.hasMatchedOption("--choices")) {
-      out.print(ChoicesText.of(ClassicChoices.of(file), CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED)));
+      out.print(
+          ChoicesText.of(
+              ClassicChoices.of(file),
+              CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED)));
       return ExitCode.HOLDS;
     }
     try {

@@ -108,6 +108,34 @@ class DispatchTest {
   }
 
   @Test
+  void aTraceShowsTheWayToAFaultAndItsCause() {
+    assertThat(run("weigh", "broken.toml")).isEqualTo(ExitCode.OUR_FAULT);
+    String plain = err.toString();
+    err.getBuffer().setLength(0);
+    assertThat(run("weigh", "broken.toml", "--trace")).isEqualTo(ExitCode.OUR_FAULT);
+    assertThat(err.toString())
+        .startsWith(plain)
+        .contains("java.lang.IllegalStateException: the scale\nbroke")
+        .contains("\tat reseat.cli.command.DispatchTest")
+        .contains("Caused by: java.lang.ArithmeticException: by its own weight");
+    assertThat(out.toString()).isEmpty();
+    // what is no fault of the program has no trace
+    err.getBuffer().setLength(0);
+    assertThat(run("weigh", "missing.toml", "--trace")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err).hasToString("reseat weigh: missing.toml: no such file or folder\n");
+  }
+
+  @Test
+  void everyShippedCommandTakesTheOptionTrace() {
+    CommandTable shipped = new ShippedCommands();
+    for (String name : shipped.names()) {
+      assertThat(ReseatCommand.describe(name, shipped.command(name)).findOption(Options.TRACE))
+          .as(name)
+          .isNotNull();
+    }
+  }
+
+  @Test
   void helpNamesEveryCommandAndExitCode() {
     assertThat(run("--help")).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString()).contains("weigh").contains("Exit codes").contains("70");
@@ -179,7 +207,8 @@ class DispatchTest {
         throw new NoSuchFileException(file.toString());
       }
       if (file.startsWith("broken.toml")) {
-        throw new IllegalStateException("the scale\nbroke");
+        throw new IllegalStateException(
+            "the scale\nbroke", new ArithmeticException("by its own weight"));
       }
       out.println("weighed " + file + (json ? " as json" : ""));
       return ExitCode.HOLDS;

@@ -1,6 +1,7 @@
 package reseat.plots.chart;
 
 import java.util.Locale;
+import reseat.elementary.Elementary;
 import reseat.plots.NumberText;
 
 /**
@@ -102,7 +103,8 @@ public record AxisQuantity(String name, String unit, double unitInSi) {
    */
   public String textTo(double si, double scale) {
     double size = Math.abs(of(scale));
-    int decimals = size > 0 ? (int) Math.max(0, Math.min(9, 1 - Math.floor(Math.log10(size)))) : 3;
+    int decimals =
+        size > 0 ? (int) Math.max(0, Math.min(9, 1 - Math.floor(Elementary.log10(size)))) : 3;
     String number = NumberText.decimals(of(si), decimals);
     return unit.isEmpty() ? number : number + " " + unit;
   }

@@ -1,5 +1,7 @@
 package reseat.plots.chart;
 
+import reseat.units.PrintedNumber;
+
 /**
  * How much of an axis is shown.
  *
@@ -10,7 +12,11 @@ record AxisRange(double from, double to) {
 
   AxisRange {
     if (!(to > from) || !Double.isFinite(to - from)) {
-      throw new IllegalArgumentException("an axis cannot run from " + from + " to " + to);
+      throw new IllegalArgumentException(
+          "an axis cannot run from "
+              + PrintedNumber.shortest(from)
+              + " to "
+              + PrintedNumber.shortest(to));
     }
   }
 
@@ -69,5 +75,11 @@ record AxisRange(double from, double to) {
 
   double span() {
     return to - from;
+  }
+
+  /** The same middle, another length. */
+  AxisRange widenedTo(double span) {
+    double middle = (from + to) / 2;
+    return new AxisRange(middle - span / 2, middle + span / 2);
   }
 }

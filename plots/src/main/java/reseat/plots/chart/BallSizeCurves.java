@@ -2,6 +2,7 @@ package reseat.plots.chart;
 
 import java.util.List;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 
 /** The same coupling with balls of every size in stock. */
 public final class BallSizeCurves {
@@ -22,6 +23,7 @@ public final class BallSizeCurves {
         new CurvePanels.Input(
             AxisQuantity.BALL_DIAMETER, CurveRow.places(rows), none, none, chosen);
     return CurvePanels.draw(
+        PictureKind.BALL_SIZE_CURVES,
         "ball-size-curves",
         "Pressure, stiffness, sink and scatter against ball size",
         "Larger balls press less and are stiffer; each point is a size in stock.",

@@ -1,9 +1,7 @@
 package reseat.plots.chart;
+import reseat.units.PrintedNumber;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.knowm.xchart.HorizontalBarChart;
-import org.knowm.xchart.style.HorizontalBarStyler;
 import reseat.plots.NumberText;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Box;
@@ -15,24 +13,16 @@ import reseat.plots.scene.Scene;
 import reseat.plots.scene.TextStyle;
 import reseat.plots.scene.TextWidth;
 import reseat.plots.scene.Tone;
-import reseat.plots.scene.Typeface;
 
-/**
- * Named level bars, one under the other, each with its value.
- *
- * <p>Bars are drawn by the charting library; names and values are set here, since names may be long
- * and may be used twice.
- */
+/** Named level bars, one under the other, each with its value. */
 final class BarPanel {
-
-  static {
-    Typeface.needNoScreen();
-  }
 
   private static final double ROW = 23;
   private static final double HEADING = 20;
-  private static final double AXIS = 30;
-  private static final double UNDER = 18;
+  private static final double ABOVE = 2;
+  private static final double THICKNESS = 14.5;
+  private static final double NUMBERS = 20;
+  private static final double RIGHT = 8;
   private static final double MOST_FOR_NAMES = 0.42;
   private static final double GAP = 6;
   private static final double LEAST_TOLD = 1e-3;
@@ -49,7 +39,7 @@ final class BarPanel {
   record Bar(String name, double value, String words, Tone tone) {
     Bar {
       if (!Double.isFinite(value)) {
-        throw new IllegalArgumentException("bar " + name + " has no finite value: " + value);
+        throw new IllegalArgumentException("bar " + name + " has no finite value: " + PrintedNumber.shortest(value));
       }
     }
 
@@ -96,83 +86,78 @@ final class BarPanel {
       names = Math.max(names, TextWidth.of(b.name(), NAME));
     }
     names = Math.min(names, MOST_FOR_NAMES * width) + GAP + 1;
-    double plotWidth = width - names;
-    double top = heading.isEmpty() ? 0 : HEADING;
-    KnownWords words = new KnownWords(TextStyle.SMALL);
-    HorizontalBarChart chart = chart(bars, plotWidth, limit);
-    ChartStyle.apply(chart.getStyler(), words);
-    chart.getStyler().setYAxisTicksVisible(false);
-    chart.getStyler().setYAxisTickLabelsFormattingFunction(null);
-    ChartRecorder recorder = new ChartRecorder(words);
-    chart.paint(recorder, chart.getWidth(), chart.getHeight());
+    double top = ABOVE + (heading.isEmpty() ? 0 : HEADING);
+    Box plot = new Box(names, top, width - RIGHT, top + ROW * bars.size());
+    AxisRange range = range(bars, limit, plot.width());
+    AxisTicks ticks = AxisTicks.level(range, plot.width(), PlotAxes.TICKS_ACROSS, false);
     Scene.Builder scene = new Scene.Builder();
-    List<Mark> marks = new ArrayList<>();
-    recorder.marks().forEach(m -> marks.add(m));
-    List<Box> places = new ArrayList<>();
-    for (Mark m : marks) {
-      boolean bar = m instanceof Mark.Path p && p.fill().equals(Fill.full(Tone.BLUE));
-      Mark drawn = m;
-      if (bar) {
-        Tone tone = bars.get(places.size()).tone();
-        places.add(m.box().moved(names, top));
-        drawn = new Mark.Path(((Mark.Path) m).parts(), true, LineStyle.NONE, Fill.full(tone));
-      }
-      scene.add(drawn.moved(names, top));
-    }
-    double zero = names + chart.getScreenXFromChart(0);
-    double bottom = top + chart.getHeight() - AXIS + 6;
-    scene.add(
-        Mark.Path.line(
-            new Point(zero, top + 2), new Point(zero, bottom), LineStyle.solid(Tone.INK, 1)));
-    if (Double.isFinite(limit)) {
-      double at = names + chart.getScreenXFromChart(limit);
-      scene.add(Mark.Path.line(new Point(at, top + 2), new Point(at, bottom), LineStyle.LIMIT));
-    }
-    words(scene, bars, places, names);
     if (!heading.isEmpty()) {
       String fits = TextWidth.shortened(heading, TextStyle.LABEL, width - 4);
       scene.add(Mark.Text.level(fits, new Point(2, 12), Anchor.START, TextStyle.LABEL));
     }
-    double under = top + chart.getHeight() + 10;
+    for (double tick : ticks.values()) {
+      double at = across(plot, range, tick);
+      scene.add(PlotAxes.upright(at, plot.top(), plot.bottom(), PlotAxes.GRID));
+    }
+    double zero = across(plot, range, 0);
+    for (int i = 0; i < bars.size(); i++) {
+      Bar bar = bars.get(i);
+      double end = across(plot, range, bar.value());
+      double middle = top + (i + 0.5) * ROW;
+      Box box =
+          new Box(
+              Math.min(zero, end),
+              middle - THICKNESS / 2,
+              Math.max(zero, end),
+              middle + THICKNESS / 2);
+      scene.add(Mark.Path.rectangle(box, LineStyle.NONE, Fill.full(bar.tone())));
+    }
+    scene.add(PlotAxes.upright(zero, plot.top(), plot.bottom(), LineStyle.solid(Tone.INK, 1)));
+    if (Double.isFinite(limit)) {
+      double at = across(plot, range, limit);
+      scene.add(PlotAxes.upright(at, plot.top(), plot.bottom(), LineStyle.LIMIT));
+    }
+    for (int i = 0; i < bars.size(); i++) {
+      words(scene, bars.get(i), names, across(plot, range, bars.get(i).value()), top + i * ROW);
+    }
+    scene.add(PlotAxes.level(plot.left(), plot.right(), plot.bottom(), PlotAxes.AXIS));
+    for (int i = 0; i < ticks.values().size(); i++) {
+      double at = across(plot, range, ticks.values().get(i));
+      PlotAxes.levelTick(scene, at, plot.bottom(), ticks.words().get(i));
+    }
+    double under = plot.bottom() + NUMBERS + 12;
     String fits = TextWidth.shortened(label, TextStyle.LABEL, width - 4);
     double half = TextWidth.of(fits, TextStyle.LABEL) / 2;
-    double middle = Math.max(half + 1, Math.min(width - half - 1, names + plotWidth / 2));
+    double middle = Math.max(half + 1, Math.min(width - half - 1, plot.middle().x()));
     scene.add(Mark.Text.level(fits, new Point(middle, under), Anchor.MIDDLE, TextStyle.LABEL));
-    return scene.build(width, under + UNDER - 10);
+    return scene.build(width, under + 8);
   }
 
-  private static void words(Scene.Builder scene, List<Bar> bars, List<Box> places, double names) {
-    for (int i = 0; i < places.size(); i++) {
-      Bar bar = bars.get(i);
-      double y = places.get(i).middle().y() + 4;
-      String name = TextWidth.shortened(bar.name(), NAME, names - GAP - 0.5);
-      scene.add(Mark.Text.level(name, new Point(names - GAP, y), Anchor.END, NAME));
-      boolean right = bar.value() >= 0;
-      double end = right ? places.get(i).right() + 4 : places.get(i).left() - 4;
-      scene.add(
-          new Mark.Text(
-              bar.words(),
-              new Point(end, y),
-              right ? Anchor.START : Anchor.END,
-              TextStyle.SMALL,
-              0,
-              true));
-    }
+  private static double across(Box plot, AxisRange range, double value) {
+    return plot.left() + (value - range.from()) / range.span() * plot.width();
   }
 
-  private static HorizontalBarChart chart(List<Bar> bars, double width, double limit) {
-    int height = (int) Math.round(ROW * bars.size() + AXIS);
-    HorizontalBarChart chart = new HorizontalBarChart((int) Math.round(width), height);
-    HorizontalBarStyler style = chart.getStyler();
-    style.setLegendVisible(false);
-    style.setAvailableSpaceFill(0.62).setLabelsVisible(false);
-    style.setXAxisTickMarkSpacingHint(56);
-    style.setPlotContentSize(0.98);
-    style.setPlotGridHorizontalLinesVisible(false);
+  private static void words(Scene.Builder scene, Bar bar, double names, double end, double top) {
+    double y = top + ROW / 2 + 4;
+    String name = TextWidth.shortened(bar.name(), NAME, names - GAP - 0.5);
+    scene.add(Mark.Text.level(name, new Point(names - GAP, y), Anchor.END, NAME));
+    boolean right = bar.value() >= 0;
+    scene.add(
+        new Mark.Text(
+            bar.words(),
+            new Point(right ? end + 4 : end - 4, y),
+            right ? Anchor.START : Anchor.END,
+            TextStyle.SMALL,
+            0,
+            true));
+  }
+
+  /** All bars, zero and the limit, with room for the words beside the bars. */
+  private static AxisRange range(List<Bar> bars, double limit, double width) {
     double least = 0;
     double most = Double.isFinite(limit) ? Math.max(0, limit) : 0;
     double left = 0;
-    double right = 0;
+    double right = 4;
     for (Bar b : bars) {
       least = Math.min(least, b.value());
       most = Math.max(most, b.value());
@@ -181,17 +166,8 @@ final class BarPanel {
       right = b.value() >= 0 ? Math.max(right, wide) : right;
     }
     double span = most > least ? most - least : 1;
-    double perUnit = (0.96 * width - 8 - left - right) / span;
-    style.setXAxisMin(least - left / perUnit);
-    style.setXAxisMax(least + span + right / perUnit);
-    List<Double> values = new ArrayList<>();
-    List<String> keys = new ArrayList<>();
-    for (int i = 0; i < bars.size(); i++) {
-      values.add(bars.get(i).value());
-      keys.add("bar " + i);
-    }
-    chart.addSeries("bars", values, keys).setFillColor(PlotPanel.color(Tone.BLUE, 1));
-    return chart;
+    double perUnit = (width - left - right) / span;
+    return new AxisRange(least - left / perUnit, least + span + right / perUnit);
   }
 
   /** Sets panels under each other. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;
@@ -20,11 +21,9 @@ public final class BudgetBars {
    * One line of the budget, for one axis.
    *
    * @param source name of the source
-   * @param contribution standard uncertainty that it makes at the tool point, or size of a
-   *     systematic shift, m; zero or more
-   * @param systematic whether it is a shift and not a scatter
+   * @param contribution standard uncertainty that it makes at the tool point, m; zero or more
    */
-  public record Line(String source, double contribution, boolean systematic) {}
+  public record Line(String source, double contribution) {}
 
   /**
    * The budget along one axis.
@@ -61,7 +60,7 @@ public final class BudgetBars {
                 l.source(),
                 size.of(l.contribution()),
                 BarPanel.words(size, l.contribution(), largest(a)),
-                l.systematic() ? Tone.ORANGE : Tone.BLUE));
+                Tone.BLUE));
       }
       bars.add(
           new BarPanel.Bar(
@@ -73,6 +72,7 @@ public final class BudgetBars {
     }
     panels.add(Key.of(key(axes), WIDTH - 12, 2));
     return Picture.of(
+        PictureKind.BUDGET,
         "budget",
         "Error budget at the tool point",
         caption(axes),
@@ -98,10 +98,6 @@ public final class BudgetBars {
     List<Key.Entry> entries = new ArrayList<>();
     entries.add(
         Key.Entry.area(LineStyle.NONE, Fill.full(Tone.BLUE), "scatter, as a standard uncertainty"));
-    if (axes.stream().anyMatch(a -> a.lines().stream().anyMatch(Line::systematic))) {
-      entries.add(
-          Key.Entry.area(LineStyle.NONE, Fill.full(Tone.ORANGE), "systematic shift, its size"));
-    }
     entries.add(
         Key.Entry.area(LineStyle.NONE, Fill.full(Tone.INK), "combined, with coverage factor"));
     if (axes.stream().anyMatch(a -> Double.isFinite(a.target()))) {

@@ -1,12 +1,13 @@
 package reseat.plots.chart;
 
+import reseat.elementary.Elementary;
 import reseat.numerics.RunningCovariance;
 import reseat.space.Vec3;
 
 /** Mean, spread and principal axes of a cloud, in the unit of its coordinates. */
 final class CloudEllipse {
   /** Radius of a normal cloud in two dimensions that holds 95 %, over sigma: sqrt(-2 ln 0.05). */
-  static final double HOLDS_95 = Math.sqrt(-2 * Math.log(0.05));
+  static final double HOLDS_95 = Math.sqrt(-2 * Elementary.log(0.05));
 
   final double meanX;
   final double meanY;
@@ -23,11 +24,11 @@ final class CloudEllipse {
     sdX = Math.sqrt(varX);
     sdY = Math.sqrt(varY);
     correlation = sdX * sdY == 0 ? 0 : cov / (sdX * sdY);
-    double half = Math.hypot((varX - varY) / 2, cov);
+    double half = Elementary.hypot((varX - varY) / 2, cov);
     double middle = (varX + varY) / 2;
     major = Math.sqrt(middle + half);
     minor = Math.sqrt(Math.max(0, middle - half));
-    turn = 0.5 * Math.atan2(2 * cov, varX - varY);
+    turn = 0.5 * Elementary.atan2(2 * cov, varX - varY);
   }
 
   static CloudEllipse of(double[] xs, double[] ys) {
@@ -45,10 +46,10 @@ final class CloudEllipse {
     double[][] points = new double[2][n + 1];
     for (int i = 0; i <= n; i++) {
       double t = 2 * Math.PI * i / n;
-      double a = times * major * Math.cos(t);
-      double b = times * minor * Math.sin(t);
-      points[0][i] = meanX + a * Math.cos(turn) - b * Math.sin(turn);
-      points[1][i] = meanY + a * Math.sin(turn) + b * Math.cos(turn);
+      double a = times * major * Elementary.cos(t);
+      double b = times * minor * Elementary.sin(t);
+      points[0][i] = meanX + a * Elementary.cos(turn) - b * Elementary.sin(turn);
+      points[1][i] = meanY + a * Elementary.sin(turn) + b * Elementary.cos(turn);
     }
     return points;
   }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import reseat.elementary.Elementary;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
 
@@ -65,6 +67,7 @@ public final class ComplianceShares {
     Direction first = directions.get(0);
     Part most = sorted(first).get(0);
     return Picture.of(
+        PictureKind.COMPLIANCE_SHARES,
         "compliance-shares",
         "What gives way under a force at the tool point",
         "The longest bar is the part to stiffen first; along "
@@ -87,7 +90,8 @@ public final class ComplianceShares {
         rest += p.share();
       }
     }
-    shown.sort(Comparator.comparingDouble((Part p) -> -p.share()));
+    // equal parts stay in their order, whatever their last bits
+    shown.sort(Comparator.comparingDouble((Part p) -> -Elementary.rint(1e9 * p.share())));
     if (rest > NEGLIGIBLE) {
       shown.add(new Part("all others", rest));
     }

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Point;
 
 /**
@@ -50,7 +51,7 @@ final class ContourLines {
     }
     AxisRange range = all.range(0);
     double rough = range.span() / about;
-    double decade = Math.pow(10, Math.floor(Math.log10(rough)));
+    double decade = Elementary.pow(10, Math.floor(Elementary.log10(rough)));
     double step = 10 * decade;
     for (double s : new double[] {1, 2, 5}) {
       if (s * decade >= rough) {

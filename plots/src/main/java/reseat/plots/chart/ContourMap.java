@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -106,6 +107,7 @@ public final class ContourMap {
     Scene key = Key.of(key(x, y, output, marked, limits, crosses), WIDTH - 12, 2);
     scene.place(key, 6, axes.height() + 6);
     return Picture.of(
+        PictureKind.SWEEP_MAP,
         "contour-map",
         output.heading() + " over " + x.name() + " and " + y.name(),
         caption(output, allowed.isEmpty() && edge.isEmpty()),

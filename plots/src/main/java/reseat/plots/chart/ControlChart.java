@@ -3,14 +3,13 @@ package reseat.plots.chart;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
-import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;
-import reseat.plots.scene.Mark;
-import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
+import reseat.units.PrintedNumber;
 
 /** Checks of a coupling over its life against limits drawn from its own scatter. */
 public final class ControlChart {
@@ -33,11 +32,11 @@ public final class ControlChart {
       if (!(lower <= centre && centre <= upper) || !Double.isFinite(upper - lower)) {
         throw new IllegalArgumentException(
             "control limits must lie about the centre line, found "
-                + lower
+                + PrintedNumber.shortest(lower)
                 + ", "
-                + centre
+                + PrintedNumber.shortest(centre)
                 + ", "
-                + upper);
+                + PrintedNumber.shortest(upper));
       }
     }
   }
@@ -51,9 +50,6 @@ public final class ControlChart {
    */
   public record Life(int baseline, List<Integer> runs) {
 
-    /** Nothing to tell apart. */
-    public static final Life PLAIN = new Life(0, List.of());
-
     /** Copies the places. */
     public Life {
       runs = List.copyOf(runs);
@@ -63,18 +59,6 @@ public final class ControlChart {
   private static final LineStyle LATER = new LineStyle(Tone.INK, 1.2, Dash.DASHED);
 
   private ControlChart() {}
-
-  /**
-   * Draws the chart of checks alone.
-   *
-   * @param quantity what is checked
-   * @param values readings, SI, in order, at least one
-   * @param control centre line and limits
-   * @return the picture {@code control-chart}
-   */
-  public static Picture draw(AxisQuantity quantity, List<Double> values, Control control) {
-    return draw("control-chart", quantity, values, control, Life.PLAIN);
-  }
 
   /**
    * Draws the chart.
@@ -121,11 +105,11 @@ public final class ControlChart {
     }
     panel.markerSize(n > 100 ? 3 : 5);
     double[][] shown = Thinning.ofSeries(xs, ys);
-    panel.line(shown[0], shown[1], LineStyle.solid(Tone.BLUE, 1), PlotPanel.MARKERS.get(0));
+    panel.line(shown[0], shown[1], LineStyle.solid(Tone.BLUE, 1), Marker.CIRCLE);
     List<Integer> runs = life.runs().stream().filter(i -> !outside.contains(i)).toList();
-    panel.points(pick(xs, runs), pick(ys, runs), Tone.ORANGE, PlotPanel.MARKERS.get(2));
+    panel.points(pick(xs, runs), pick(ys, runs), Tone.ORANGE, Marker.DIAMOND);
     if (!outside.isEmpty()) {
-      panel.points(pick(xs, outside), pick(ys, outside), Tone.VERMILLION, PlotPanel.MARKERS.get(1));
+      panel.points(pick(xs, outside), pick(ys, outside), Tone.VERMILLION, Marker.SQUARE);
     }
     Scene drawn = panel.scene();
     Scene key = Key.of(key(quantity, control, outside, runs, life, n), WIDTH - 12, 2);
@@ -133,6 +117,7 @@ public final class ControlChart {
     scene.place(key, 6, drawn.height() + 6);
     String verdict = verdict(n, outside, runs, life.baseline() > 0 ? "reading" : "check");
     return Picture.of(
+        PictureKind.CONTROL_CHART,
         name,
         (life.baseline() == n ? "Mounts of " : "Checks of ") + quantity.name() + " over time",
         verdict,
@@ -174,29 +159,12 @@ public final class ControlChart {
     String word = life.baseline() > 0 ? "reading" : "check";
     double scale = (control.upper() - control.lower()) / 6;
     List<Key.Entry> key = new ArrayList<>();
-    key.add(
-        new Key.Entry(
-            List.of(Mark.Oval.circle(new Point(0, 0), 3, LineStyle.NONE, Fill.full(Tone.BLUE))),
-            word + " within limits"));
+    key.add(Marker.CIRCLE.entry(6, Tone.BLUE, word + " within limits"));
     if (!outside.isEmpty()) {
-      key.add(
-          new Key.Entry(
-              List.of(
-                  Mark.Path.rectangle(
-                      reseat.plots.scene.Box.about(new Point(0, 0), 3),
-                      LineStyle.NONE,
-                      Fill.full(Tone.VERMILLION))),
-              word + " beyond a limit"));
+      key.add(Marker.SQUARE.entry(6, Tone.VERMILLION, word + " beyond a limit"));
     }
     if (!runs.isEmpty()) {
-      key.add(
-          new Key.Entry(
-              List.of(
-                  Mark.Path.polygon(
-                      List.of(new Point(0, -4), new Point(4, 0), new Point(0, 4), new Point(-4, 0)),
-                      LineStyle.NONE,
-                      Fill.full(Tone.ORANGE))),
-              word + " that completes a run"));
+      key.add(Marker.DIAMOND.entry(7, Tone.ORANGE, word + " that completes a run"));
     }
     if (life.baseline() > 0 && life.baseline() < n) {
       key.add(Key.Entry.line(LATER, "later checks to the right"));

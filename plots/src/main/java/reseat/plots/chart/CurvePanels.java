@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -90,7 +91,13 @@ final class CurvePanels {
   private CurvePanels() {}
 
   static Picture draw(
-      String name, String title, String caption, Input input, List<Panel> wanted, boolean marks) {
+      PictureKind kind,
+      String name,
+      String title,
+      String caption,
+      Input input,
+      List<Panel> wanted,
+      boolean marks) {
     List<Panel> panels = wanted.stream().filter(p -> !p.empty()).toList();
     double[] xs = scaled(input.quantity(), input.values());
     AxisRange x = new AxisRange.Gatherer().add(xs).range(0.03);
@@ -106,7 +113,12 @@ final class CurvePanels {
     Scene key = Key.of(key(input, panels), WIDTH - 12, 2);
     scene.place(key, 6, bottom);
     return Picture.of(
-        name, title, caption, altText(input, panels), scene.build(WIDTH, bottom + key.height()));
+        kind,
+        name,
+        title,
+        caption,
+        altText(input, panels),
+        scene.build(WIDTH, bottom + key.height()));
   }
 
   private static PlotPanel panel(
@@ -134,7 +146,7 @@ final class CurvePanels {
     } else if (Double.isFinite(p.most())) {
       panel.line(xs, scaled(p.quantity(), p.limits()), LineStyle.LIMIT);
     }
-    return marks ? panel.line(xs, ys, CURVE, PlotPanel.MARKERS.get(0)) : panel.line(xs, ys, CURVE);
+    return marks ? panel.line(xs, ys, CURVE, Marker.CIRCLE) : panel.line(xs, ys, CURVE);
   }
 
   /** Values in the axis's unit; breaks where there is none. */

@@ -2,10 +2,10 @@ package reseat.plots.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -15,6 +15,7 @@ import reseat.plots.scene.Tone;
 import reseat.preload.BenchBand;
 import reseat.preload.BenchSetting;
 import reseat.preload.PreloadDevice;
+import reseat.units.FilledText;
 
 /** What a preload device gives for what is set on it, and the band to set for the force allowed. */
 public final class DeviceBand {
@@ -84,6 +85,7 @@ public final class DeviceBand {
             + " set on it, with the spread between mounts and devices.";
     return Optional.of(
         Picture.of(
+            PictureKind.DEVICE_BAND,
             name,
             "Force of " + called + " over its " + here.get().kind().label(),
             caption,
@@ -149,10 +151,8 @@ public final class DeviceBand {
     entries.add(
         Key.Entry.line(
             SPREAD,
-            String.format(
-                Locale.ROOT,
-                "from mount to mount and device to device together \u00b1%.3g %%",
-                100 * part)));
+            FilledText.of(
+                "from mount to mount and device to device together \u00b1%.3g %%", 100 * part)));
     band.ifPresent(
         b -> {
           entries.add(Key.Entry.area(LineStyle.NONE, ALLOWED, "the coupling allows " + allowed(b)));

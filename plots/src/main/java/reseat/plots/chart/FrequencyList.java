@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;
@@ -19,11 +20,10 @@ public final class FrequencyList {
   /**
    * One mode.
    *
-   * @param motion what moves, in words; empty if not known
    * @param hertz frequency with sticking contacts, Hz
    * @param slidingHertz frequency with frictionless contacts, Hz; infinite if not computed
    */
-  public record Mode(String motion, double hertz, double slidingHertz) {}
+  public record Mode(double hertz, double slidingHertz) {}
 
   private FrequencyList() {}
 
@@ -31,16 +31,14 @@ public final class FrequencyList {
    * Draws the list.
    *
    * @param modes at least one, lowest first
-   * @param excitation frequency that must stay below the lowest mode, Hz; infinite for none
-   * @param excitationName what makes it, for instance {@code spindle at 6000 rev/min}
    * @return the picture {@code frequencies}
    */
-  public static Picture draw(List<Mode> modes, double excitation, String excitationName) {
+  public static Picture draw(List<Mode> modes) {
     List<BarPanel.Bar> bars = new ArrayList<>();
     boolean both = false;
     for (int i = 0; i < modes.size(); i++) {
       Mode m = modes.get(i);
-      String name = "mode " + (i + 1) + (m.motion().isBlank() ? "" : ", " + m.motion());
+      String name = "mode " + (i + 1);
       bars.add(bar(name, m.hertz(), Tone.BLUE));
       if (Double.isFinite(m.slidingHertz())) {
         bars.add(bar(name + ", sliding", m.slidingHertz(), Tone.GREEN));
@@ -53,14 +51,10 @@ public final class FrequencyList {
       key.add(
           Key.Entry.area(LineStyle.NONE, Fill.full(Tone.GREEN), "contacts slide without friction"));
     }
-    if (Double.isFinite(excitation)) {
-      key.add(
-          Key.Entry.line(
-              LineStyle.LIMIT, excitationName + ", " + NumberText.with(excitation, 3, "Hz")));
-    }
-    Scene panel = BarPanel.of("", bars, "natural frequency (Hz)", excitation, WIDTH);
+    Scene panel = BarPanel.of("", bars, "natural frequency (Hz)", Double.POSITIVE_INFINITY, WIDTH);
     Mode lowest = modes.get(0);
     return Picture.of(
+        PictureKind.FREQUENCIES,
         "frequencies",
         "Natural frequencies of the holder on its contacts",
         "The lowest frequency, "

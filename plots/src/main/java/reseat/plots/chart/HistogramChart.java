@@ -3,12 +3,16 @@ package reseat.plots.chart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
+import reseat.plots.chart.bitmap.HistogramBars;
 import reseat.plots.scene.Dash;
-import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;
+import reseat.plots.scene.PngBytes;
+import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
 
@@ -24,27 +28,15 @@ public final class HistogramChart {
   /**
    * What to mark.
    *
-   * @param lowerLimit least value allowed, SI; infinite for none
-   * @param upperLimit greatest value allowed, SI; infinite for none
    * @param lowerBound lower end of the interval that holds most values, SI; infinite for none
    * @param upperBound its upper end, SI; infinite for none
    * @param boundName what the interval is, for instance {@code 95 % of all mounts}
    */
-  public record Marked(
-      double lowerLimit,
-      double upperLimit,
-      double lowerBound,
-      double upperBound,
-      String boundName) {
+  public record Marked(double lowerBound, double upperBound, String boundName) {
 
     /** Nothing marked. */
     public static final Marked NOTHING =
-        new Marked(
-            Double.POSITIVE_INFINITY,
-            Double.POSITIVE_INFINITY,
-            Double.POSITIVE_INFINITY,
-            Double.POSITIVE_INFINITY,
-            "");
+        new Marked(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, "");
   }
 
   private HistogramChart() {}
@@ -72,12 +64,7 @@ public final class HistogramChart {
     Bins bins = Bins.of(v);
     AxisRange.Gatherer x =
         new AxisRange.Gatherer().add(bins.from).add(bins.from + bins.width * bins.counts.length);
-    double[] lines = {
-      quantity.of(marked.lowerLimit()),
-      quantity.of(marked.upperLimit()),
-      quantity.of(marked.lowerBound()),
-      quantity.of(marked.upperBound())
-    };
+    double[] lines = {quantity.of(marked.lowerBound()), quantity.of(marked.upperBound())};
     for (double line : lines) {
       if (x.near(line, 2)) {
         x.add(line);
@@ -92,10 +79,10 @@ public final class HistogramChart {
             x.range(0.04),
             "count of " + v.length,
             new AxisRange(0, 1.06 * most));
-    bars(panel, bins);
+    panel.countsUp();
+    bars(panel, bins, most);
     panel.vertical(mean, MEAN);
-    panel.vertical(lines[0], LineStyle.LIMIT).vertical(lines[1], LineStyle.LIMIT);
-    panel.vertical(lines[2], BOUND).vertical(lines[3], BOUND);
+    panel.vertical(lines[0], BOUND).vertical(lines[1], BOUND);
     Scene drawn = panel.scene();
     double spread = (v[v.length - 1] - v[0]) * quantity.unitInSi() / 10;
     String told = quantity.textTo(mean * quantity.unitInSi(), spread);
@@ -103,26 +90,22 @@ public final class HistogramChart {
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(key, 6, drawn.height() + 6);
     return Picture.of(
+        PictureKind.HISTOGRAM,
         name,
         "Spread of " + quantity.name(),
-        caption(quantity, v, lines),
+        "How often each value came.",
         altText(quantity, v, mean),
         scene.build(WIDTH, drawn.height() + 6 + key.height()));
   }
 
-  private static void bars(PlotPanel panel, Bins bins) {
+  private static void bars(PlotPanel panel, Bins bins, int most) {
     int n = bins.counts.length;
-    double[] xs = new double[4 * n];
-    double[] ys = new double[4 * n];
-    for (int i = 0; i < n; i++) {
-      double left = bins.from + i * bins.width;
-      for (int k = 0; k < 4; k++) {
-        xs[4 * i + k] = left + (k < 2 ? 0 : bins.width);
-        ys[4 * i + k] = k == 0 || k == 3 ? 0 : bins.counts[i];
-      }
-    }
-    panel.area(xs, ys, new Fill(Tone.BLUE, 0.35));
-    panel.line(xs, ys, LineStyle.solid(Tone.BLUE, 1));
+    double end = bins.from + n * bins.width;
+    Point low = panel.at(bins.from, 0);
+    Point high = panel.at(end, most);
+    List<Integer> counts = Arrays.stream(bins.counts).boxed().toList();
+    PngBytes drawn = HistogramBars.png(counts, most, high.x() - low.x(), low.y() - high.y());
+    panel.bitmap(bins.from, 0, end, most, drawn);
   }
 
   private static List<Key.Entry> key(Marked marked, String mean) {
@@ -131,29 +114,7 @@ public final class HistogramChart {
     if (Double.isFinite(marked.lowerBound()) || Double.isFinite(marked.upperBound())) {
       key.add(Key.Entry.line(BOUND, marked.boundName()));
     }
-    if (Double.isFinite(marked.lowerLimit()) || Double.isFinite(marked.upperLimit())) {
-      key.add(Key.Entry.line(LineStyle.LIMIT, "limit, where it is near"));
-    }
     return key;
-  }
-
-  private static String caption(AxisQuantity quantity, double[] sorted, double[] lines) {
-    long outside =
-        Arrays.stream(sorted)
-            .filter(
-                v ->
-                    (Double.isFinite(lines[0]) && v < lines[0])
-                        || (Double.isFinite(lines[1]) && v > lines[1]))
-            .count();
-    boolean limited = Double.isFinite(lines[0]) || Double.isFinite(lines[1]);
-    return limited
-        ? outside
-            + " of "
-            + sorted.length
-            + " values of "
-            + quantity.name()
-            + " lie beyond the limits."
-        : "How often each value came.";
   }
 
   private static String altText(AxisQuantity quantity, double[] sorted, double mean) {
@@ -193,7 +154,7 @@ public final class HistogramChart {
         return new Bins(least - width / 2, width, new int[] {n});
       }
       double quartiles = sorted[3 * (n - 1) / 4] - sorted[(n - 1) / 4];
-      double wanted = 2 * quartiles / StrictMath.cbrt(n);
+      double wanted = 2 * quartiles / Elementary.cbrt(n);
       int bars = wanted > 0 ? (int) Math.ceil(span / wanted) : MOST_BARS;
       bars = Math.max(3, Math.min(MOST_BARS, bars));
       int[] counts = new int[bars];

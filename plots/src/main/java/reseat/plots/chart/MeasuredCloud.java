@@ -4,13 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
-import reseat.plots.scene.Box;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
-import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;
-import reseat.plots.scene.Mark;
-import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
 
@@ -97,9 +94,9 @@ public final class MeasuredCloud {
     double[][] thinned = Thinning.of(cloud[0], cloud[1], panel.x(), panel.y());
     double[][] shown = Thinning.of(points[0], points[1], panel.x(), panel.y());
     panel.markerSize(3);
-    panel.points(thinned[0], thinned[1], Tone.SKY, PlotPanel.MARKERS.get(0));
+    panel.points(thinned[0], thinned[1], Tone.SKY, Marker.CIRCLE);
     panel.markerSize(measured.size() > 100 ? 3 : 5);
-    panel.points(shown[0], shown[1], Tone.VERMILLION, PlotPanel.MARKERS.get(1));
+    panel.points(shown[0], shown[1], Tone.VERMILLION, Marker.SQUARE);
     if (compared) {
       panel.line(dashed[0], dashed[1], SIMULATED);
     }
@@ -111,6 +108,7 @@ public final class MeasuredCloud {
     String plane = firstAxis + "\u2013" + secondAxis + " plane";
     String told = told(firstAxis, secondAxis, found, foretold);
     return Picture.of(
+        PictureKind.MEASURED_PLANE,
         name,
         (compared ? "Measured mounts over simulated ones, " : "Measured mounts, ") + plane,
         told,
@@ -137,18 +135,10 @@ public final class MeasuredCloud {
 
   private static List<Key.Entry> key(int measured, int simulated) {
     List<Key.Entry> key = new ArrayList<>();
-    key.add(
-        new Key.Entry(
-            List.of(
-                Mark.Path.rectangle(
-                    Box.about(new Point(0, 0), 2.5), LineStyle.NONE, Fill.full(Tone.VERMILLION))),
-            measured + " measured mounts"));
+    key.add(Marker.SQUARE.entry(5, Tone.VERMILLION, measured + " measured mounts"));
     key.add(Key.Entry.line(MEASURED, "holds 95 % of them if they are normal"));
     if (simulated > 0) {
-      key.add(
-          new Key.Entry(
-              List.of(Mark.Oval.circle(new Point(0, 0), 1.8, LineStyle.NONE, Fill.full(Tone.SKY))),
-              simulated + " simulated mounts"));
+      key.add(Marker.CIRCLE.entry(3.6, Tone.SKY, simulated + " simulated mounts"));
       key.add(Key.Entry.line(SIMULATED, "the same for the simulated ones"));
     }
     return key;

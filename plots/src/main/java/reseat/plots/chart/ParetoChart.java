@@ -7,13 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
+import reseat.plots.chart.bitmap.PointCloud;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Dash;
-import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LabelPlacer;
 import reseat.plots.scene.LineStyle;
 import reseat.plots.scene.Mark;
+import reseat.plots.scene.PngBytes;
 import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.TextStyle;
@@ -45,27 +47,6 @@ public final class ParetoChart {
   public record Limits(double first, double second) {}
 
   private ParetoChart() {}
-
-  /**
-   * Draws the chart.
-   *
-   * @param first first quality
-   * @param second second quality
-   * @param firsts first quality of all candidates that keep all limits, SI
-   * @param seconds second quality of the same, SI
-   * @param best the unbeaten ones, the recommended one first
-   * @param limits limits
-   * @return the picture {@code pareto}
-   */
-  public static Picture draw(
-      AxisQuantity first,
-      AxisQuantity second,
-      double[] firsts,
-      double[] seconds,
-      List<Best> best,
-      Limits limits) {
-    return draw(first, second, firsts, seconds, best, limits, false);
-  }
 
   /**
    * Draws the chart with a recommended candidate that may be beaten in these two qualities, since
@@ -101,9 +82,10 @@ public final class ParetoChart {
     AxisRange x = xRange.range(0.06);
     AxisRange y = yRange.range(0.06);
     PlotPanel panel = new PlotPanel(WIDTH, HEIGHT, first.label(), x, second.label(), y);
-    double[][] kept = Thinning.of(xs, ys, x, y);
-    panel.markerSize(5);
-    panel.points(kept[0], kept[1], Tone.FAINT, PlotPanel.MARKERS.get(0));
+    if (xs.length > 0) {
+      cloud(panel, xs, ys);
+    }
+    panel.markerSize(6);
     panel.vertical(first.of(limits.first()), LineStyle.LIMIT);
     panel.horizontal(second.of(limits.second()), LineStyle.LIMIT);
     List<Best> front =
@@ -114,19 +96,20 @@ public final class ParetoChart {
       panel.line(fx, fy, FRONT);
     }
     if (!front.isEmpty()) {
-      panel.points(fx, fy, Tone.BLUE, PlotPanel.MARKERS.get(2));
+      panel.points(fx, fy, Tone.BLUE, Marker.DIAMOND);
     }
     if (apart) {
       double[] x0 = {first.of(best.get(0).first())};
       double[] y0 = {second.of(best.get(0).second())};
-      panel.points(x0, y0, Tone.INK, PlotPanel.MARKERS.get(1));
+      panel.points(x0, y0, Tone.INK, Marker.SQUARE);
     }
     Scene drawn = panel.scene();
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
-    scene.addAll(names(panel, drawn, first, second, best, middleOf(kept)));
+    scene.addAll(names(panel, drawn, first, second, best, middleOf(xs, ys)));
     Scene key = Key.of(key(best, limits, first, second, xs.length, apart), WIDTH - 12, 2);
     scene.place(key, 6, drawn.height() + 6);
     return Picture.of(
+        PictureKind.PARETO,
         "pareto",
         "Candidates by " + first.name() + " and " + second.name(),
         caption(best, first, second),
@@ -135,14 +118,25 @@ public final class ParetoChart {
   }
 
   /** The middle of the cloud, from which names are best kept away. */
-  private static Optional<Point> middleOf(double[][] cloud) {
-    int n = cloud[0].length;
-    return n == 0
+  private static Optional<Point> middleOf(double[] xs, double[] ys) {
+    return xs.length == 0
         ? Optional.empty()
         : Optional.of(
             new Point(
-                Arrays.stream(cloud[0]).average().orElse(0),
-                Arrays.stream(cloud[1]).average().orElse(0)));
+                Arrays.stream(xs).average().orElse(0), Arrays.stream(ys).average().orElse(0)));
+  }
+
+  private static void cloud(PlotPanel panel, double[] xs, double[] ys) {
+    AxisRange x = panel.x();
+    AxisRange y = panel.y();
+    PngBytes drawn =
+        PointCloud.png(
+            Arrays.stream(xs).map(v -> (v - x.from()) / x.span()).toArray(),
+            Arrays.stream(ys).map(v -> (v - y.from()) / y.span()).toArray(),
+            Tone.FAINT,
+            panel.plot().width(),
+            panel.plot().height());
+    panel.bitmap(x.from(), y.from(), x.to(), y.to(), drawn);
   }
 
   /** Names the unbeaten ones as far as there is room. */
@@ -186,18 +180,11 @@ public final class ParetoChart {
       int n,
       boolean apart) {
     List<Key.Entry> key = new ArrayList<>();
+    key.add(Marker.CIRCLE.entry(5, Tone.FAINT, n + " candidates that keep all limits"));
     key.add(
-        new Key.Entry(
-            List.of(Mark.Oval.circle(new Point(0, 0), 3, LineStyle.NONE, Fill.full(Tone.FAINT))),
-            n + " candidates that keep all limits"));
-    Point o = new Point(0, 0);
-    key.add(
-        new Key.Entry(
-            List.of(
-                Mark.Path.polygon(
-                    List.of(o.moved(-4, 0), o.moved(0, -4), o.moved(4, 0), o.moved(0, 4)),
-                    LineStyle.NONE,
-                    Fill.full(Tone.BLUE))),
+        Marker.DIAMOND.entry(
+            7,
+            Tone.BLUE,
             apart
                 ? best.size() - 1 + " that no other beats in both; black: the recommended one"
                 : best.size() + " that no other beats in both; the recommended one in bold"));

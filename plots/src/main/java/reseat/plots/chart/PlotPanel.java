@@ -1,25 +1,18 @@
 package reseat.plots.chart;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.style.XYStyler;
-import org.knowm.xchart.style.markers.Marker;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import reseat.plots.scene.Anchor;
-import reseat.plots.scene.Dash;
+import reseat.plots.scene.Box;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.LineStyle;
 import reseat.plots.scene.Mark;
+import reseat.plots.scene.PngBytes;
 import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.TextStyle;
 import reseat.plots.scene.TextWidth;
 import reseat.plots.scene.Tone;
-import reseat.plots.scene.Typeface;
 
 /**
  * One pair of axes with curves, points and areas; values in the units of the axes.
@@ -28,32 +21,26 @@ import reseat.plots.scene.Typeface;
  */
 final class PlotPanel {
 
-  static {
-    Typeface.needNoScreen();
-  }
-
-  /** Shapes of points: the second code beside the colour. */
-  static final List<Marker> MARKERS =
-      List.of(
-          SeriesMarkers.CIRCLE,
-          SeriesMarkers.SQUARE,
-          SeriesMarkers.DIAMOND,
-          SeriesMarkers.TRIANGLE_UP,
-          SeriesMarkers.TRIANGLE_DOWN);
-
   private static final double HEADING = 20;
   private static final double UNDER = 18;
-  private static final double CONTENT = 0.97;
+  private static final int EQUALISED = 4;
 
-  private final XYChart chart;
-  private final KnownWords words = new KnownWords(TextStyle.SMALL);
   private final String xLabel;
   private final String yLabel;
-  private final int width;
-  private final int height;
+  private final double width;
+  private final double height;
+  private final List<Drawn> drawn = new ArrayList<>();
   private AxisRange x;
   private AxisRange y;
-  private int count;
+  private boolean countsAlong;
+  private boolean countsUp;
+  private double markerSize = 6;
+  private PlotAxes axes;
+
+  /** Something that is drawn once the axes are laid out. */
+  private interface Drawn {
+    void onto(Scene.Builder scene);
+  }
 
   /**
    * Starts a panel.
@@ -68,67 +55,115 @@ final class PlotPanel {
   PlotPanel(double width, double height, String xLabel, AxisRange x, String yLabel, AxisRange y) {
     this.xLabel = xLabel;
     this.yLabel = yLabel;
-    this.width = (int) Math.round(width);
-    this.height = (int) Math.round(height - HEADING - (xLabel.isEmpty() ? 0 : UNDER));
+    this.width = width;
+    this.height = height;
     this.x = x;
     this.y = y;
-    chart = new XYChart(this.width, this.height);
-    XYStyler style = chart.getStyler();
-    ChartStyle.apply(style, words);
-    style.setXAxisTickMarkSpacingHint(56).setYAxisTickMarkSpacingHint(34);
-    style.setPlotContentSize(CONTENT).setLegendVisible(false);
-    style.setMarkerSize(6);
-    keepTicksRound();
+    axes = laidOut();
   }
 
-  /**
-   * The library puts ticks on the data where these are evenly spaced; two unseen points at odd
-   * places make it choose round numbers instead.
-   */
-  private void keepTicksRound() {
-    double[] xs = {x.from() + 0.38 * x.span(), x.from() + 0.9 * x.span()};
-    double[] ys = {y.from() + 0.38 * y.span(), y.from() + 0.9 * y.span()};
-    series(xs, ys, LineStyle.NONE, SeriesMarkers.NONE, Tone.PAPER);
+  private PlotAxes laidOut() {
+    double under = height - (xLabel.isEmpty() ? 0 : UNDER);
+    return PlotAxes.of(new Box(0, HEADING, width, under), x, y, countsAlong, countsUp);
   }
 
   /** Puts ticks of the x axis on whole numbers only. */
   PlotPanel countsAlongX() {
-    int perUnit = (int) Math.ceil(CONTENT * width / x.span());
-    chart.getStyler().setXAxisTickMarkSpacingHint(Math.max(56, perUnit));
+    countsAlong = true;
+    axes = laidOut();
     return this;
+  }
+
+  /** Puts ticks of the y axis on whole numbers only. */
+  PlotPanel countsUp() {
+    countsUp = true;
+    axes = laidOut();
+    return this;
+  }
+
+  /** Widens one axis until a unit is as long on both. */
+  PlotPanel equalScale() {
+    AxisRange wholeX = x;
+    AxisRange wholeY = y;
+    for (int i = 0; i < EQUALISED; i++) {
+      double perUnit =
+          Math.min(axes.plot().width() / wholeX.span(), axes.plot().height() / wholeY.span());
+      x = wholeX.widenedTo(axes.plot().width() / perUnit);
+      y = wholeY.widenedTo(axes.plot().height() / perUnit);
+      axes = laidOut();
+    }
+    return this;
+  }
+
+  AxisRange x() {
+    return x;
+  }
+
+  AxisRange y() {
+    return y;
+  }
+
+  /** Where the curves are, sheet units of the panel. */
+  Box plot() {
+    return axes.plot();
+  }
+
+  /** Where a point of the plot lies on the panel. */
+  Point at(double xValue, double yValue) {
+    return axes.at(xValue, yValue);
   }
 
   /** Draws a line through points; a value that is not a number breaks it. */
   PlotPanel line(double[] xs, double[] ys, LineStyle line) {
-    series(xs, ys, line, SeriesMarkers.NONE, line.tone());
+    needPoints(xs, ys);
+    drawn.add(scene -> curve(scene, xs, ys, line));
     return this;
   }
 
   /** Draws a line with a mark at each point. */
   PlotPanel line(double[] xs, double[] ys, LineStyle line, Marker marker) {
-    series(xs, ys, line, marker, line.tone());
-    return this;
+    line(xs, ys, line);
+    return points(xs, ys, line.tone(), marker);
   }
 
   /** Draws points, if there are any. */
   PlotPanel points(double[] xs, double[] ys, Tone tone, Marker marker) {
-    if (xs.length > 0) {
-      series(xs, ys, LineStyle.NONE, marker, tone);
-    }
+    double size = markerSize;
+    drawn.add(
+        scene -> {
+          Box seen = axes.plot().grown(1);
+          for (int i = 0; i < xs.length; i++) {
+            if (Double.isFinite(xs[i]) && Double.isFinite(ys[i])) {
+              Point at = at(xs[i], ys[i]);
+              if (seen.contains(at)) {
+                scene.add(marker.mark(at, size, tone));
+              }
+            }
+          }
+        });
     return this;
   }
 
-  /** Sets how large points are drawn, sheet units. */
-  PlotPanel markerSize(int size) {
-    chart.getStyler().setMarkerSize(size);
+  /** Sets how large points are drawn from here on, sheet units. */
+  PlotPanel markerSize(double size) {
+    markerSize = size;
     return this;
   }
 
-  /** Fills a polygon. */
+  /** Fills a convex polygon. */
   PlotPanel area(double[] xs, double[] ys, Fill fill) {
-    XYSeries s = series(xs, ys, LineStyle.NONE, SeriesMarkers.NONE, fill.tone());
-    s.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
-    s.setFillColor(color(fill.tone(), fill.opacity()));
+    needPoints(xs, ys);
+    drawn.add(
+        scene -> {
+          List<Point> corners = new ArrayList<>();
+          for (int i = 0; i < xs.length; i++) {
+            corners.add(at(xs[i], ys[i]));
+          }
+          List<Point> seen = axes.plot().clip(corners);
+          if (seen.size() > 2) {
+            scene.add(Mark.Path.polygon(seen, LineStyle.NONE, fill));
+          }
+        });
     return this;
   }
 
@@ -139,6 +174,17 @@ final class PlotPanel {
     return b > a
         ? area(new double[] {a, b, b, a}, new double[] {y.from(), y.from(), y.to(), y.to()}, fill)
         : this;
+  }
+
+  /** Puts a bitmap between two places of the plot, which lie within it. */
+  PlotPanel bitmap(double left, double bottom, double right, double top, PngBytes png) {
+    drawn.add(
+        scene -> {
+          Point low = at(left, bottom);
+          Point high = at(right, top);
+          scene.add(new Mark.Bitmap(new Box(low.x(), high.y(), high.x(), low.y()), png));
+        });
+    return this;
   }
 
   /** Draws a level line over the whole width, if it is within the range. */
@@ -155,101 +201,59 @@ final class PlotPanel {
         : this;
   }
 
-  private XYSeries series(double[] xs, double[] ys, LineStyle line, Marker marker, Tone tone) {
-    if (xs.length == 0) {
-      throw new IllegalArgumentException("a series needs at least one point");
+  private static void needPoints(double[] xs, double[] ys) {
+    if (xs.length == 0 || xs.length != ys.length) {
+      throw new IllegalArgumentException(
+          "a series needs points with two coordinates each, found "
+              + xs.length
+              + " and "
+              + ys.length);
     }
-    XYSeries s = chart.addSeries("series " + count++, xs, ys);
-    s.setMarker(marker);
-    s.setMarkerColor(color(tone, 1));
-    s.setLineColor(color(line.tone(), 1));
-    s.setLineStyle(line.visible() ? stroke(line) : ChartStyle.NO_STROKE);
-    return s;
   }
 
-  /** Widens one axis until a unit is as long on both. */
-  PlotPanel equalScale() {
-    recorded();
-    double perX = across(x.to()) - across(x.from());
-    double perY = down(y.from()) - down(y.to());
-    double unitX = perX / x.span();
-    double unitY = perY / y.span();
-    if (unitX > unitY) {
-      double half = perX / unitY / 2;
-      double middle = (x.from() + x.to()) / 2;
-      x = new AxisRange(middle - half, middle + half);
-    } else {
-      double half = perY / unitX / 2;
-      double middle = (y.from() + y.to()) / 2;
-      y = new AxisRange(middle - half, middle + half);
+  private void curve(Scene.Builder scene, double[] xs, double[] ys, LineStyle line) {
+    List<Point> run = new ArrayList<>();
+    for (int i = 0; i + 1 < xs.length; i++) {
+      boolean both = Double.isFinite(xs[i] + ys[i]) && Double.isFinite(xs[i + 1] + ys[i + 1]);
+      List<Point> seen =
+          both ? axes.plot().clip(at(xs[i], ys[i]), at(xs[i + 1], ys[i + 1])) : List.of();
+      if (seen.isEmpty()) {
+        end(scene, run, line);
+        continue;
+      }
+      if (!run.isEmpty() && !run.get(run.size() - 1).equals(seen.get(0))) {
+        end(scene, run, line);
+      }
+      if (run.isEmpty()) {
+        run.add(seen.get(0));
+      }
+      run.add(seen.get(1));
     }
-    return this;
+    end(scene, run, line);
   }
 
-  private double across(double value) {
-    return chart.getScreenXFromChart(value);
+  private static void end(Scene.Builder scene, List<Point> run, LineStyle line) {
+    if (run.size() > 1) {
+      scene.add(Mark.Path.open(run, line));
+    }
+    run.clear();
   }
 
-  private double down(double value) {
-    return chart.getScreenYFromChart(value) + HEADING;
-  }
-
-  /** Where a point of the plot lies on the panel; only after {@link #scene()}. */
-  Point at(double xValue, double yValue) {
-    return new Point(across(xValue), down(yValue));
-  }
-
-  AxisRange x() {
-    return x;
-  }
-
-  AxisRange y() {
-    return y;
-  }
-
-  private List<Mark> recorded() {
-    XYStyler style = chart.getStyler();
-    style.setXAxisMin(x.from()).setXAxisMax(x.to());
-    style.setYAxisMin(y.from()).setYAxisMax(y.to());
-    ChartRecorder recorder = new ChartRecorder(words);
-    chart.paint(recorder, width, height);
-    return recorder.marks();
-  }
-
-  /** Paints the panel. */
+  /** Draws the panel. */
   Scene scene() {
-    List<Mark> marks = new ArrayList<>();
-    recorded().forEach(m -> marks.add(m.moved(0, HEADING)));
+    Scene.Builder scene = new Scene.Builder();
+    axes.grid(scene);
+    drawn.forEach(d -> d.onto(scene));
+    axes.lines(scene);
     TextStyle style = TextStyle.LABEL;
     String heading = TextWidth.shortened(yLabel, style, width - 4);
-    marks.add(Mark.Text.level(heading, new Point(2, 12), Anchor.START, style));
+    scene.add(Mark.Text.level(heading, new Point(2, 12), Anchor.START, style));
     if (!xLabel.isEmpty()) {
       String under = TextWidth.shortened(xLabel, style, width - 40);
-      double middle = (across(x.from()) + across(x.to())) / 2;
       double half = TextWidth.of(under, style) / 2;
-      double at = Math.max(half + 1, Math.min(width - half - 1, middle));
-      marks.add(
-          Mark.Text.level(
-              under, new Point(at, HEADING + height + UNDER - 6), Anchor.MIDDLE, style));
+      double at = Math.max(half + 1, Math.min(width - half - 1, axes.plot().middle().x()));
+      scene.add(Mark.Text.level(under, new Point(at, height - 6), Anchor.MIDDLE, style));
     }
-    return new Scene(width, HEADING + height + (xLabel.isEmpty() ? 0 : UNDER), marks);
-  }
-
-  static Color color(Tone tone, double opacity) {
-    int alpha = (int) Math.round(255 * opacity);
-    return new Color((alpha << 24) | tone.rgb(), true);
-  }
-
-  private static BasicStroke stroke(LineStyle line) {
-    float width = (float) line.width();
-    if (line.dash() == Dash.SOLID) {
-      return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
-    }
-    double[] pattern = line.dash().pattern().stream().mapToDouble(Double::doubleValue).toArray();
-    float[] dash = new float[pattern.length];
-    for (int i = 0; i < dash.length; i++) {
-      dash[i] = (float) pattern[i];
-    }
-    return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
+    return scene.build(width, height);
   }
 }

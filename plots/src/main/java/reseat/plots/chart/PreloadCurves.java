@@ -2,6 +2,7 @@ package reseat.plots.chart;
 
 import java.util.List;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 
 /** What more preload buys and what it costs: pressure, stiffness, sink and scatter. */
 public final class PreloadCurves {
@@ -30,6 +31,7 @@ public final class PreloadCurves {
         new CurvePanels.Input(
             AxisQuantity.PRELOAD, CurveRow.places(rows), band.from(), band.to(), band.nominal());
     return CurvePanels.draw(
+        PictureKind.PRELOAD_CURVES,
         "preload-curves",
         "Pressure, stiffness, sink and scatter against preload",
         caption(band),

@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
-import reseat.plots.scene.Fill;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;
-import reseat.plots.scene.Mark;
-import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
 
@@ -69,7 +67,7 @@ public final class RepeatEllipse {
             .equalScale();
     panel.markerSize(3);
     double[][] kept = Thinning.of(xs, ys, panel.x(), panel.y());
-    panel.points(kept[0], kept[1], Tone.BLUE, PlotPanel.MARKERS.get(0));
+    panel.points(kept[0], kept[1], Tone.BLUE, Marker.CIRCLE);
     panel.vertical(e.meanX - limitX, LineStyle.LIMIT).vertical(e.meanX + limitX, LineStyle.LIMIT);
     panel
         .horizontal(e.meanY - limitY, LineStyle.LIMIT)
@@ -81,10 +79,7 @@ public final class RepeatEllipse {
         kept[0].length < xs.length
             ? xs.length + " " + what + ", points that hide each other left out"
             : xs.length + " " + what;
-    key.add(
-        new Key.Entry(
-            List.of(Mark.Oval.circle(new Point(0, 0), 1.8, LineStyle.NONE, Fill.full(Tone.BLUE))),
-            shown));
+    key.add(Marker.CIRCLE.entry(3.6, Tone.BLUE, shown));
     key.add(Key.Entry.line(ELLIPSE, "ellipse that holds 95 % if the scatter is normal"));
     if (limits) {
       key.add(Key.Entry.line(LineStyle.LIMIT, limitWords(plane, across, up)));
@@ -93,6 +88,7 @@ public final class RepeatEllipse {
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(keySheet, 6, drawn.height() + 6);
     return Picture.of(
+        PictureKind.REPEAT_ELLIPSE,
         name,
         "Tool point over " + what + ", " + plane.first() + "\u2013" + plane.second() + " plane",
         caption(plane, e, xs, ys, limitX, limitY),

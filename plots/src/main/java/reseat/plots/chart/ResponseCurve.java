@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -20,6 +21,7 @@ public final class ResponseCurve {
       List.of(Tone.BLUE, Tone.GREEN, Tone.PURPLE, Tone.ORANGE, Tone.INK);
   private static final List<Dash> DASHES =
       List.of(Dash.SOLID, Dash.DASHED, Dash.CHAIN, Dash.DOTTED, Dash.DOUBLE_CHAIN);
+  private static final List<Marker> MARKERS = List.of(Marker.values());
   private static final LineStyle CHOSEN = new LineStyle(Tone.INK, 1.2, Dash.DOTTED);
 
   /**
@@ -99,7 +101,7 @@ public final class ResponseCurve {
     for (int i = 0; i < curves.size(); i++) {
       LineStyle line = new LineStyle(TONES.get(i), 1.8, DASHES.get(i));
       if (discrete) {
-        panel.line(xs, all.get(i), line, PlotPanel.MARKERS.get(i));
+        panel.line(xs, all.get(i), line, MARKERS.get(i));
       } else {
         panel.line(xs, all.get(i), line);
       }
@@ -109,6 +111,7 @@ public final class ResponseCurve {
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(key, 6, drawn.height() + 8);
     return Picture.of(
+        PictureKind.RESPONSE,
         "response",
         output.heading() + " over the " + input.name(),
         "How the " + output.name() + " answers to the " + input.name() + ".",

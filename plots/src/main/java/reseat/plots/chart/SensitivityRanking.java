@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
 
@@ -61,6 +62,7 @@ public final class SensitivityRanking {
             ? " (" + (rows.size() - shown.size()) + " weaker ones are left out)"
             : "";
     return Picture.of(
+        PictureKind.SENSITIVITY,
         name,
         "Which dimension moves the tool point along " + axis,
         "Watch the dimension with the longest bar, "

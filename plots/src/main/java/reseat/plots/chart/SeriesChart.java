@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -56,31 +57,9 @@ public final class SeriesChart {
                 + values.size());
       }
     }
-
-    /**
-     * Returns a column without limits and judgement.
-     *
-     * @param quantity what was read
-     * @param values readings, SI
-     * @return the column
-     */
-    public static Column plain(AxisQuantity quantity, List<Double> values) {
-      double none = Double.POSITIVE_INFINITY;
-      return new Column(quantity, values, none, none, 0, none, none);
-    }
   }
 
   private SeriesChart() {}
-
-  /**
-   * Draws the series, one panel under the other.
-   *
-   * @param columns at least one
-   * @return the picture {@code readings}
-   */
-  public static Picture draw(List<Column> columns) {
-    return draw(columns, "limit");
-  }
 
   /**
    * Draws the series, one panel under the other.
@@ -94,6 +73,7 @@ public final class SeriesChart {
     columns.forEach(c -> panels.add(panel(c)));
     panels.add(Key.of(key(columns, limitName), WIDTH - 12, 2));
     return Picture.of(
+        PictureKind.READINGS,
         "readings",
         "Readings in the order in which they were taken",
         caption(columns),
@@ -135,7 +115,7 @@ public final class SeriesChart {
     panel.markerSize(n > 100 ? 3 : 5);
     LineStyle thin = LineStyle.solid(Tone.BLUE, 1);
     double[][] shown = Thinning.ofSeries(xs, ys);
-    panel.line(shown[0], shown[1], thin, PlotPanel.MARKERS.get(0));
+    panel.line(shown[0], shown[1], thin, Marker.CIRCLE);
     if (Double.isFinite(c.trendStart()) && Double.isFinite(c.trendEnd())) {
       double from = Math.max(1, c.settledFrom());
       panel.line(

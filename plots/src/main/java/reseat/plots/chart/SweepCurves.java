@@ -3,6 +3,7 @@ package reseat.plots.chart;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 
 /** Any outputs over any one input of a design file, with the limits that bind. */
 public final class SweepCurves {
@@ -62,6 +63,7 @@ public final class SweepCurves {
       panels.add(new CurvePanels.Panel(c.quantity(), c.values(), c.limits(), c.limitIsUpper()));
     }
     return CurvePanels.draw(
+        PictureKind.SWEEP_CURVES,
         "sweep",
         "Sweep over " + input.name(),
         Double.isFinite(marked.from())

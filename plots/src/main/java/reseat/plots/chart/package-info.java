@@ -1,10 +1,10 @@
 /**
  * Charts: numbers in, a picture out; one kind of chart, one file.
  *
- * <p>The only package that knows the charting library. The library lays out axes and draws curves
- * and bars; {@link reseat.plots.chart.ChartRecorder} takes down what it paints as marks, so that
- * charts become SVG and bitmap the same way as drawings do, with words as words. Titles of axes,
- * names of bars and keys are set here, because the library neither wraps nor shortens words.
+ * <p>Axes, curves, bars and points are marks of a scene, like those of drawings, so that one code
+ * draws them for a report and for a page in a browser; none needs the graphics classes of Java. Two
+ * charts of reports alone, the histogram and the candidates of a search, lay a bitmap from {@code
+ * chart.bitmap} between such axes; there the charting library draws what are many marks.
  *
  * <p>Numbers come in SI; {@link reseat.plots.chart.AxisQuantity} says in which unit an axis shows
  * them. A limit that is infinite is not drawn. Imports {@code scene} and {@code reseat.plots};

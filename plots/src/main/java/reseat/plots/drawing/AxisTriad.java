@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.design.MachineAxes;
 import reseat.design.MachineAxis;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.LineStyle;
@@ -41,7 +42,7 @@ final class AxisTriad {
       MachineAxis axis = axes.axis(i);
       double x = axis.direction().dot(toRight);
       double y = axis.direction().dot(upward);
-      double seen = Math.hypot(x, y);
+      double seen = Elementary.hypot(x, y);
       String name = TextWidth.shortened(axis.name(), STYLE, 120);
       if (seen < SEEN_END_ON) {
         double side = axis.direction().dot(toViewer);
@@ -49,7 +50,7 @@ final class AxisTriad {
         double away = freeDirection(axes, toRight, upward);
         marks.add(word(name, origin.toward(9, away), away));
       } else {
-        double angle = Math.atan2(y, x);
+        double angle = Elementary.atan2(y, x);
         Point from = origin.toward(5 * seen, angle);
         Point tip = origin.toward(LENGTH * seen, angle);
         marks.addAll(Sign.arrow(from, tip, Tone.INK, 1.2));
@@ -70,13 +71,13 @@ final class AxisTriad {
       x -= axes.axis(i).direction().dot(toRight);
       y -= axes.axis(i).direction().dot(upward);
     }
-    return Math.atan2(y, x);
+    return Elementary.atan2(y, x);
   }
 
   private static Mark word(String name, Point at, double angle) {
-    double c = Math.cos(angle);
+    double c = Elementary.cos(angle);
     Anchor anchor = c > 0.4 ? Anchor.START : c < -0.4 ? Anchor.END : Anchor.MIDDLE;
-    double down = STYLE.size() * TextWidth.CAPITAL * (0.5 - 0.5 * Math.sin(angle));
+    double down = STYLE.size() * TextWidth.CAPITAL * (0.5 - 0.5 * Elementary.sin(angle));
     return Mark.Text.level(name, at.moved(0, down), anchor, STYLE);
   }
 }

@@ -7,6 +7,7 @@ import reseat.design.StudThread;
 import reseat.design.Support;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Dash;
@@ -80,6 +81,7 @@ public final class BallStudSection {
     Scene key = Key.of(StudWords.key(mount, SKETCH), WIDTH - 12, 1);
     scene.place(key, 6, HEIGHT + 4);
     return Picture.of(
+        PictureKind.STUD_SECTION,
         name,
         "Stud " + whose,
         StudWords.caption(mount),

@@ -2,6 +2,7 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.LineStyle;
 import reseat.plots.scene.Mark;
@@ -69,7 +70,7 @@ final class DimensionLine {
 
   /** Words above the line, turned so that they are read from below or from the right. */
   private static Mark words(Point middle, double along, String value) {
-    double turn = Math.atan2(Math.sin(along), Math.cos(along));
+    double turn = Elementary.atan2(Elementary.sin(along), Elementary.cos(along));
     if (turn > Math.PI / 2 + 1e-6 || turn < -Math.PI / 2 + 1e-6) {
       turn += turn > 0 ? -Math.PI : Math.PI;
     }

@@ -7,6 +7,7 @@ import reseat.contact.RingThird;
 import reseat.design.BallMounting;
 import reseat.design.PivotDuty;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.Equilibrium;
 import reseat.material.Material;
@@ -53,7 +54,7 @@ public final class PivotSection {
     BallContact contact;
     if (pivot instanceof ConePivot cone) {
       seat = ConeSeat.forBall(frame, r, cone.flankAngle(), open, 0);
-      each = force / (3 * Math.cos(cone.flankAngle()));
+      each = force / (3 * Elementary.cos(cone.flankAngle()));
       contact = RingThird.of(r, cone.flankAngle(), cone.elasticity());
     } else {
       seat =

@@ -5,6 +5,7 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.PreloadZone;
 import reseat.plots.NumberText;
@@ -191,7 +192,7 @@ final class PlanMarks {
     for (Support s : design.supports()) {
       if (s.seat() instanceof ConeSeat cone) {
         ring = true;
-        double radius = view.length(s.ball().radius() * Math.sin(cone.angle()));
+        double radius = view.length(s.ball().radius() * Elementary.sin(cone.angle()));
         marks.add(Mark.Oval.circle(sheet(s.ball().centre()), radius, RING, Fill.NONE));
       }
     }
@@ -236,7 +237,7 @@ final class PlanMarks {
     for (Support s : design.supports()) {
       Vec3 c = s.ball().centre();
       Point at = sheet(c);
-      double outward = Math.atan2(c.y(), c.x());
+      double outward = Elementary.atan2(c.y(), c.x());
       List<String> lines =
           List.of(s.name(), "ball \u00d8" + NumberText.with(1e3 * s.ball().diameter(), 5, "mm"));
       placer
@@ -253,7 +254,7 @@ final class PlanMarks {
     Vec3 a = design.supports().get(0).ball().centre().unit();
     Vec3 b = design.supports().get(design.supports().size() - 1).ball().centre().unit();
     Vec3 between = a.plus(b);
-    double angle = between.norm() > 1e-6 ? Math.atan2(between.y(), between.x()) : 0;
+    double angle = between.norm() > 1e-6 ? Elementary.atan2(between.y(), between.x()) : 0;
     Point at = view.origin().toward(view.length(r), angle);
     placer
         .place(

@@ -2,6 +2,7 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.LineStyle;
@@ -158,7 +159,7 @@ final class PlanSeat implements Seat.Visitor<List<Mark>> {
     List<Mark> marks = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
       double turn = 2 * Math.PI * k / 3;
-      corners.add(sheet(f.point(corner * Math.cos(turn), corner * Math.sin(turn), 0)));
+      corners.add(sheet(f.point(corner * Elementary.cos(turn), corner * Elementary.sin(turn), 0)));
     }
     marks.add(Mark.Path.polygon(corners, stated ? EDGE : UNSTATED, METAL));
     for (Point c : corners) {

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.PreloadZone;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.Scene;
@@ -68,6 +70,7 @@ public final class PlanView {
     Scene key = Key.of(marks.key(), WIDTH - 12, 2);
     scene.place(key, 6, bottom + STRIP + 8);
     return Picture.of(
+        PictureKind.PLAN,
         "plan",
         "Plan of the coupling",
         caption(design),
@@ -90,7 +93,7 @@ public final class PlanView {
       points.add(design.holder().centreOfMass());
     }
     // A landmark far away must not shrink the coupling to a dot.
-    points.removeIf(p -> Math.hypot(p.x(), p.y()) > 4 * r + design.toolPoint().norm());
+    points.removeIf(p -> Elementary.hypot(p.x(), p.y()) > 4 * r + design.toolPoint().norm());
     points.forEach(p -> e.include(p.x(), p.y(), 0.1 * r));
     return e;
   }

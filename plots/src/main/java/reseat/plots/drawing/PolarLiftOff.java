@@ -1,4 +1,7 @@
 package reseat.plots.drawing;
+import reseat.units.PrintedNumber;
+import reseat.units.FilledText;
+import reseat.elementary.Elementary;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,11 +10,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
+import reseat.design.MachineAxis;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.LiftOff;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
-import reseat.plots.scene.Dash;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;
@@ -32,10 +36,6 @@ public final class PolarLiftOff {
   private static final double WIDTH = 600;
   private static final int RAYS = 360;
   private static final double MOST_SHOWN = 5;
-  private static final List<Tone> TONES =
-      List.of(Tone.BLUE, Tone.VERMILLION, Tone.GREEN, Tone.PURPLE);
-  private static final List<Dash> DASHES =
-      List.of(Dash.SOLID, Dash.DASHED, Dash.CHAIN, Dash.DOTTED);
 
   /**
    * One direction.
@@ -49,41 +49,23 @@ public final class PolarLiftOff {
     /** Refuses forces below zero. */
     public Ray {
       if (!(force >= 0) || !Double.isFinite(angle)) {
-        throw new IllegalArgumentException("lift-off force must not be negative, found " + force);
+        throw new IllegalArgumentException("lift-off force must not be negative, found " + PrintedNumber.shortest(force));
       }
     }
   }
 
   /**
-   * All directions in a plane, for one design.
-   *
-   * @param name what tells it from the others, for instance {@code ball toward the tool}
-   * @param rays directions in order, a full turn
-   */
-  public record Curve(String name, List<Ray> rays) {
-
-    /** Copies the rays. */
-    public Curve {
-      rays = List.copyOf(rays);
-    }
-  }
-
-  /**
-   * One plane.
+   * All directions in one plane.
    *
    * @param first name of the axis to the right
    * @param second name of the axis upward
-   * @param curves one per design, at most four
+   * @param rays directions in order, a full turn
    */
-  public record Plane(String first, String second, List<Curve> curves) {
+  public record Plane(String first, String second, List<Ray> rays) {
 
-    /** Copies the curves. */
+    /** Copies the rays. */
     public Plane {
-      curves = List.copyOf(curves);
-      if (curves.isEmpty() || curves.size() > TONES.size()) {
-        throw new IllegalArgumentException(
-            "a polar map shows one to four designs, found " + curves.size());
-      }
+      rays = List.copyOf(rays);
     }
   }
 
@@ -97,29 +79,13 @@ public final class PolarLiftOff {
    * @throws ArithmeticException if the contacts do not constrain the holder
    */
   public static Picture of(CouplingDesign design) {
-    return compare(List.of(""), List.of(design));
-  }
-
-  /**
-   * Draws the maps of several designs over each other, in the machine planes of the first.
-   *
-   * @param names what tells them apart
-   * @param designs the couplings, one to four
-   * @return the picture {@code lift-off-map}
-   * @throws ArithmeticException if the contacts of one do not constrain the holder
-   */
-  public static Picture compare(List<String> names, List<CouplingDesign> designs) {
-    MachineAxes axes = designs.get(0).axes();
+    MachineAxes axes = design.axes();
     int[][] pairs = {{0, 1}, {0, 2}, {1, 2}};
     List<Plane> planes = new ArrayList<>();
     for (int[] pair : pairs) {
-      List<Curve> curves = new ArrayList<>();
-      for (int i = 0; i < designs.size(); i++) {
-        Vec3 u = axes.axis(pair[0]).direction();
-        Vec3 v = axes.axis(pair[1]).direction();
-        curves.add(new Curve(names.get(i), rays(designs.get(i), u, v)));
-      }
-      planes.add(new Plane(axes.axis(pair[0]).name(), axes.axis(pair[1]).name(), curves));
+      MachineAxis u = axes.axis(pair[0]);
+      MachineAxis v = axes.axis(pair[1]);
+      planes.add(new Plane(u.name(), v.name(), rays(design, u.direction(), v.direction())));
     }
     return draw(planes);
   }
@@ -129,7 +95,7 @@ public final class PolarLiftOff {
     List<Ray> rays = new ArrayList<>();
     for (int i = 0; i < RAYS; i++) {
       double angle = 2 * Math.PI * i / RAYS;
-      Vec3 d = u.times(Math.cos(angle)).plus(v.times(Math.sin(angle)));
+      Vec3 d = u.times(Elementary.cos(angle)).plus(v.times(Elementary.sin(angle)));
       LiftOff.First first = liftOff.forceAlong(design.toolPoint(), d);
       rays.add(new Ray(angle, first.factor(), first.contact()));
     }
@@ -139,7 +105,7 @@ public final class PolarLiftOff {
   /**
    * Draws maps from forces by direction.
    *
-   * @param planes one to four planes, the same designs in each
+   * @param planes one to four planes
    * @return the picture {@code lift-off-map}
    */
   public static Picture draw(List<Plane> planes) {
@@ -151,16 +117,17 @@ public final class PolarLiftOff {
     for (int i = 0; i < planes.size(); i++) {
       boolean leftHand = i % 2 == 0;
       rowTop = leftHand ? bottom : rowTop;
-      Scene drawn = PolarPanel.of(planes.get(i), outer, panel, TONES, DASHES);
+      Scene drawn = PolarPanel.of(planes.get(i), outer, panel);
       scene.place(drawn, leftHand ? 0 : panel + 8, rowTop);
       bottom = Math.max(bottom, rowTop + drawn.height() + 6);
     }
     boolean roomBeside = planes.size() % 2 == 1;
-    Scene key = Key.of(key(planes.get(0), outer), roomBeside ? panel - 20 : WIDTH - 12, 2);
+    Scene key = Key.of(key(outer), roomBeside ? panel - 20 : WIDTH - 12, 2);
     double top = roomBeside ? rowTop + 60 : bottom;
     scene.place(key, roomBeside ? panel + 20 : 6, top);
     Optional<Weakest> weakest = weakest(planes);
     return Picture.of(
+        PictureKind.LIFT_OFF_MAP,
         "lift-off-map",
         "Force at the tool point that opens the first contact, by direction",
         caption(weakest),
@@ -168,15 +135,9 @@ public final class PolarLiftOff {
         scene.build(WIDTH, Math.max(bottom, top + key.height())));
   }
 
-  private static List<Key.Entry> key(Plane plane, double outer) {
+  private static List<Key.Entry> key(double outer) {
     List<Key.Entry> entries = new ArrayList<>();
-    for (int i = 0; i < plane.curves().size(); i++) {
-      String name = plane.curves().get(i).name();
-      entries.add(
-          Key.Entry.line(
-              new LineStyle(TONES.get(i), 1.8, DASHES.get(i)),
-              (name.isBlank() ? "" : name + ": ") + "force that opens the first contact"));
-    }
+    entries.add(Key.Entry.line(PolarPanel.CURVE, "force that opens the first contact"));
     entries.add(
         new Key.Entry(
             List.of(
@@ -186,10 +147,8 @@ public final class PolarLiftOff {
     entries.add(
         Key.Entry.line(
             LineStyle.THIN, "outer ring: " + NumberText.force(outer) + " or more is cut off here"));
-    if (plane.curves().size() == 1) {
-      entries.add(
-          new Key.Entry(List.of(), "names round the ring: the contact that opens first there"));
-    }
+    entries.add(
+        new Key.Entry(List.of(), "names round the ring: the contact that opens first there"));
     return entries;
   }
 
@@ -198,12 +157,10 @@ public final class PolarLiftOff {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
     for (Plane p : planes) {
-      for (Curve c : p.curves()) {
-        for (Ray r : c.rays()) {
-          if (Double.isFinite(r.force())) {
-            least = r.force() > 0 ? Math.min(least, r.force()) : least;
-            most = Math.max(most, r.force());
-          }
+      for (Ray r : p.rays()) {
+        if (Double.isFinite(r.force())) {
+          least = r.force() > 0 ? Math.min(least, r.force()) : least;
+          most = Math.max(most, r.force());
         }
       }
     }
@@ -211,7 +168,7 @@ public final class PolarLiftOff {
       return 1;
     }
     double wanted = Math.min(1.05 * most, MOST_SHOWN * least);
-    double decade = Math.pow(10, Math.floor(Math.log10(wanted)));
+    double decade = Elementary.pow(10, Math.floor(Elementary.log10(wanted)));
     for (double step : new double[] {1, 1.2, 1.6, 2, 2.4, 3.2, 4, 6, 8}) {
       if (step * decade >= wanted) {
         return step * decade;
@@ -225,7 +182,7 @@ public final class PolarLiftOff {
   private static Optional<Weakest> weakest(List<Plane> planes) {
     Weakest best = null;
     for (Plane p : planes) {
-      for (Ray r : p.curves().get(0).rays()) {
+      for (Ray r : p.rays()) {
         if (Double.isFinite(r.force()) && (best == null || r.force() < best.ray().force())) {
           best = new Weakest(p, r);
         }
@@ -259,22 +216,13 @@ public final class PolarLiftOff {
   }
 
   private static String extremes(Plane p) {
-    return p.curves().stream()
-        .map(
-            c -> {
-              double least =
-                  c.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
-              double most = c.rays().stream().mapToDouble(Ray::force).max().orElse(0);
-              return String.format(
-                  Locale.ROOT,
-                  "Plane %s\u2013%s%s: least %s, most %s.",
-                  p.first(),
-                  p.second(),
-                  c.name().isBlank() ? "" : ", " + c.name(),
-                  told(least),
-                  told(most));
-            })
-        .collect(Collectors.joining(" "));
+    double least = p.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
+    double most = p.rays().stream().mapToDouble(Ray::force).max().orElse(0);
+    return FilledText.of("Plane %s\u2013%s: least %s, most %s.",
+        p.first(),
+        p.second(),
+        told(least),
+        told(most));
   }
 
   private static String told(double force) {

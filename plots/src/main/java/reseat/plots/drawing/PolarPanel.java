@@ -2,10 +2,10 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.NumberText;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Box;
-import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.LabelPlacer;
 import reseat.plots.scene.LineStyle;
@@ -20,8 +20,10 @@ import reseat.plots.scene.Tone;
 final class PolarPanel {
 
   private static final int RINGS = 4;
-  private static final double RING_LABELS_AT = Math.toRadians(67.5);
-  private static final double SMALLEST_SECTOR = Math.toRadians(11);
+  private static final double RING_LABELS_AT = Elementary.toRadians(67.5);
+  private static final double SMALLEST_SECTOR = Elementary.toRadians(11);
+
+  static final LineStyle CURVE = LineStyle.solid(Tone.BLUE, 1.8);
 
   private final PolarLiftOff.Plane plane;
   private final double outer;
@@ -39,20 +41,13 @@ final class PolarPanel {
     this.placer = new LabelPlacer(new Box(1, 22, width - 1, middle.y() + radius + 36));
   }
 
-  static Scene of(
-      PolarLiftOff.Plane plane, double outer, double width, List<Tone> tones, List<Dash> dashes) {
+  static Scene of(PolarLiftOff.Plane plane, double outer, double width) {
     PolarPanel p = new PolarPanel(plane, outer, width);
     p.grid(width);
     p.placer.avoidCircle(p.middle, p.radius);
-    for (int i = 0; i < plane.curves().size(); i++) {
-      p.curve(plane.curves().get(i), new LineStyle(tones.get(i), 1.8, dashes.get(i)), i == 0);
-    }
-    for (int i = 0; i < plane.curves().size(); i++) {
-      p.weakest(plane.curves().get(i), tones.get(i));
-    }
-    if (plane.curves().size() == 1) {
-      p.sectors(plane.curves().get(0));
-    }
+    p.curve();
+    p.weakest();
+    p.sectors();
     Scene.Builder scene = new Scene.Builder().addAll(p.marks).addAll(p.words);
     return scene.build(width, p.middle.y() + p.radius + 38);
   }
@@ -100,13 +95,11 @@ final class PolarPanel {
     return middle.toward(radius * Math.min(ray.force(), outer) / outer, ray.angle());
   }
 
-  private void curve(PolarLiftOff.Curve curve, LineStyle line, boolean filled) {
-    List<PolarLiftOff.Ray> rays = curve.rays();
-    if (filled) {
-      marks.add(
-          Mark.Path.polygon(
-              rays.stream().map(this::at).toList(), LineStyle.NONE, new Fill(line.tone(), 0.10)));
-    }
+  private void curve() {
+    List<PolarLiftOff.Ray> rays = plane.rays();
+    marks.add(
+        Mark.Path.polygon(
+            rays.stream().map(this::at).toList(), LineStyle.NONE, new Fill(CURVE.tone(), 0.10)));
     List<List<Point>> parts = new ArrayList<>();
     List<Point> part = new ArrayList<>();
     for (int i = 0; i < rays.size(); i++) {
@@ -131,7 +124,7 @@ final class PolarPanel {
       parts.add(part);
     }
     if (!parts.isEmpty()) {
-      marks.add(new Mark.Path(parts, false, line, Fill.NONE));
+      marks.add(new Mark.Path(parts, false, CURVE, Fill.NONE));
     }
   }
 
@@ -147,9 +140,9 @@ final class PolarPanel {
     return middle.plus(p).plus(d.times(Math.max(0, Math.min(1, t))));
   }
 
-  private void weakest(PolarLiftOff.Curve curve, Tone tone) {
-    PolarLiftOff.Ray least = curve.rays().get(0);
-    for (PolarLiftOff.Ray r : curve.rays()) {
+  private void weakest() {
+    PolarLiftOff.Ray least = plane.rays().get(0);
+    for (PolarLiftOff.Ray r : plane.rays()) {
       if (r.force() < least.force()) {
         least = r;
       }
@@ -158,7 +151,7 @@ final class PolarPanel {
       return;
     }
     Point p = at(least);
-    marks.add(Mark.Oval.circle(p, 3.5, LineStyle.solid(Tone.INK, 1), Fill.full(tone)));
+    marks.add(Mark.Oval.circle(p, 3.5, LineStyle.solid(Tone.INK, 1), Fill.full(CURVE.tone())));
     placer.keepClear(Box.about(p, 4));
     placer
         .place(
@@ -171,9 +164,9 @@ final class PolarPanel {
   }
 
   /** Names, round the ring, the contact that opens first in each sector. */
-  private void sectors(PolarLiftOff.Curve curve) {
+  private void sectors() {
     keepOutOfTheDisc();
-    List<PolarLiftOff.Ray> rays = curve.rays();
+    List<PolarLiftOff.Ray> rays = plane.rays();
     int n = rays.size();
     int start = 0;
     while (start < n && rays.get(start).contact().equals(rays.get((start + n - 1) % n).contact())) {

@@ -1,5 +1,6 @@
 package reseat.plots.drawing;
 
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Point;
 import reseat.space.Vec3;
 
@@ -19,12 +20,12 @@ record Projection(SheetView view, Vec3 right, Vec3 up) {
 
   /** How much of a vector is seen, in its own unit. */
   double seen(Vec3 v) {
-    return Math.hypot(v.dot(right), v.dot(up));
+    return Elementary.hypot(v.dot(right), v.dot(up));
   }
 
   /** The direction of a vector on the sheet, rad. */
   double angle(Vec3 v) {
-    return Math.atan2(v.dot(up), v.dot(right));
+    return Elementary.atan2(v.dot(up), v.dot(right));
   }
 
   /** The part of a vector toward the viewer. */

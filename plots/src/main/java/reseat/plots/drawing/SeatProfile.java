@@ -2,6 +2,7 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Point;
 import reseat.seat.Ball;
 import reseat.seat.ConeSeat;
@@ -97,7 +98,7 @@ final class SeatProfile {
     boolean stated = Double.isFinite(s.mouthDiameter());
     double half = stated ? s.mouthDiameter() / 2 : 1.05 * ball.radius();
     double root = s.rootDiameter() / 2;
-    double tan = Math.tan(s.angle());
+    double tan = Elementary.tan(s.angle());
     List<Point> surface = new ArrayList<>();
     surface.add(new Point(-half, half * tan));
     if (root > 0) {
@@ -116,8 +117,8 @@ final class SeatProfile {
             ? s.extent().mouthWidth() / 2
             : 1.05 * ball.radius();
     double root = s.extent().rootWidth() / 2;
-    double tanLeft = Math.tan(s.leftAngle());
-    double tanRight = Math.tan(s.rightAngle());
+    double tanLeft = Elementary.tan(s.leftAngle());
+    double tanRight = Elementary.tan(s.rightAngle());
     List<Point> surface = new ArrayList<>();
     surface.add(new Point(-half, half * tanLeft));
     if (root > 0) {
@@ -208,7 +209,7 @@ final class SeatProfile {
     int n = 72;
     for (int i = 0; i < n; i++) {
       double a = 2 * Math.PI * i / n;
-      points.add(centre.moved(radius * Math.cos(a), radius * Math.sin(a)));
+      points.add(centre.moved(radius * Elementary.cos(a), radius * Elementary.sin(a)));
     }
     return points;
   }
@@ -218,8 +219,8 @@ final class SeatProfile {
     boolean stated = Double.isFinite(s.mouthDiameter());
     double half = stated ? s.mouthDiameter() / 2 : 1.1 * ball.radius();
     double root = s.rootDiameter() / 2;
-    double tan = Math.tan(s.firstAngle());
-    double valley = 0.5 * Math.min(Math.tan(s.secondAngle()), Math.tan(s.thirdAngle()));
+    double tan = Elementary.tan(s.firstAngle());
+    double valley = 0.5 * Math.min(Elementary.tan(s.secondAngle()), Elementary.tan(s.thirdAngle()));
     double face = half * tan;
     List<Point> surface = new ArrayList<>();
     surface.add(new Point(-half, face));

@@ -8,6 +8,7 @@ import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -71,6 +72,7 @@ public final class SeatSection {
     Scene key = Key.of(key(drawn), WIDTH - 12, 1);
     scene.place(key, 6, VIEW_HEIGHT + 12);
     return Picture.of(
+        PictureKind.SEAT_SECTION,
         name,
         "Section through the seat " + whose,
         caption(shown),

@@ -3,6 +3,7 @@ package reseat.plots.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.Equilibrium;
 import reseat.plots.NumberText;
 import reseat.plots.scene.Box;
@@ -76,7 +77,7 @@ record SectionContact(
               f.name(),
               SeatProfile.inCut(seat, f.contactPoint(centre, support.ball().radius())),
               seen,
-              Math.hypot(seen.x(), seen.y()) > 0.999,
+              Elementary.hypot(seen.x(), seen.y()) > 0.999,
               c.force(),
               c.peakPressure(),
               longAlongAxis ? b : a,
@@ -152,7 +153,7 @@ record SectionContact(
 
   /** Direction of the normal on the sheet, rad. */
   private double direction() {
-    return Math.atan2(normal.y(), normal.x());
+    return Elementary.atan2(normal.y(), normal.x());
   }
 
   List<Mark> marks(SheetView view, Point centre, double ballRadius) {
@@ -175,9 +176,9 @@ record SectionContact(
     if (force > 0) {
       marks.addAll(Sign.arrow(p, p.toward(0.55 * ballRadius, d), Tone.VERMILLION, 1.6));
     }
-    double down = Math.toDegrees(d) - 90;
+    double down = Elementary.toDegrees(d) - 90;
     if (Math.abs(down) > 1) {
-      double sweep = Math.toRadians(-down);
+      double sweep = Elementary.toRadians(-down);
       marks.add(new Mark.Arc(centre, 0.36 * ballRadius, d + Math.PI, sweep, LineStyle.THIN));
     }
     return marks;
@@ -194,7 +195,7 @@ record SectionContact(
     Point p = onSheet(view);
     if (inPlane) {
       double d = direction();
-      double lean = Math.abs(Math.toDegrees(d) - 90);
+      double lean = Math.abs(Elementary.toDegrees(d) - 90);
       if (lean > 1) {
         Point middle = centre.toward(0.36 * ballRadius, (d + Math.PI + 1.5 * Math.PI) / 2);
         placer

@@ -3,6 +3,7 @@ package reseat.plots.drawing;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import reseat.elementary.Elementary;
 import reseat.making.MadeDimension;
 import reseat.units.QuantityFormat;
 import reseat.units.Unit;
@@ -152,7 +153,7 @@ public record ShopFigures(boolean inchFirst) {
 
   /** Without the dust of binary fractions, which would round equal sizes differently. */
   private static double clean(double metres) {
-    return Math.rint(metres * 1e12) / 1e12;
+    return Elementary.rint(metres * 1e12) / 1e12;
   }
 
   /** Nothing has no sign. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.making.MadeDimension;
 import reseat.making.MadeFeature;
 import reseat.making.MadeHalf;
@@ -143,7 +144,7 @@ final class ShopPlan {
   private double commonRadius() {
     double first = -1;
     for (Support s : design.supports()) {
-      double r = Math.hypot(s.ball().centre().x(), s.ball().centre().y());
+      double r = Elementary.hypot(s.ball().centre().x(), s.ball().centre().y());
       if (first >= 0 && Math.abs(r - first) > SAME) {
         return 0;
       }
@@ -193,7 +194,7 @@ final class ShopPlan {
     if (seat.isGroove()) {
       double reach = plan.view().length(PlanSeat.reach(seat, seen.ball())) + 6;
       Vec3 axis = seat.frame().axis();
-      double angle = Math.atan2(axis.y(), axis.x());
+      double angle = Elementary.atan2(axis.y(), axis.x());
       Mark.Path line =
           Mark.Path.line(c.toward(-reach, angle), c.toward(reach, angle), LineStyle.CENTRE);
       plan.add(DxfLayer.CENTRELINES, line);
@@ -210,7 +211,7 @@ final class ShopPlan {
     for (MadeFeature p : half.ofKind(MadeFeature.Kind.LINE_OF_PULL)) {
       boolean through =
           centres().stream()
-              .anyMatch(c -> Math.hypot(c.x() - p.at().x(), c.y() - p.at().y()) < SAME);
+              .anyMatch(c -> Elementary.hypot(c.x() - p.at().x(), c.y() - p.at().y()) < SAME);
       if (!through) {
         apart.add(p);
       }
@@ -259,7 +260,7 @@ final class ShopPlan {
     }
     if (common > 0) {
       Vec3 first = half.view().turnedOver(design.supports().get(0).ball().centre());
-      double at = Math.atan2(first.y(), first.x()) + Math.PI / 3;
+      double at = Elementary.atan2(first.y(), first.x()) + Math.PI / 3;
       label(
           List.of("\u00d8" + figures.length(2 * common), "circle of ball centres"),
           Vec3.atAzimuth(at).times(common),

@@ -3,6 +3,7 @@ package reseat.plots.drawing;
 import java.util.List;
 import java.util.Optional;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.making.MadeDimension;
 import reseat.plots.dxf.DxfLayer;
 import reseat.plots.scene.Anchor;
@@ -143,11 +144,11 @@ final class ShopSeatSection {
   /** The angle between the face and the left flank, drawn in the groove from its edge. */
   private void flankAngle(VeeGroove vee, double face) {
     SheetView view = section.view();
-    if (view.length(2 * face / Math.tan(vee.leftAngle())) < ROOM_FOR_ANGLE) {
+    if (view.length(2 * face / Elementary.tan(vee.leftAngle())) < ROOM_FOR_ANGLE) {
       return;
     }
-    Point edge = view.of(-face / Math.tan(vee.leftAngle()), face);
-    double radius = Math.max(14, view.length(0.35 * face / Math.tan(vee.leftAngle())));
+    Point edge = view.of(-face / Elementary.tan(vee.leftAngle()), face);
+    double radius = Math.max(14, view.length(0.35 * face / Elementary.tan(vee.leftAngle())));
     LineStyle thin = LineStyle.THIN;
     section.add(DxfLayer.DIMENSIONS, Mark.Path.line(edge, edge.toward(radius + 5, 0), thin));
     section.add(

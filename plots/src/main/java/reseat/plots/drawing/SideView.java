@@ -8,6 +8,7 @@ import reseat.design.Half;
 import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
@@ -74,6 +75,7 @@ public final class SideView {
     Scene keySheet = Key.of(key, WIDTH - 12, 2);
     scene.place(keySheet, 6, bottom + 74);
     return Picture.of(
+        PictureKind.SIDE_VIEW,
         "side",
         "Side view of the coupling",
         "How far the tool point stands out from the coupling and above its plane, and how preload"

@@ -1,6 +1,7 @@
 package reseat.plots.drawing;
 
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.LineStyle;
@@ -13,7 +14,7 @@ import reseat.plots.scene.Tone;
 final class Sign {
 
   private static final double HEAD = 8;
-  private static final double HEAD_HALF_ANGLE = Math.toRadians(14);
+  private static final double HEAD_HALF_ANGLE = Elementary.toRadians(14);
 
   private Sign() {}
 

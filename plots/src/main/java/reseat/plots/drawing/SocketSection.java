@@ -2,9 +2,11 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.mount.SocketPivot;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Fill;
 import reseat.plots.scene.Key;
@@ -28,7 +30,7 @@ final class SocketSection {
 
   static Picture draw(String name, String whose, SocketPivot socket, double force) {
     double r = socket.ballRadius();
-    double rim = -r * Math.cos(socket.outerAngle());
+    double rim = -r * Elementary.cos(socket.outerAngle());
     double under = -1.45 * r;
     double side = 1.5 * r;
     SheetView.Extent e = new SheetView.Extent();
@@ -72,6 +74,7 @@ final class SocketSection {
             1);
     scene.place(key, 6, HEIGHT + 8);
     return Picture.of(
+        PictureKind.PIVOT_SECTION,
         name,
         "Section through the seat " + whose,
         "How the ball lies in its socket; arrows show how the pressure lies over the land, taken to"
@@ -82,9 +85,9 @@ final class SocketSection {
 
   private static String words(SocketPivot socket, double force) {
     return "land from "
-        + NumberText.significant(Math.toDegrees(socket.innerAngle()), 3)
+        + NumberText.significant(Elementary.toDegrees(socket.innerAngle()), 3)
         + "\u00b0 to "
-        + NumberText.significant(Math.toDegrees(socket.outerAngle()), 3)
+        + NumberText.significant(Elementary.toDegrees(socket.outerAngle()), 3)
         + "\u00b0 from the axis; "
         + NumberText.force(force)
         + " press it with at most "
@@ -96,7 +99,7 @@ final class SocketSection {
     List<Point> body = new ArrayList<>();
     body.add(view.of(-side, rim));
     body.addAll(arc(socket, -1, view));
-    double x = socket.ballRadius() * Math.sin(socket.innerAngle());
+    double x = socket.ballRadius() * Elementary.sin(socket.innerAngle());
     if (x > 0) {
       double floor = -1.12 * socket.ballRadius();
       body.add(view.of(-x, floor));
@@ -124,7 +127,7 @@ final class SocketSection {
 
   private static Point at(SocketPivot socket, double angle, SheetView view) {
     double r = socket.ballRadius();
-    return view.of(r * Math.sin(angle), -r * Math.cos(angle));
+    return view.of(r * Elementary.sin(angle), -r * Elementary.cos(angle));
   }
 
   private static void pressure(SocketPivot socket, int side, SheetView view, List<Mark> marks) {
@@ -134,10 +137,11 @@ final class SocketSection {
       double t = least + (socket.outerAngle() - least) * (i + 0.5) / ARROWS;
       Point p = at(socket, side * t, view);
       Point c = view.of(0, 0);
-      double toCentre = Math.atan2(c.y() - p.y(), c.x() - p.x());
-      double length = longest * Math.cos(t) / Math.cos(socket.innerAngle());
+      double toCentre = Elementary.atan2(c.y() - p.y(), c.x() - p.x());
+      double length = longest * Elementary.cos(t) / Elementary.cos(socket.innerAngle());
       Point end =
-          new Point(p.x() + length * Math.cos(toCentre), p.y() + length * Math.sin(toCentre));
+          new Point(
+              p.x() + length * Elementary.cos(toCentre), p.y() + length * Elementary.sin(toCentre));
       marks.addAll(Sign.arrow(p, end, Tone.VERMILLION, 1.4));
     }
   }

@@ -3,6 +3,7 @@ package reseat.plots.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.design.StudMount;
+import reseat.elementary.Elementary;
 import reseat.mount.BallStud;
 import reseat.mount.BondJoint;
 import reseat.mount.ScrewThread;
@@ -18,7 +19,7 @@ import reseat.plots.scene.Point;
  */
 record StudProfile(List<Point> right, List<Point> bond, double foot) {
 
-  private static final double SLEEVE = Math.toRadians(85);
+  private static final double SLEEVE = Elementary.toRadians(85);
 
   StudProfile {
     right = List.copyOf(right);
@@ -75,14 +76,17 @@ record StudProfile(List<Point> right, List<Point> bond, double foot) {
       double mouth = -Math.sqrt(Math.max(0, ballRadius * ballRadius - rim * rim));
       return List.of(new Point(rim, mouth + length), new Point(rim, mouth));
     }
-    double inner = Math.sqrt(Math.max(0, rim * rim - b.area() * Math.cos(b.lean()) / Math.PI));
+    double inner =
+        Math.sqrt(Math.max(0, rim * rim - b.area() * Elementary.cos(b.lean()) / Math.PI));
     return List.of(cone(b, ballRadius, inner), cone(b, ballRadius, rim));
   }
 
   /** A point of the cone (or flat) that lies a bond gap away from the ball. */
   private static Point cone(BondJoint b, double ballRadius, double x) {
     double away = ballRadius + b.gap();
-    double y = -away * Math.cos(b.lean()) + (x - away * Math.sin(b.lean())) * Math.tan(b.lean());
+    double y =
+        -away * Elementary.cos(b.lean())
+            + (x - away * Elementary.sin(b.lean())) * Elementary.tan(b.lean());
     return new Point(x, y);
   }
 

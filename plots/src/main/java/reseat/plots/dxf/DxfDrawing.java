@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Anchor;
 import reseat.plots.scene.Point;
 
@@ -221,7 +222,7 @@ public final class DxfDrawing {
   }
 
   private static String degrees(double rad) {
-    double turn = Math.toDegrees(rad) % 360;
+    double turn = Elementary.toDegrees(rad) % 360;
     return number(turn < 0 ? turn + 360 : turn, 6);
   }
 

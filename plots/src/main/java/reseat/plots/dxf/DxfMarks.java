@@ -2,6 +2,7 @@ package reseat.plots.dxf;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.Mark;
 import reseat.plots.scene.MarkPainter;
 import reseat.plots.scene.Point;
@@ -65,8 +66,8 @@ public final class DxfMarks implements MarkPainter {
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < SIDES; i++) {
       double a = 2 * Math.PI * i / SIDES;
-      Point along = oval.centre().toward(oval.rx() * Math.cos(a), oval.turn());
-      points.add(real(along.toward(oval.ry() * Math.sin(a), oval.turn() + Math.PI / 2)));
+      Point along = oval.centre().toward(oval.rx() * Elementary.cos(a), oval.turn());
+      points.add(real(along.toward(oval.ry() * Elementary.sin(a), oval.turn() + Math.PI / 2)));
     }
     drawing.polyline(layer, points, true);
   }
@@ -80,5 +81,10 @@ public final class DxfMarks implements MarkPainter {
   public void text(Mark.Text text) {
     double capital = TextWidth.CAPITAL * text.style().size() / scale;
     drawing.text(layer, text.words(), real(text.at()), text.anchor(), capital, text.turn());
+  }
+
+  @Override
+  public void bitmap(Mark.Bitmap bitmap) {
+    throw new IllegalArgumentException("a DXF drawing holds lines and words, no bitmaps");
   }
 }

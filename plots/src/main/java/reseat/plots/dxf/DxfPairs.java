@@ -1,6 +1,6 @@
 package reseat.plots.dxf;
 
-import java.util.Locale;
+import reseat.units.FilledText;
 
 /** Group codes and values, two lines each, in the order written. Not for use by several threads. */
 final class DxfPairs {
@@ -8,7 +8,7 @@ final class DxfPairs {
   private final StringBuilder out = new StringBuilder();
 
   void add(int code, String value) {
-    out.append(String.format(Locale.ROOT, "%3d", code)).append('\n').append(value).append('\n');
+    out.append(FilledText.of("%3d", code)).append('\n').append(value).append('\n');
   }
 
   void addAll(DxfPairs others) {

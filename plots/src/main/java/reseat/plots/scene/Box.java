@@ -2,6 +2,7 @@ package reseat.plots.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.units.PrintedNumber;
 
 /**
  * An upright rectangle on the sheet.
@@ -18,13 +19,13 @@ public record Box(double left, double top, double right, double bottom) {
     if (!(right >= left) || !(bottom >= top)) {
       throw new IllegalArgumentException(
           "a box must have left <= right and top <= bottom, found "
-              + left
+              + PrintedNumber.shortest(left)
               + ", "
-              + top
+              + PrintedNumber.shortest(top)
               + ", "
-              + right
+              + PrintedNumber.shortest(right)
               + ", "
-              + bottom);
+              + PrintedNumber.shortest(bottom));
     }
   }
 

@@ -1,5 +1,7 @@
 package reseat.plots.scene;
 
+import reseat.units.PrintedNumber;
+
 /**
  * How an area is filled.
  *
@@ -17,7 +19,8 @@ public record Fill(Tone tone, double opacity) {
   /** Refuses opacities outside 0 to 1. */
   public Fill {
     if (!(opacity >= 0 && opacity <= 1)) {
-      throw new IllegalArgumentException("opacity must lie between 0 and 1, found " + opacity);
+      throw new IllegalArgumentException(
+          "opacity must lie between 0 and 1, found " + PrintedNumber.shortest(opacity));
     }
   }
 

@@ -3,6 +3,7 @@ package reseat.plots.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 
 /**
  * Finds free room for labels, so that no words lie on other words or on a symbol.
@@ -149,7 +150,7 @@ public final class LabelPlacer {
       for (int i = 0; i < DIRECTIONS; i++) {
         double angle = preferred + 2 * Math.PI * i / DIRECTIONS;
         Box box = boxToward(at, clearance + distance, angle, w, h);
-        double cost = distance + 3 * (1 - Math.cos(angle - preferred)) + crossings(box, at);
+        double cost = distance + 3 * (1 - Elementary.cos(angle - preferred)) + crossings(box, at);
         if (cost < least && free(box, at)) {
           least = cost;
           best = box;
@@ -200,8 +201,8 @@ public final class LabelPlacer {
   /** The box of the given size whose nearest point lies at a distance in a direction. */
   private static Box boxToward(Point at, double distance, double angle, double w, double h) {
     Point near = at.toward(distance, angle);
-    double cx = near.x() + Math.cos(angle) * w / 2;
-    double cy = near.y() - Math.sin(angle) * h / 2;
+    double cx = near.x() + Elementary.cos(angle) * w / 2;
+    double cy = near.y() - Elementary.sin(angle) * h / 2;
     return new Box(cx - w / 2, cy - h / 2, cx + w / 2, cy + h / 2);
   }
 

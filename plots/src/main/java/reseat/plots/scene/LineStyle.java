@@ -1,5 +1,7 @@
 package reseat.plots.scene;
 
+import reseat.units.PrintedNumber;
+
 /**
  * How a line is drawn.
  *
@@ -30,7 +32,8 @@ public record LineStyle(Tone tone, double width, Dash dash) {
   /** Refuses negative widths. */
   public LineStyle {
     if (!(width >= 0) || Double.isInfinite(width)) {
-      throw new IllegalArgumentException("line width must not be negative, found " + width);
+      throw new IllegalArgumentException(
+          "line width must not be negative, found " + PrintedNumber.shortest(width));
     }
   }
 

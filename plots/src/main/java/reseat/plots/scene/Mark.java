@@ -2,6 +2,8 @@ package reseat.plots.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
 
 /** One thing drawn on a sheet. */
 public sealed interface Mark {
@@ -137,7 +139,11 @@ public sealed interface Mark {
     /** Refuses ovals without size. */
     public Oval {
       if (!(rx >= 0) || !(ry >= 0) || !Double.isFinite(rx + ry + turn)) {
-        throw new IllegalArgumentException("bad size of an oval: " + rx + ", " + ry);
+        throw new IllegalArgumentException(
+            "bad size of an oval: "
+                + PrintedNumber.shortest(rx)
+                + ", "
+                + PrintedNumber.shortest(ry));
       }
     }
 
@@ -156,8 +162,8 @@ public sealed interface Mark {
 
     @Override
     public Box box() {
-      double w = Math.hypot(rx * Math.cos(turn), ry * Math.sin(turn));
-      double h = Math.hypot(rx * Math.sin(turn), ry * Math.cos(turn));
+      double w = Elementary.hypot(rx * Elementary.cos(turn), ry * Elementary.sin(turn));
+      double h = Elementary.hypot(rx * Elementary.sin(turn), ry * Elementary.cos(turn));
       return new Box(centre.x() - w, centre.y() - h, centre.x() + w, centre.y() + h);
     }
 
@@ -187,7 +193,11 @@ public sealed interface Mark {
     /** Refuses arcs without size and full circles. */
     public Arc {
       if (!(radius > 0) || !(Math.abs(sweep) < 2 * Math.PI) || !Double.isFinite(radius + start)) {
-        throw new IllegalArgumentException("bad arc: radius " + radius + ", sweep " + sweep);
+        throw new IllegalArgumentException(
+            "bad arc: radius "
+                + PrintedNumber.shortest(radius)
+                + ", sweep "
+                + PrintedNumber.shortest(sweep));
       }
     }
 
@@ -277,6 +287,24 @@ public sealed interface Mark {
     @Override
     public void paint(MarkPainter painter) {
       painter.text(this);
+    }
+  }
+
+  /**
+   * A bitmap.
+   *
+   * @param box its place; the bitmap is stretched to it
+   * @param png what it shows
+   */
+  record Bitmap(Box box, PngBytes png) implements Mark {
+    @Override
+    public Bitmap moved(double dx, double dy) {
+      return new Bitmap(box.moved(dx, dy), png);
+    }
+
+    @Override
+    public void paint(MarkPainter painter) {
+      painter.bitmap(this);
     }
   }
 }

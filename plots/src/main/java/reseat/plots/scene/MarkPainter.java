@@ -29,4 +29,11 @@ public interface MarkPainter {
    * @param text the mark
    */
   void text(Mark.Text text);
+
+  /**
+   * Paints a bitmap.
+   *
+   * @param bitmap the mark
+   */
+  void bitmap(Mark.Bitmap bitmap);
 }

@@ -1,5 +1,8 @@
 package reseat.plots.scene;
 
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
+
 /**
  * A point on the sheet.
  *
@@ -12,7 +15,11 @@ public record Point(double x, double y) {
   public Point {
     if (!Double.isFinite(x) || !Double.isFinite(y)) {
       throw new IllegalArgumentException(
-          "a point of a picture must be finite, found (" + x + ", " + y + ")");
+          "a point of a picture must be finite, found ("
+              + PrintedNumber.shortest(x)
+              + ", "
+              + PrintedNumber.shortest(y)
+              + ")");
     }
   }
 
@@ -65,7 +72,7 @@ public record Point(double x, double y) {
    * @return the point
    */
   public Point toward(double distance, double angle) {
-    return new Point(x + distance * Math.cos(angle), y - distance * Math.sin(angle));
+    return new Point(x + distance * Elementary.cos(angle), y - distance * Elementary.sin(angle));
   }
 
   /**
@@ -75,7 +82,7 @@ public record Point(double x, double y) {
    * @return sheet units
    */
   public double distanceTo(Point other) {
-    return Math.hypot(x - other.x, y - other.y);
+    return Elementary.hypot(x - other.x, y - other.y);
   }
 
   /**
@@ -85,6 +92,6 @@ public record Point(double x, double y) {
    * @return rad, counter-clockwise as seen from the right-hand direction
    */
   public double angleTo(Point other) {
-    return Math.atan2(y - other.y, other.x - x);
+    return Elementary.atan2(y - other.y, other.x - x);
   }
 }

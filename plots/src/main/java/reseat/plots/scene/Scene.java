@@ -2,6 +2,7 @@ package reseat.plots.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.units.PrintedNumber;
 
 /**
  * A sheet with marks, in the order in which they are painted.
@@ -16,7 +17,11 @@ public record Scene(double width, double height, List<Mark> marks) {
   public Scene {
     marks = List.copyOf(marks);
     if (!(width > 0) || !(height > 0) || Double.isInfinite(width + height)) {
-      throw new IllegalArgumentException("bad sheet size " + width + " x " + height);
+      throw new IllegalArgumentException(
+          "bad sheet size "
+              + PrintedNumber.shortest(width)
+              + " x "
+              + PrintedNumber.shortest(height));
     }
   }
 

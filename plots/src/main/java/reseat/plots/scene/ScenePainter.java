@@ -12,11 +12,14 @@ import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import javax.imageio.ImageIO;
+import reseat.elementary.Elementary;
+import reseat.units.PrintedNumber;
 
 /** Paints a scene into a bitmap, in the colours for a white sheet. */
 public final class ScenePainter implements MarkPainter {
@@ -43,7 +46,11 @@ public final class ScenePainter implements MarkPainter {
     double pixels = scene.width() * scale * scene.height() * scale;
     if (!(scale > 0) || !(pixels <= MOST_PIXELS)) {
       throw new IllegalArgumentException(
-          "bitmap scale " + scale + " would make " + pixels + " pixels; allowed are 60 million");
+          "bitmap scale "
+              + PrintedNumber.shortest(scale)
+              + " would make "
+              + PrintedNumber.shortest(pixels)
+              + " pixels; allowed are 60 million");
     }
     Typeface.needNoScreen();
     BufferedImage image =
@@ -56,6 +63,8 @@ public final class ScenePainter implements MarkPainter {
       g.setColor(new Color(Tone.PAPER.rgb()));
       g.fillRect(0, 0, image.getWidth(), image.getHeight());
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      g.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
       g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
       g.scale(scale, scale);
       ScenePainter painter = new ScenePainter(g);
@@ -104,8 +113,8 @@ public final class ScenePainter implements MarkPainter {
             arc.centre().y() - r,
             2 * r,
             2 * r,
-            Math.toDegrees(arc.start()),
-            Math.toDegrees(arc.sweep()),
+            Elementary.toDegrees(arc.start()),
+            Elementary.toDegrees(arc.sweep()),
             Arc2D.OPEN),
         arc.line(),
         Fill.NONE);
@@ -131,6 +140,19 @@ public final class ScenePainter implements MarkPainter {
     paint(letters, LineStyle.NONE, Fill.full(text.style().tone()));
   }
 
+  @Override
+  public void bitmap(Mark.Bitmap bitmap) {
+    Box box = bitmap.box();
+    try {
+      BufferedImage image = ImageIO.read(new ByteArrayInputStream(bitmap.png().content()));
+      AffineTransform place = AffineTransform.getTranslateInstance(box.left(), box.top());
+      place.scale(box.width() / image.getWidth(), box.height() / image.getHeight());
+      g.drawImage(image, place, null);
+    } catch (IOException e) {
+      throw new UncheckedIOException("reading a bitmap from memory failed", e);
+    }
+  }
+
   private void paint(Shape shape, LineStyle line, Fill fill) {
     if (fill.visible()) {
       g.setColor(color(fill.tone(), fill.opacity()));
@@ -144,7 +166,7 @@ public final class ScenePainter implements MarkPainter {
   }
 
   private static Color color(Tone tone, double opacity) {
-    int alpha = (int) Math.round(255 * opacity);
+    int alpha = (int) Elementary.round(255 * opacity);
     return new Color((alpha << 24) | tone.rgb(), true);
   }
 

@@ -3,6 +3,7 @@ package reseat.plots.scene;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import reseat.elementary.Elementary;
 
 /**
  * Writes a scene as SVG: standard elements only, no script, nothing fetched from elsewhere.
@@ -198,9 +199,20 @@ public final class SvgWriter implements MarkPainter {
     out.append('>').append(escaped(text.words())).append("</text>\n");
   }
 
+  @Override
+  public void bitmap(Mark.Bitmap bitmap) {
+    Box box = bitmap.box();
+    out.append("<image x=\"").append(number(box.left()));
+    out.append("\" y=\"").append(number(box.top()));
+    out.append("\" width=\"").append(number(box.width()));
+    out.append("\" height=\"").append(number(box.height()));
+    out.append("\" preserveAspectRatio=\"none\" href=\"").append(bitmap.png().dataUrl());
+    out.append("\"/>\n");
+  }
+
   private void turn(double turn, Point about) {
     if (turn != 0) {
-      out.append(" transform=\"rotate(").append(number(-Math.toDegrees(turn)));
+      out.append(" transform=\"rotate(").append(number(-Elementary.toDegrees(turn)));
       out.append(' ').append(number(about.x())).append(' ').append(number(about.y()));
       out.append(")\"");
     }
@@ -238,7 +250,7 @@ public final class SvgWriter implements MarkPainter {
 
   /** Two decimals without trailing zeros and without minus zero. */
   private static String number(double v) {
-    long hundredths = Math.round(v * 100);
+    long hundredths = Elementary.round(v * 100);
     String sign = hundredths < 0 ? "-" : "";
     long size = Math.abs(hundredths);
     long rest = size % 100;

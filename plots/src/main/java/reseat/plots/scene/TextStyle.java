@@ -1,5 +1,7 @@
 package reseat.plots.scene;
 
+import reseat.units.PrintedNumber;
+
 /**
  * How words are set.
  *
@@ -24,7 +26,8 @@ public record TextStyle(double size, boolean bold, Tone tone) {
   /** Refuses letters too small to read. */
   public TextStyle {
     if (!(size >= 6 && size <= 60)) {
-      throw new IllegalArgumentException("font size must lie between 6 and 60, found " + size);
+      throw new IllegalArgumentException(
+          "font size must lie between 6 and 60, found " + PrintedNumber.shortest(size));
     }
   }
 

@@ -1,6 +1,7 @@
 package reseat.plots.scene;
 
 import java.util.Locale;
+import reseat.units.FilledText;
 
 /**
  * A colour by its part in the picture, with one value for light and one for dark surroundings.
@@ -53,7 +54,7 @@ public enum Tone {
    * @return for instance {@code #0072b2}
    */
   public String lightHex() {
-    return String.format(Locale.ROOT, "#%06x", light);
+    return FilledText.of("#%06x", light);
   }
 
   /**
@@ -62,7 +63,7 @@ public enum Tone {
    * @return for instance {@code #5db3e8}
    */
   public String darkHex() {
-    return String.format(Locale.ROOT, "#%06x", dark);
+    return FilledText.of("#%06x", dark);
   }
 
   /**
@@ -72,27 +73,5 @@ public enum Tone {
    */
   public String cssVariable() {
     return "--picture-" + name().toLowerCase(Locale.ROOT);
-  }
-
-  /**
-   * Finds the tone of a colour, or the one nearest to it.
-   *
-   * @param rgb red, green, blue in 24 bits
-   * @return the tone whose light value is nearest
-   */
-  public static Tone nearest(int rgb) {
-    Tone best = INK;
-    int least = Integer.MAX_VALUE;
-    for (Tone t : values()) {
-      int dr = ((t.light >> 16) & 255) - ((rgb >> 16) & 255);
-      int dg = ((t.light >> 8) & 255) - ((rgb >> 8) & 255);
-      int db = (t.light & 255) - (rgb & 255);
-      int far = dr * dr + dg * dg + db * db;
-      if (far < least) {
-        least = far;
-        best = t;
-      }
-    }
-    return best;
   }
 }

@@ -4,10 +4,7 @@ import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.awt.font.TextLayout;
 
-/**
- * The font of bitmaps and charts: DejaVu Sans where it is installed, else the machine's own
- * sans-serif.
- */
+/** The font of bitmaps: DejaVu Sans where it is installed, else the machine's own sans-serif. */
 public final class Typeface {
 
   static {
@@ -51,7 +48,7 @@ public final class Typeface {
       return font;
     } catch (InternalError | RuntimeException e) {
       throw new IllegalStateException(
-          "charts and bitmaps need a font, and none is installed on this machine; install one,"
+          "bitmaps need a font, and none is installed on this machine; install one,"
               + " for instance the package fonts-dejavu-core",
           e);
     }

@@ -1,5 +1,6 @@
 /**
- * A picture as plain marks on a sheet: paths, ovals, arcs and words, before it is SVG or PNG.
+ * A picture as plain marks on a sheet: paths, ovals, arcs, words and small bitmaps, before it is
+ * SVG or PNG.
  *
  * <p>One description, two painters: {@link reseat.plots.scene.SvgWriter} and {@link
  * reseat.plots.scene.ScenePainter} read the same marks, so that the vector and the bitmap picture
@@ -11,6 +12,8 @@
  * Word widths come from a table ({@link reseat.plots.scene.TextWidth}), not from the fonts of this
  * machine, so that the same picture comes out everywhere.
  *
- * <p>Imports the Java class library only. Start reading at {@link reseat.plots.scene.Scene}.
+ * <p>Only {@link reseat.plots.scene.ScenePainter} and {@link reseat.plots.scene.Typeface} need the
+ * graphics classes of Java. Imports the Java class library only. Start reading at {@link
+ * reseat.plots.scene.Scene}.
  */
 package reseat.plots.scene;

@@ -28,10 +28,13 @@ class UnusualChartsTest {
     sound(
         SeriesChart.draw(
             List.of(
-                SeriesChart.Column.plain(
-                    AxisQuantity.micrometres("X"), Collections.nCopies(20, 3e-6)),
-                SeriesChart.Column.plain(
-                    AxisQuantity.micrometres("Z"), Collections.nCopies(20, 0.0)))));
+                column(AxisQuantity.micrometres("X"), Collections.nCopies(20, 3e-6)),
+                column(AxisQuantity.micrometres("Z"), Collections.nCopies(20, 0.0))),
+            "limit"));
+  }
+
+  private static SeriesChart.Column column(AxisQuantity quantity, List<Double> values) {
+    return new SeriesChart.Column(quantity, values, NONE, NONE, 0, NONE, NONE);
   }
 
   @Test
@@ -51,7 +54,7 @@ class UnusualChartsTest {
             BudgetBars.draw(
                 List.of(
                     new BudgetBars.Axis(
-                        "X", List.of(new BudgetBars.Line("friction", 0, false)), 0, NONE))));
+                        "X", List.of(new BudgetBars.Line("friction", 0)), 0, NONE))));
     assertThat(p.scene().texts()).anyMatch(t -> t.words().startsWith("0"));
   }
 
@@ -78,8 +81,8 @@ class UnusualChartsTest {
                     new BudgetBars.Axis(
                         "X",
                         List.of(
-                            new BudgetBars.Line("friction", 1e-7, false),
-                            new BudgetBars.Line("dirt", 3e-21, false)),
+                            new BudgetBars.Line("friction", 1e-7),
+                            new BudgetBars.Line("dirt", 3e-21)),
                         2e-7,
                         NONE))));
     assertThat(budget.scene().texts()).anyMatch(t -> t.words().startsWith("under "));
@@ -89,14 +92,14 @@ class UnusualChartsTest {
   void namesUsedTwiceKeepTheirBars() {
     Picture p =
         sound(
-            VarianceShares.draw(
+            BudgetBars.draw(
                 List.of(
-                    new VarianceShares.Axis(
+                    new BudgetBars.Axis(
                         "X",
-                        1e-6,
                         List.of(
-                            new VarianceShares.Source("ball", 0.7),
-                            new VarianceShares.Source("ball", 0.3))))));
+                            new BudgetBars.Line("ball", 7e-7), new BudgetBars.Line("ball", 3e-7)),
+                        1e-6,
+                        NONE))));
     assertThat(p.scene().texts().stream().filter(t -> t.words().equals("ball"))).hasSize(2);
   }
 
@@ -145,7 +148,8 @@ class UnusualChartsTest {
                 new double[0],
                 new double[0],
                 List.of(),
-                new ParetoChart.Limits(NONE, NONE)));
+                new ParetoChart.Limits(NONE, NONE),
+                false));
     assertThat(p.caption()).isEqualTo("No candidate keeps all limits.");
   }
 
@@ -168,9 +172,11 @@ class UnusualChartsTest {
   void wordsAlongAxesAreWordsAndNotOutlines() {
     Picture p =
         ControlChart.draw(
+            "c",
             AxisQuantity.micrometres("X"),
             List.of(1e-6, 2e-6, -3e-6),
-            new ControlChart.Control(0, -4e-6, 4e-6));
+            new ControlChart.Control(0, -4e-6, 4e-6),
+            new ControlChart.Life(0, List.of()));
     assertThat(p.scene().texts().stream().map(Mark.Text::words)).contains("\u22122", "2", "0");
     assertThat(p.scene().marks())
         .noneMatch(
@@ -192,7 +198,7 @@ class UnusualChartsTest {
                     new double[2],
                     new double[2]))
         .hasMessageContaining("at least three points");
-    assertThatThrownBy(() -> SeriesChart.Column.plain(AxisQuantity.micrometres("X"), List.of(1.0)))
+    assertThatThrownBy(() -> column(AxisQuantity.micrometres("X"), List.of(1.0)))
         .hasMessageContaining("at least two readings");
     assertThatThrownBy(() -> new ControlChart.Control(0, 1, 2)).hasMessageContaining("centre line");
   }

@@ -9,6 +9,7 @@ import java.util.Map;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.design.AdjustmentTask;
+import reseat.elementary.Elementary;
 import reseat.mount.AdjustingScrews;
 import reseat.mount.LockNut;
 import reseat.mount.ThreadDuty;
@@ -19,6 +20,7 @@ import reseat.report.shop.CautionSheet;
 import reseat.report.shop.ShopPapers;
 import reseat.report.shop.ShopUnits;
 import reseat.study.MountResult;
+import reseat.units.FilledText;
 import reseat.units.QuantityKind;
 
 /** The papers with which one ball mount is made and set, as files by name. */
@@ -103,7 +105,7 @@ public final class MountPapers {
                 case COUNTERCLOCKWISE -> "counterclockwise";
                 case NONE -> "leave";
               },
-              String.format(Locale.ROOT, "%.1f", s.degrees())
+              FilledText.of("%.1f", s.degrees())
                   + (s.withinHandResolution() ? " (finer than a hand sets)" : ""),
               Shown.figures(s.clockMinutes(), 2),
               units.small(s.readingsAfter().get(0)),
@@ -129,11 +131,10 @@ public final class MountPapers {
                     task.stationNames().get(2)),
                 rows),
             new Page.Paragraph(
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "%.0f degrees too much or too little at every screw leave up to ± %s at an"
                         + " indicator.",
-                    Math.toDegrees(ThreadDuty.HAND_RESOLUTION),
+                    Elementary.toDegrees(ThreadDuty.HAND_RESOLUTION),
                     units.small(screws.readingUncertainty(ThreadDuty.HAND_RESOLUTION))))));
   }
 

@@ -1,11 +1,9 @@
 package reseat.report.ballmount;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.VerdictWords;
 import java.util.List;
-import java.util.Locale;
 import reseat.design.BallMountDesign;
 import reseat.design.StudMount;
+import reseat.elementary.Elementary;
 import reseat.mount.AdjustingScrews;
 import reseat.mount.BondJoint;
 import reseat.mount.FluidFilmPad;
@@ -14,12 +12,15 @@ import reseat.mount.SocketPivot;
 import reseat.mount.StudCompliance;
 import reseat.mount.ThreadDuty;
 import reseat.report.check.FindingsText;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
 import reseat.study.MountResult;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
@@ -125,11 +126,9 @@ public final class MountText {
     t.row(
         "a fresh joint breaks at",
         force(b.testStrength()) + " along",
-        String.format(
-            Locale.ROOT,
+        FilledText.of(
             "counted: %.0f %% of it at peak, %.0f %% for ever",
-            100 * b.derating().peakShare(),
-            100 * b.derating().sustainedShare()));
+            100 * b.derating().peakShare(), 100 * b.derating().sustainedShare()));
     t.row(
         "on curing",
         b.bottomsOnMetal()
@@ -161,7 +160,7 @@ public final class MountText {
         Paragraph.of(
             "    ",
             "If the screw turns 5 deg with the nut, the ball moves "
-                + length(nut.movementIfTurned(Math.toRadians(5)))
+                + length(nut.movementIfTurned(Elementary.toRadians(5)))
                 + "."));
   }
 
@@ -174,7 +173,7 @@ public final class MountText {
             + " under "
             + force(p.force())
             + ", friction "
-            + String.format(Locale.ROOT, "%.2f", p.duty().friction())
+            + FilledText.of("%.2f", p.duty().friction())
             + " ("
             + p.duty().frictionBasis()
             + ")");
@@ -245,8 +244,8 @@ public final class MountText {
       t.row(
           names.get(s.screw() - 1),
           turn(s),
-          String.format(Locale.ROOT, "%.1f", s.degrees()),
-          String.format(Locale.ROOT, "%.2f", s.clockMinutes()),
+          FilledText.of("%.1f", s.degrees()),
+          FilledText.of("%.2f", s.clockMinutes()),
           micrometres(s.readingsAfter().get(0)),
           micrometres(s.readingsAfter().get(1)),
           micrometres(s.readingsAfter().get(2)));
@@ -255,8 +254,7 @@ public final class MountText {
     out.append(
         Paragraph.of(
             "  ",
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "2 deg too much or too little at every screw leaves up to ±%s at an indicator; an"
                     + " error of one indicator comes out %s times as large at a screw. Lock, then"
                     + " read again.",
@@ -275,7 +273,7 @@ public final class MountText {
   }
 
   private static String micrometres(double metres) {
-    return String.format(Locale.ROOT, "%.2f µm", 1e6 * metres + 0.0);
+    return FilledText.of("%.2f µm", 1e6 * metres + 0.0);
   }
 
   private static String stiffness(double newtonsPerMetre) {

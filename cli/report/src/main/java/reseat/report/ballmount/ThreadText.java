@@ -1,7 +1,5 @@
 package reseat.report.ballmount;
 
-import reseat.report.check.BallMountWords;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -12,10 +10,12 @@ import reseat.mount.ThreadComparison.Quantity;
 import reseat.mount.ThreadDuty;
 import reseat.mount.ThreadStrength;
 import reseat.mount.ThreadTolerance;
+import reseat.report.check.BallMountWords;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.study.MountResult;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
@@ -50,8 +50,7 @@ public final class ThreadText {
     out.append(
         Paragraph.of(
             "",
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "Thread: %s, fit %s, %s engaged in %s; pitch %.4f mm (%.4g to the inch)",
                 thread(),
                 limits.fit().classes(thread().form()),
@@ -63,9 +62,7 @@ public final class ThreadText {
     each("travel for a clock minute (6 deg)", t -> length(t.travelPerClockMinute()));
     each("travel for 2 deg, finest by hand", t -> length(t.travelPerDegree() * 2));
     each("stress area", t -> QuantityFormat.both(t.stressArea(), QuantityKind.AREA));
-    each(
-        "holds itself above a friction of",
-        t -> String.format(Locale.ROOT, "%.3f", t.selfLockingFriction()));
+    each("holds itself above a friction of", t -> FilledText.of("%.3f", t.selfLockingFriction()));
     each("axial play, most", t -> length(ThreadTolerance.of(t, limits.fit()).axialPlayMax()));
     Optional<ThreadStrength> strength = result.strength();
     if (strength.isPresent()) {
@@ -138,8 +135,7 @@ public final class ThreadText {
   private static String judged(ThreadComparison c) {
     double finer = c.advantageOfFirst(Quantity.TRAVEL_PER_DEGREE);
     double stronger = c.advantageOfFirst(Quantity.CAPACITY);
-    return String.format(
-        Locale.ROOT,
+    return FilledText.of(
         "%s sets %s and bears %s; %s",
         c.first(),
         finer >= 1 ? times(finer) + " as finely" : times(1 / finer) + " as coarsely",
@@ -150,7 +146,7 @@ public final class ThreadText {
   }
 
   private static String times(double factor) {
-    return String.format(Locale.ROOT, "%.2f times", factor);
+    return FilledText.of("%.2f times", factor);
   }
 
   private void each(String what, Function<ScrewThread, String> value) {

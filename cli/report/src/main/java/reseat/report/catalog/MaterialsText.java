@@ -3,12 +3,14 @@ package reseat.report.catalog;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.Map;
+import reseat.elementary.Elementary;
 import reseat.material.FrictionCatalog;
 import reseat.material.FrictionPair;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
 import reseat.material.MaterialProperty;
 import reseat.material.MaterialValue;
+import reseat.units.FilledText;
 
 /** The catalog of materials as text. */
 public final class MaterialsText {
@@ -24,20 +26,12 @@ public final class MaterialsText {
    */
   public static void list(MaterialCatalog catalog, FrictionCatalog friction, PrintWriter out) {
     out.println(
-        String.format(
-            Locale.ROOT,
+        FilledText.of(
             "%-16s %7s %6s %7s %7s %8s  %s",
-            "name",
-            "E GPa",
-            "nu",
-            "kg/m3",
-            "um/m/K",
-            "flow MPa",
-            "what it is"));
+            "name", "E GPa", "nu", "kg/m3", "um/m/K", "flow MPa", "what it is"));
     for (Material m : catalog.materials()) {
       out.println(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%-16s %7s %6s %7s %7s %8s  %s",
               m.name(),
               shown(m, MaterialProperty.MODULUS),
@@ -53,8 +47,7 @@ public final class MaterialsText {
     out.println("Friction (a rough guide: tables of friction belong to the system they came from)");
     for (FrictionPair p : friction.pairs()) {
       out.println(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "  %-33s %-6s %.2f to %.2f, compute with %.2f  [%s] %s",
               p.first() + " / " + p.second(),
               p.state().name().toLowerCase(Locale.ROOT),
@@ -90,8 +83,7 @@ public final class MaterialsText {
               ? ""
               : " (" + printed(p, v.low()) + " to " + printed(p, v.high()) + ")";
       out.println(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "  %-27s %s %s%s  [%s] %s",
               p.words(),
               printed(p, v.nominal()),
@@ -111,9 +103,9 @@ public final class MaterialsText {
 
   private static String printed(MaterialProperty p, double si) {
     double v = p.fromSi(si);
-    String text = String.format(Locale.ROOT, "%.4g", v);
-    return v == Math.rint(v) && v < 1e6
-        ? String.format(Locale.ROOT, "%.0f", v)
+    String text = FilledText.of("%.4g", v);
+    return v == Elementary.rint(v) && v < 1e6
+        ? FilledText.of("%.0f", v)
         : text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
   }
 }

@@ -104,29 +104,25 @@ public final class BallMountWords {
           "Bond a larger area, let the ball bottom on metal, or make ball and stud one piece.";
       case BOND_CAUTION -> bond(s);
       case PIVOT_PRESSURE ->
-          "peak pressure in "
-              + s.name(0)
-              + " under "
-              + s.amount(1)
-              + " is "
-              + s.amount(2)
+          pivot(s)
               + ", "
-              + s.amount(3)
+              + s.amount(5)
               + " of "
-              + s.amount(4)
+              + s.amount(6)
               + ", where the weaker of ball and seat is first harmed.";
       case PIVOT_UNJUDGED ->
-          "peak pressure in "
-              + s.name(0)
-              + " under "
-              + s.amount(1)
-              + " is "
+          pivot(s) + "; no strength is known for " + s.name(5) + " or " + s.name(6) + ".";
+      case DRAWN_OUT -> s.name(0) + " draws the ball out of " + s.name(1) + ".";
+      case LEAVES_PIVOT ->
+          s.name(0)
+              + " has "
               + s.amount(2)
-              + "; no strength is known for "
-              + s.name(3)
-              + " or "
-              + s.name(4)
-              + ".";
+              + " sideways; beyond "
+              + s.amount(3)
+              + " the ball begins to leave "
+              + s.name(1)
+              + ", but for friction.";
+      case PRESS_HARDER -> "Press harder, or take up the load elsewhere.";
       case STATE_PIVOT_YIELD -> "State a yield strength to have it judged.";
       case EASE_PIVOT -> "Take a larger ball, a harder seat or less force.";
       case PIVOT_OVER_DETERMINED ->
@@ -135,7 +131,8 @@ public final class BallMountWords {
               + " they press together, the ball rests on two or three places that nobody chose.";
       case TAKE_TRIHEDRAL ->
           "Where the place must repeat take a trihedral seat, which has three points.";
-      case PIVOT_BY_FRICTION -> s.name(0) + " holds the ball by friction only; it may creep sideways.";
+      case PIVOT_BY_FRICTION ->
+          s.name(0) + " holds the ball by friction only; it may creep sideways.";
       case GUIDE_SIDEWAYS -> "Guide the part sideways by a flexure or a second ball.";
       case PAD_TILT ->
           "friction of the pivot can hold the pad "
@@ -179,6 +176,18 @@ public final class BallMountWords {
         + s.amount(3)
         + " at the foot of its neck under "
         + (s.absent(4) ? "the load that stays" : s.name(4));
+  }
+
+  private static String pivot(Spoken s) {
+    return "peak pressure in "
+        + s.name(0)
+        + " under "
+        + s.name(1)
+        + " ("
+        + s.amount(2)
+        + (s.absent(3) ? "" : " and " + s.amount(3) + " sideways")
+        + ") is "
+        + s.amount(4);
   }
 
   private static String thread(Spoken s) {

@@ -10,8 +10,8 @@ import reseat.equilibrium.ConstraintQuality;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
-import reseat.remount.SelfSeating;
 import reseat.remedy.Counsel;
+import reseat.remount.SelfSeating;
 import reseat.report.form.JsonWriter;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
@@ -95,6 +95,7 @@ public final class CheckJson {
     json.key("rank").value(q.rank());
     json.key("condition").value(q.condition());
     json.key("weakest_motion").value(q.weakest().words());
+    json.key("weakest_motion_unique").value(q.weakestUnique());
     json.end();
   }
 
@@ -151,7 +152,7 @@ public final class CheckJson {
   }
 
   private static void elasticity(JsonWriter json, SeatedCheck check) {
-    Vec3 at = check.design().toolPoint();
+    Vec3 at = check.frictionless().toolPoint().point();
     MachineAxes axes = check.design().axes();
     json.key("stiffness").beginObject();
     json.key("frictionless");
@@ -268,11 +269,13 @@ public final class CheckJson {
   private static void seating(JsonWriter json, List<SelfSeating.Path> waysHome) {
     json.key("seating").beginObject();
     json.key("limit_friction").value(waysHome.get(0).limitFriction());
+    json.key("limit_friction_at_rest").value(SelfSeating.worstAtRest(waysHome).restFriction());
     json.key("modes").beginArray();
     for (SelfSeating.Path p : waysHome) {
       json.beginObject();
       json.key("last_to_close").value(String.join(", ", p.open()));
       json.key("limit_friction").value(p.limitFriction());
+      json.key("limit_friction_at_rest").value(p.restFriction());
       json.key("tip_friction").value(p.tipFriction());
       json.end();
     }

@@ -70,12 +70,7 @@ public final class DecidingFigures {
     if (outlook.halfWidth().isEmpty()) {
       Finding seating = tightest(check, CheckKind.TOOL_CHANGE_SEATING).orElseThrow();
       return Optional.of(
-          new Figure(
-              "tool comes back",
-              hangUps(outlook),
-              "at most 0.1 %",
-              "",
-              seating.judged()));
+          new Figure("tool comes back", hangUps(outlook), "at most 0.1 %", "", seating.judged()));
     }
     Vec3 half = outlook.halfWidth().get();
     List<String> axes = new ArrayList<>();
@@ -95,8 +90,8 @@ public final class DecidingFigures {
             "tool comes back",
             String.join(", ", axes) + " " + figures.scatterUnit(largest),
             worst.map(f -> "at most ±" + figures.length(f.limit())).orElse("no target"),
-            worst.map(f -> f.subject().name() + "; ").orElse("")
-                + check.design().targets().coverage().words(),
+            worst.map(f -> f.subject().name() + ", ").orElse("")
+                + check.design().targets().coverage().written(),
             worst.map(Finding::judged).orElse(Judged.ADVICE)));
   }
 

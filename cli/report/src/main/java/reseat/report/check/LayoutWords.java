@@ -27,8 +27,10 @@ final class LayoutWords {
               + ".";
       case ADD_CONTACTS ->
           "Add contacts: three grooves give six, and so do trihedral seat, groove and flat.";
-      case BARELY_HELD ->
-          "all 6 motions are held, but one barely: "
+      case BARELY_HELD, BARELY_HELD_SEVERAL ->
+          (s.statement().key() == reseat.check.Said.BARELY_HELD
+                  ? "all 6 motions are held, but one barely: "
+                  : "all 6 motions are held, but several alike barely, one of them ")
               + s.inner(0)
               + " (condition number "
               + s.amount(1)
@@ -47,7 +49,11 @@ final class LayoutWords {
           "the seats of this file do not make it; write a file of that layout to compare.";
       case REFUSED -> s.name(0);
       case TOO_LARGE ->
-          "the circle about the balls is " + s.amount(0) + "; at most " + s.amount(1) + " is wanted.";
+          "the circle about the balls is "
+              + s.amount(0)
+              + "; at most "
+              + s.amount(1)
+              + " is wanted.";
       case TOO_SOFT ->
           "the softest axis has " + s.amount(0) + "; at least " + s.amount(1) + " is wanted.";
       case TURN_A_GROOVE ->

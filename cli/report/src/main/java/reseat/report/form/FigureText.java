@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import reseat.check.Argument.Amount;
 import reseat.check.Measure;
+import reseat.elementary.Elementary;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -65,7 +66,7 @@ public record FigureText(UnitSystem system) {
     return switch (measure) {
       case FACTOR -> factor(si, computed);
       case SHARE -> percent(si);
-      case COUNT -> Long.toString(Math.round(si));
+      case COUNT -> Long.toString(Elementary.round(si));
       case LENGTH -> length(si);
       case FORCE -> quantity(si, QuantityKind.FORCE);
       case PRESSURE -> quantity(si, QuantityKind.PRESSURE);
@@ -122,7 +123,8 @@ public record FigureText(UnitSystem system) {
   public String scatterNumber(double si, double largest) {
     Unit unit = scatterIn(largest);
     double size = unit.fromSi(largest);
-    int decimals = size <= 0 ? 0 : (int) Math.max(0, Math.min(4, 1 - Math.floor(Math.log10(size))));
+    int decimals =
+        size <= 0 ? 0 : (int) Math.max(0, Math.min(4, 1 - Math.floor(Elementary.log10(size))));
     return QuantityFormat.fixedNumber(si, unit, decimals);
   }
 
@@ -164,9 +166,7 @@ public record FigureText(UnitSystem system) {
    * @return for instance {@code 156 to 1150 N}
    */
   public String forces(double least, double most) {
-    return joined(
-        ends(least, most, UnitCatalog.NEWTON),
-        ends(least, most, UnitCatalog.LBF));
+    return joined(ends(least, most, UnitCatalog.NEWTON), ends(least, most, UnitCatalog.LBF));
   }
 
   private static String ends(double least, double most, Unit unit) {

@@ -2,8 +2,9 @@ package reseat.report.form;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Locale;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 
 /**
  * Writes JSON (RFC 8259), indented, keys in the order in which they are given.
@@ -98,7 +99,7 @@ public final class JsonWriter {
     }
     place();
     // adding zero turns -0.0, which says nothing to a reader, into 0.0
-    text.append(Double.isInfinite(value) ? "null" : Double.toString(value + 0.0));
+    text.append(Double.isInfinite(value) ? "null" : PrintedNumber.shortest(value + 0.0));
     return this;
   }
 
@@ -207,7 +208,7 @@ public final class JsonWriter {
         case '\r' -> text.append("\\r");
         default -> {
           if (c < ' ') {
-            text.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
+            text.append(FilledText.of("\\u%04x", (int) c));
           } else {
             text.append(c);
           }

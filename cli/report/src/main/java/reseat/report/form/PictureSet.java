@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import reseat.plots.Picture;
+import reseat.plots.PictureKind;
 import reseat.report.page.Page;
 
 /** Pictures that can be asked for by name, in the order in which they stand on a page. */
@@ -52,21 +53,26 @@ public class PictureSet {
     return List.copyOf(byName.keySet());
   }
 
-  /** A picture for a page. */
-  public final Page.Figure figure(String name) {
-    return figure(byName.get(name));
+  /** The first picture of a kind that every page has. */
+  public Page.Figure figure(PictureKind kind) {
+    return byName.values().stream()
+        .filter(p -> p.kind() == kind)
+        .map(PictureSet::figure)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Page.Figure figure(Picture p) {
     return new Page.Figure(p.svgElement(), p.title() + ". " + p.caption());
   }
 
-  /** All pictures whose names begin in a certain way, as blocks of a page. */
-  public final List<Page.Block> beginning(String start) {
+  /** All pictures of some kinds, in the order in which they were drawn, as blocks of a page. */
+  public List<Page.Block> ofKinds(PictureKind... kinds) {
+    List<PictureKind> wanted = List.of(kinds);
     List<Page.Block> blocks = new ArrayList<>();
-    for (Map.Entry<String, Picture> p : byName.entrySet()) {
-      if (p.getKey().startsWith(start)) {
-        blocks.add(new Page.Drawing(figure(p.getValue())));
+    for (Picture p : byName.values()) {
+      if (wanted.contains(p.kind())) {
+        blocks.add(new Page.Drawing(figure(p)));
       }
     }
     return blocks;

@@ -2,9 +2,10 @@ package reseat.report.form;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
 import reseat.check.Measure;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -52,8 +53,8 @@ public final class Shown {
     if (size >= 1000) {
       return new BigDecimal(number).round(new MathContext(Math.max(3, figures))).toPlainString();
     }
-    int decimals = (int) Math.max(0, Math.min(4, figures - 1 - Math.floor(Math.log10(size))));
-    return String.format(Locale.ROOT, "%." + decimals + "f", number);
+    int decimals = (int) Math.max(0, Math.min(4, figures - 1 - Math.floor(Elementary.log10(size))));
+    return FilledText.of("%." + decimals + "f", number);
   }
 
   /** A number by significant figures; an exponent only where the zeros would be many. */
@@ -67,8 +68,8 @@ public final class Shown {
 
   /** A point in mm. */
   public static String point(Vec3 p) {
-    return String.format(
-        Locale.ROOT, "%s, %s, %s mm", millimetres(p.x()), millimetres(p.y()), millimetres(p.z()));
+    return FilledText.of(
+        "%s, %s, %s mm", millimetres(p.x()), millimetres(p.y()), millimetres(p.z()));
   }
 
   private static String millimetres(double metres) {
@@ -88,7 +89,7 @@ public final class Shown {
   }
 
   public static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    return FilledText.of("%.0f %%", 100 * share);
   }
 
   public static String factor(double value) {
@@ -96,6 +97,6 @@ public final class Shown {
         ? "never"
         : value >= 1000
             ? FigureText.BOTH.of(Measure.FACTOR, value)
-            : value >= 99.5 ? String.format(Locale.ROOT, "%.0f", value) : plain(value, 2);
+            : value >= 99.5 ? FilledText.of("%.0f", value) : plain(value, 2);
   }
 }

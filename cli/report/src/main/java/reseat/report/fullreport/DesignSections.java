@@ -1,12 +1,7 @@
 package reseat.report.fullreport;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.LimitWords;
-import reseat.report.check.FindingWords;
-import reseat.report.check.VerdictWords;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.design.CouplingDesign;
@@ -14,11 +9,16 @@ import reseat.design.Half;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
 import reseat.design.Support;
+import reseat.report.check.FindingWords;
+import reseat.report.check.LimitWords;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.SeatWords;
 import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.space.Vec3;
 import reseat.study.CheckResult;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
 
@@ -37,16 +37,14 @@ public final class DesignSections {
     rows.add(
         Page.Row.of(
             "holder with tool",
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "%s kg at %s",
                 QuantityFormat.significantNumber(d.holder().mass(), UnitCatalog.KG, 3),
                 Shown.point(d.holder().centreOfMass()))));
     rows.add(
         Page.Row.of(
             "friction",
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "%.2f to %.2f, computed with %.2f (%s)",
                 d.friction().low(),
                 d.friction().high(),
@@ -122,7 +120,7 @@ public final class DesignSections {
         return (u.component(k) < 0 ? "-" : "+") + names[k];
       }
     }
-    return String.format(Locale.ROOT, "(%.2f, %.2f, %.2f)", u.x(), u.y(), u.z());
+    return FilledText.of("(%.2f, %.2f, %.2f)", u.x(), u.y(), u.z());
   }
 
   public static Page.Section checks(CheckResult check) {

@@ -1,10 +1,11 @@
 package reseat.report.fullreport;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
@@ -16,6 +17,7 @@ import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.space.Vec3;
 import reseat.study.SeatedCheck;
+import reseat.units.FilledText;
 
 /** The parts of a page that tell the mechanics: contacts, stiffness, load cases, seating. */
 public final class MechanicsSections {
@@ -77,7 +79,7 @@ public final class MechanicsSections {
               d.axes().axis(k).name(),
               Shown.stiffness(soft.alongAxes().component(k)),
               Shown.stiffness(stiff.alongAxes().component(k)),
-              share(check.frictionless().stiffness(), d, d.axes().axis(k).direction())));
+              share(check.frictionless(), d.axes().axis(k).direction())));
     }
     List<Page.Block> blocks = new ArrayList<>();
     blocks.add(
@@ -102,8 +104,7 @@ public final class MechanicsSections {
     if (low.hertz().isEmpty()) {
       return "Natural frequencies need the holder's mass.";
     }
-    return String.format(
-        Locale.ROOT,
+    return FilledText.of(
         "First natural frequency of the holder on its contacts: %.0f Hz sliding, %.0f Hz sticking%s."
             + " Post and machine are taken as rigid, so the machine's own first mode is lower.",
         low.hertz().get(0),
@@ -111,10 +112,11 @@ public final class MechanicsSections {
         low.withInertia() ? "" : " (mass alone; radii of gyration were not given)");
   }
 
-  private static String share(CouplingStiffness stiffness, CouplingDesign d, Vec3 direction) {
+  private static String share(SeatedCheck.Elasticity elasticity, Vec3 direction) {
     List<CouplingStiffness.Share> shares =
-        new ArrayList<>(stiffness.shares(d.toolPoint(), direction));
-    shares.sort((a, b) -> Double.compare(b.share(), a.share()));
+        new ArrayList<>(elasticity.stiffness().shares(elasticity.toolPoint().point(), direction));
+    // equal parts stay in their order, whatever their last bits
+    shares.sort(Comparator.comparingDouble(s -> -Elementary.rint(1e9 * s.share())));
     List<String> words = new ArrayList<>();
     for (CouplingStiffness.Share s : shares.subList(0, Math.min(3, shares.size()))) {
       words.add(s.name() + " " + Shown.percent(s.share()));
@@ -186,26 +188,32 @@ public final class MechanicsSections {
               List.of(
                   String.join(", ", p.open()),
                   p.lastSeat(),
-                  p.limitFriction() >= SelfSeating.GREATEST
-                      ? "never"
-                      : String.format(Locale.ROOT, "%.3f", p.limitFriction())),
-              p.limitFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN));
+                  friction(p.limitFriction()),
+                  friction(p.restFriction())),
+              p.restFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN));
     }
     return new Page.Section(
         "seating",
         "Will it seat itself?",
         List.of(
             new Page.Paragraph(
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "With one contact still open the other five slide. The slide stalls where the"
-                        + " friction coefficient reaches the value given; the range assumed here is"
+                        + " friction coefficient reaches the value given; a holder that is set down"
+                        + " gently there can stand still from a lower one; the range assumed here is"
                         + " %.2f to %.2f.",
-                    check.design().friction().low(),
-                    high)),
+                    check.design().friction().low(), high)),
             new Page.Table(
                 "Last contact to close, worst first",
-                List.of("contact still open", "last seat to close", "stalls at friction"),
+                List.of(
+                    "contact still open",
+                    "last seat to close",
+                    "stalls at friction",
+                    "can stand still from"),
                 rows)));
+  }
+
+  private static String friction(double limit) {
+    return limit >= SelfSeating.GREATEST ? "never" : FilledText.of("%.3f", limit);
   }
 }

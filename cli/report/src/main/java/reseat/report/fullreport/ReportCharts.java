@@ -55,7 +55,10 @@ public final class ReportCharts {
     for (int k = 0; k < 3; k++) {
       List<ComplianceShares.Part> parts = new ArrayList<>();
       for (CouplingStiffness.Share s :
-          check.frictionless().stiffness().shares(d.toolPoint(), d.axes().axis(k).direction())) {
+          check
+              .frictionless()
+              .stiffness()
+              .shares(check.frictionless().toolPoint().point(), d.axes().axis(k).direction())) {
         parts.add(new ComplianceShares.Part(s.name(), s.share()));
       }
       directions.add(
@@ -75,9 +78,9 @@ public final class ReportCharts {
     }
     List<FrequencyList.Mode> modes = new ArrayList<>();
     for (int i = 0; i < stuck.hertz().size(); i++) {
-      modes.add(new FrequencyList.Mode("", stuck.hertz().get(i), sliding.hertz().get(i)));
+      modes.add(new FrequencyList.Mode(stuck.hertz().get(i), sliding.hertz().get(i)));
     }
-    return Optional.of(FrequencyList.draw(modes, Double.POSITIVE_INFINITY, ""));
+    return Optional.of(FrequencyList.draw(modes));
   }
 
   /** The cloud of mounts in the planes of the first with each other machine axis. */
@@ -131,7 +134,7 @@ public final class ReportCharts {
         double contribution = l.contribution().component(axis);
         // what stays with a holder goes into its offset, and would dwarf what an offset cannot hold
         if (l.nature() == BudgetLine.Nature.RANDOM && contribution > LEAST_SHOWN) {
-          lines.add(new BudgetBars.Line(l.source(), contribution, false));
+          lines.add(new BudgetBars.Line(l.source(), contribution));
         }
       }
       if (lines.isEmpty()) {

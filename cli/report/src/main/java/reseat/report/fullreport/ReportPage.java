@@ -1,21 +1,20 @@
 package reseat.report.fullreport;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.FindingWords;
-import reseat.remedy.Remedies;
-import reseat.report.check.RemedyWords;
-import reseat.report.check.VerdictWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import reseat.check.Finding;
-import reseat.check.Judged;
 import reseat.check.Verdict;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
+import reseat.plots.PictureKind;
+import reseat.remedy.Remedies;
+import reseat.report.check.FindingWords;
+import reseat.report.check.RemedyWords;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.study.CheckResult;
@@ -42,20 +41,22 @@ public final class ReportPage {
     List<Page.Section> sections = new ArrayList<>();
     sections.add(DesignSections.inputs(check.design()));
     sections.add(DesignSections.checks(check));
-    List<Page.Block> drawn = new ArrayList<>(pictures.beginning("side"));
-    drawn.addAll(pictures.beginning("section"));
+    List<Page.Block> drawn = new ArrayList<>(pictures.ofKinds(PictureKind.SIDE_VIEW));
+    drawn.addAll(
+        pictures.ofKinds(
+            PictureKind.SEAT_SECTION, PictureKind.STUD_SECTION, PictureKind.PIVOT_SECTION));
     sections.add(MechanicsSections.contacts(check, drawn));
-    List<Page.Block> give = new ArrayList<>(pictures.beginning("compliance"));
-    give.addAll(pictures.beginning("frequen"));
+    List<Page.Block> give = new ArrayList<>(pictures.ofKinds(PictureKind.COMPLIANCE_SHARES));
+    give.addAll(pictures.ofKinds(PictureKind.FREQUENCIES));
     sections.add(MechanicsSections.stiffness(check, give));
-    sections.add(MechanicsSections.cases(check, pictures.beginning("lift")));
+    sections.add(MechanicsSections.cases(check, pictures.ofKinds(PictureKind.LIFT_OFF_MAP)));
     sections.add(MechanicsSections.seating(check));
-    sections.add(ScatterSections.remount(study, pictures.beginning("repeat")));
-    sections.add(ScatterSections.holders(study, pictures.beginning("sensitivity")));
-    sections.add(ScatterSections.budget(study, pictures.beginning("budget")));
-    List<Page.Block> curves = new ArrayList<>(pictures.beginning("device"));
-    curves.addAll(pictures.beginning("preload-curves"));
-    curves.addAll(pictures.beginning("ball-size"));
+    sections.add(ScatterSections.remount(study, pictures.ofKinds(PictureKind.REPEAT_ELLIPSE)));
+    sections.add(ScatterSections.holders(study, pictures.ofKinds(PictureKind.SENSITIVITY)));
+    sections.add(ScatterSections.budget(study, pictures.ofKinds(PictureKind.BUDGET)));
+    List<Page.Block> curves = new ArrayList<>(pictures.ofKinds(PictureKind.DEVICE_BAND));
+    curves.addAll(pictures.ofKinds(PictureKind.PRELOAD_CURVES));
+    curves.addAll(pictures.ofKinds(PictureKind.BALL_SIZE_CURVES));
     if (!curves.isEmpty()) {
       sections.add(new Page.Section("curves", "More preload, another ball", curves));
     }
@@ -65,7 +66,7 @@ public final class ReportPage {
         verdict(check),
         tone(check),
         figures(study),
-        pictures.figure("plan"),
+        pictures.figure(PictureKind.PLAN),
         changes(remedies),
         sections,
         stamp);

@@ -3,7 +3,6 @@ package reseat.report.fullreport;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import reseat.budget.BudgetLine;
 import reseat.budget.ErrorBudget;
 import reseat.budget.TurningEffect;
@@ -18,6 +17,7 @@ import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.space.Vec3;
 import reseat.study.ReportStudy;
+import reseat.units.FilledText;
 
 /** The parts of a page that tell scatter: mountings, holders, the budget, the turned part. */
 public final class ScatterSections {
@@ -30,14 +30,10 @@ public final class ScatterSections {
     List<Page.Block> blocks = new ArrayList<>();
     blocks.add(
         new Page.Paragraph(
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "%d tool changes were simulated (seed %d): a random slide home with friction, then the"
                     + " preload in steps. %d seated, %d did not.",
-                r.plan().mounts(),
-                r.plan().seed(),
-                r.seated(),
-                r.failed())));
+                r.plan().mounts(), r.plan().seed(), r.seated(), r.failed())));
     List<Page.Row> rows = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
       double target = d.targets().repeatability().limit(k);
@@ -92,12 +88,9 @@ public final class ScatterSections {
   }
 
   private static String shares(Vec3 v) {
-    return String.format(
-        Locale.ROOT,
+    return FilledText.of(
         "%.0f, %.0f, %.0f %%",
-        100 * Math.max(0, v.x()),
-        100 * Math.max(0, v.y()),
-        100 * Math.max(0, v.z()));
+        100 * Math.max(0, v.x()), 100 * Math.max(0, v.y()), 100 * Math.max(0, v.z()));
   }
 
   private static String names(CouplingDesign d) {
@@ -185,7 +178,7 @@ public final class ScatterSections {
                     "expanded",
                     word,
                     "",
-                    String.format(Locale.ROOT, "coverage factor %.0f", budget.coverageFactor()),
+                    FilledText.of("coverage factor %.0f", budget.coverageFactor()),
                     MechanicsSections.triple(budget.expanded(nature))),
                 Page.Tone.NOTE));
       }

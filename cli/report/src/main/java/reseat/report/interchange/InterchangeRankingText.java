@@ -2,7 +2,6 @@ package reseat.report.interchange;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import reseat.interchange.Contributor;
 import reseat.interchange.LinearStack;
@@ -11,6 +10,7 @@ import reseat.interchange.TighteningGain;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.study.InterchangeStudy;
+import reseat.units.FilledText;
 
 /** Which tolerance does how much, and which to tighten first. */
 public final class InterchangeRankingText {
@@ -69,11 +69,8 @@ public final class InterchangeRankingText {
       double rest =
           lines.subList(told, lines.size()).stream().mapToDouble(LinearStack.Line::share).sum();
       out.append(
-          String.format(
-              Locale.ROOT,
-              "  and %d more with %s of the variance%n",
-              lines.size() - told,
-              Shown.percent(rest)));
+          FilledText.of(
+              "  and %d more with %s of the variance\n", lines.size() - told, Shown.percent(rest)));
     }
   }
 

@@ -2,12 +2,12 @@ package reseat.report.interchange;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import reseat.design.CouplingDesign;
 import reseat.interchange.ToleranceAdvice;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
+import reseat.units.FilledText;
 
 /** The cheapest tolerances that keep the holders within what is wanted. */
 public final class ToleranceAdviceText {
@@ -42,8 +42,7 @@ public final class ToleranceAdviceText {
         .append(
             Paragraph.of(
                 "  ",
-                String.format(
-                    Locale.ROOT,
+                FilledText.of(
                     "Cost %s against %s now, under the law cost = (present limit / limit)^p,"
                         + " between a tenth and ten times the present limits (--cost-exponent). Spread"
                         + " then:%s.",

@@ -2,10 +2,10 @@ package reseat.report.readings;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import reseat.readings.AcceptancePlan;
 import reseat.readings.Probe;
 import reseat.report.form.Paragraph;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.Unit;
 
@@ -99,8 +99,8 @@ public final class AcceptanceTestPlan {
     List<String> at = new ArrayList<>();
     List<String> toward = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
-      at.add(String.format(Locale.ROOT, "%.2f", 1e3 * probe.position().component(k)));
-      toward.add(String.format(Locale.ROOT, "%.3f", probe.direction().component(k)));
+      at.add(FilledText.of("%.2f", 1e3 * probe.position().component(k)));
+      toward.add(FilledText.of("%.3f", probe.direction().component(k)));
     }
     return probe.name()
         + ": at ("

@@ -1,7 +1,6 @@
 package reseat.report.readings;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import reseat.readings.Freedom;
 import reseat.readings.PoseScatter;
@@ -11,6 +10,7 @@ import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
 
@@ -48,7 +48,7 @@ public final class PoseText {
         .ifPresent(
             m ->
                 head.append("; the probes disagree by ")
-                    .append(String.format(Locale.ROOT, "%.2f", m))
+                    .append(FilledText.of("%.2f", m))
                     .append(" times their noise"));
     return head.append('.').toString();
   }
@@ -62,12 +62,8 @@ public final class PoseText {
     }
     for (Vec3 p : points) {
       String name =
-          String.format(
-              Locale.ROOT,
-              "point (%.2f, %.2f, %.2f) mm along ",
-              1e3 * p.x(),
-              1e3 * p.y(),
-              1e3 * p.z());
+          FilledText.of(
+              "point (%.2f, %.2f, %.2f) mm along ", 1e3 * p.x(), 1e3 * p.y(), 1e3 * p.z());
       row(table, name + "x, µm", scatter.scatterOf(p, Vec3.X), false);
       row(table, name + "y, µm", scatter.scatterOf(p, Vec3.Y), false);
       row(table, name + "z, µm", scatter.scatterOf(p, Vec3.Z), false);

@@ -3,7 +3,6 @@ package reseat.report.readings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.PredictionTest;
@@ -13,6 +12,7 @@ import reseat.report.form.TextTable;
 import reseat.study.AmountFit;
 import reseat.study.AmountFit.Amount;
 import reseat.study.PredictionStudy;
+import reseat.units.FilledText;
 
 /** Measured scatter beside the simulated one, as text. */
 public final class PredictionText {
@@ -120,9 +120,7 @@ public final class PredictionText {
     if (fit.fit().p() < MISFIT) {
       out.add(
           "No amounts of these causes give the directions that were measured ("
-              + (fit.fit().p() < 0.001
-                  ? "p below 0.001"
-                  : String.format(Locale.ROOT, "p %.3f", fit.fit().p()))
+              + (fit.fit().p() < 0.001 ? "p below 0.001" : FilledText.of("p %.3f", fit.fit().p()))
               + "): look for a cause that the prediction does not hold, such as a loose ball, a"
               + " burr, a gauge stand that moves, or drift.");
     }
@@ -130,8 +128,7 @@ public final class PredictionText {
   }
 
   private static String direction(Amount a) {
-    return String.format(Locale.ROOT, "%.2f", a.alignment())
-        + (a.separable() ? "" : ", not told apart");
+    return FilledText.of("%.2f", a.alignment()) + (a.separable() ? "" : ", not told apart");
   }
 
   private static String amount(Amount a, double si) {

@@ -1,5 +1,6 @@
 package reseat.report.readings;
 
+import reseat.elementary.Elementary;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.Repeatability;
 import reseat.units.QuantityFormat;
@@ -48,7 +49,7 @@ public final class ReadingFigures {
   private static int decimals(ColumnAnalysis c, double uncertainty) {
     double size = uncertainty / c.column().unit().toSi(1);
     return size > 0
-        ? (int) Math.max(0, Math.min(MOST_DECIMALS, 1 - Math.floor(Math.log10(size))))
+        ? (int) Math.max(0, Math.min(MOST_DECIMALS, 1 - Math.floor(Elementary.log10(size))))
         : readingDecimals(c);
   }
 
@@ -68,7 +69,7 @@ public final class ReadingFigures {
     double[] readings = c.column().values();
     int looked = Math.min(LOOKED_AT, readings.length);
     for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
-      double scale = Math.pow(10, decimals) / one;
+      double scale = Elementary.pow(10, decimals) / one;
       int whole = 0;
       while (whole < looked && isWhole(readings[whole] * scale)) {
         whole++;
@@ -82,7 +83,7 @@ public final class ReadingFigures {
 
   /** Readings went through SI, which costs a few of their last bits. */
   private static boolean isWhole(double number) {
-    return Math.abs(number - Math.rint(number)) < 1e-6 + 1e-13 * Math.abs(number);
+    return Math.abs(number - Elementary.rint(number)) < 1e-6 + 1e-13 * Math.abs(number);
   }
 
   /** What was given or stands in a rule, by three figures at most. */

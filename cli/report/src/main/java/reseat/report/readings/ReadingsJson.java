@@ -2,7 +2,9 @@ package reseat.report.readings;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import reseat.readings.BetweenHolders;
+import reseat.readings.BoundsGround;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
 import reseat.readings.Drift;
@@ -78,7 +80,7 @@ public final class ReadingsJson {
     c.settled().ifPresent(this::figures);
     size("scatter", c.scatter().s());
     json.key("freedom").value(c.scatter().freedom());
-    c.bounds().ifPresent(this::bounds);
+    c.bounds().ifPresent(b -> bounds(b, c.ground()));
     c.toleranceFactor().ifPresent(k -> json.key("tolerance_factor").value(k));
     json.end();
     c.drift().ifPresent(this::drift);
@@ -112,13 +114,23 @@ public final class ReadingsJson {
         "s_upper95", r.s() == 0 ? Double.POSITIVE_INFINITY : r.bounds(NINETY_FIVE).upperOneSided());
   }
 
-  private void bounds(ScatterBounds b) {
+  private void bounds(ScatterBounds b, Optional<BoundsGround> ground) {
     json.key("bounds").beginObject();
     json.key("confidence").value(b.confidence());
     size("lower", b.lower());
     size("upper", b.upper());
     size("upper_one_sided", b.upperOneSided());
+    json.key("assume").value("normal, independent readings");
+    ground.ifPresent(this::ground);
     json.end();
+  }
+
+  private void ground(BoundsGround g) {
+    double level = analysis.options().falseAlarm();
+    json.key("skewness").value(g.skewness());
+    json.key("lag_1_correlation").value(g.neighbours());
+    json.key("not_normal").value(g.isNotNormal(level));
+    json.key("not_independent").value(g.isNotIndependent(level));
   }
 
   private void drift(Drift d) {

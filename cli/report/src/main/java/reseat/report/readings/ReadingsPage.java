@@ -2,12 +2,13 @@ package reseat.report.readings;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import reseat.plots.PictureKind;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
 import reseat.report.page.Page;
 import reseat.study.PredictionStudy;
+import reseat.units.FilledText;
 
 /** Sets out the page of a remount series: what it proves, what stands out, and all its figures. */
 public final class ReadingsPage {
@@ -31,7 +32,7 @@ public final class ReadingsPage {
     sections.add(
         new Page.Section(
             "remarks", "What stands out", List.of(new Page.Points(ReadingsRemarks.of(report)))));
-    List<Page.Block> planes = pictures.beginning("plane");
+    List<Page.Block> planes = pictures.ofKinds(PictureKind.MEASURED_PLANE);
     for (PredictionStudy study : report.predictions()) {
       sections.add(prediction(study, planes));
     }
@@ -57,8 +58,8 @@ public final class ReadingsPage {
                   new Page.Paragraph(OffsetTableText.explanation(report.offsets().get(0))),
                   OffsetTableText.table(report.offsets().get(0)).forPage("Offsets by holder"))));
     }
-    add(sections, "spread", "How the readings are spread", pictures.beginning("histogram"));
-    add(sections, "control", "Control charts", pictures.beginning("control"));
+    add(sections, "spread", "How the readings are spread", pictures.ofKinds(PictureKind.HISTOGRAM));
+    add(sections, "control", "Control charts", pictures.ofKinds(PictureKind.CONTROL_CHART));
     sections.add(later(report));
     if (report.analysis().series().mounts() <= MOST_ROWS) {
       sections.add(
@@ -72,7 +73,7 @@ public final class ReadingsPage {
         verdict(report),
         tone(report),
         keys(report),
-        figure(pictures),
+        pictures.figure(PictureKind.READINGS),
         changes(report),
         sections,
         stamp);
@@ -83,11 +84,6 @@ public final class ReadingsPage {
     if (!blocks.isEmpty()) {
       sections.add(new Page.Section(id, title, blocks));
     }
-  }
-
-  private static Page.Figure figure(ReadingsPictures pictures) {
-    Page.Drawing series = (Page.Drawing) pictures.beginning("readings").get(0);
-    return series.figure();
   }
 
   private static Page.Section figures(ReadingsReport report) {
@@ -190,7 +186,7 @@ public final class ReadingsPage {
           c.proof().map(p -> ", wanted " + ReadingFigures.given(c, p.target())).orElse("");
       keys.add(
           new Page.KeyFigure(
-              String.format(Locale.ROOT, "Standard deviation of %s", c.column().name()),
+              FilledText.of("Standard deviation of %s", c.column().name()),
               ReadingFigures.scatter(c, c.scatter().s()),
               bound + wanted,
               !c.hasTarget()

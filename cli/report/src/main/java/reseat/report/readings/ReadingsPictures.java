@@ -111,8 +111,6 @@ public final class ReadingsPictures extends PictureSet {
         half.map(
                 h ->
                     new HistogramChart.Marked(
-                        NONE,
-                        NONE,
                         mean - h,
                         mean + h,
                         ReadingsRemarks.percent(report.analysis().options().share())

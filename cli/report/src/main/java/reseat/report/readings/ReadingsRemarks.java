@@ -2,19 +2,21 @@ package reseat.report.readings;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import reseat.elementary.Elementary;
+import reseat.readings.BoundsGround;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
 import reseat.readings.Drift;
 import reseat.readings.GaugeNoise;
-import reseat.readings.NormalShape;
 import reseat.readings.Outliers;
 import reseat.readings.ProofOfTarget;
 import reseat.readings.ScatterBounds;
 import reseat.readings.SeriesAnalysis;
 import reseat.readings.TemperatureRegression;
 import reseat.readings.UnitSlip;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
 
 /** What stands out in a remount series, one sentence each, and what to do about it. */
@@ -44,16 +46,18 @@ public final class ReadingsRemarks {
   }
 
   public static String percent(double share) {
-    return String.format(Locale.ROOT, "%s %%", number(100 * share));
+    return FilledText.of("%s %%", number(100 * share));
   }
 
   private static String number(double value) {
-    double rounded = Math.rint(value * 1e6) / 1e6;
-    return rounded == Math.rint(rounded) ? String.valueOf((long) rounded) : String.valueOf(rounded);
+    double rounded = Elementary.rint(value * 1e6) / 1e6;
+    return rounded == Elementary.rint(rounded)
+        ? String.valueOf((long) rounded)
+        : PrintedNumber.shortest(rounded);
   }
 
   private static String p(double p) {
-    return p < 0.001 ? "p below 0.001" : String.format(Locale.ROOT, "p %.3f", p);
+    return p < 0.001 ? "p below 0.001" : FilledText.of("p %.3f", p);
   }
 
   private void about(ColumnAnalysis c) {
@@ -84,19 +88,16 @@ public final class ReadingsRemarks {
               + ", "
               + ReadingFigures.reading(c, f.value())
               + ") stands out: "
-              + String.format(Locale.ROOT, "%.2f", f.statistic())
+              + FilledText.of("%.2f", f.statistic())
               + " s from the mean, limit "
-              + String.format(Locale.ROOT, "%.2f", f.limit())
+              + FilledText.of("%.2f", f.limit())
               + ". It is counted; look for a chip or a misreading before leaving it out (put # before its line)."
               + slip(c, f.value()));
     }
     c.drift().ifPresent(d -> aboutDrift(c, d));
     c.temperature().ifPresent(t -> aboutTemperature(c, t));
     c.gauge().ifPresent(g -> aboutGauge(c, g));
-    // A flagged reading alone makes the rest look not normal, and has been told already.
-    c.shape()
-        .filter(s -> c.flagged().isEmpty() && s.p() < analysis.options().falseAlarm())
-        .ifPresent(s -> aboutShape(c, s));
+    c.ground().ifPresent(g -> aboutGround(c, g));
     c.proof().ifPresent(proof -> aboutTarget(c, proof));
   }
 
@@ -169,12 +170,35 @@ public final class ReadingsRemarks {
     }
   }
 
-  private void aboutShape(ColumnAnalysis c, NormalShape s) {
-    out.add(
-        c.column().name()
-            + ": the settled readings do not look normal ("
-            + p(s.p())
-            + "): perhaps two resting places. Bounds and intervals are then rough.");
+  private void aboutGround(ColumnAnalysis c, BoundsGround g) {
+    String name = c.column().name() + ": ";
+    String bounds = percent(analysis.options().confidence()) + " bounds";
+    if (g.isNotNormal(analysis.options().falseAlarm())) {
+      // A flagged reading alone makes the rest look not normal, and has been told already.
+      String look =
+          c.flagged().isEmpty()
+              ? "the settled readings do not look normal ("
+                  + p(g.shapeP().getAsDouble())
+                  + FilledText.of(", skewness %.1f", g.skewness())
+                  + "): perhaps two resting places. The "
+              : "with the flagged reading the shape is not normal. The ";
+      out.add(
+          name
+              + look
+              + bounds
+              + " and intervals assume normal readings and are rough: of readings as skewed as"
+              + " waiting times an upper 95 % bound holds 77 to 80 % of the time.");
+    }
+    if (g.isNotIndependent(analysis.options().falseAlarm())) {
+      out.add(
+          name
+              + FilledText.of("neighbouring mounts are correlated by %.2f (", g.neighbours())
+              + p(g.orderP().getAsDouble())
+              + "). The "
+              + bounds
+              + " assume mounts that know nothing of each other and are too narrow: at a"
+              + " correlation of 0.5 an upper 95 % bound holds 86 to 88 % of the time.");
+    }
   }
 
   private void aboutTarget(ColumnAnalysis c, ProofOfTarget proof) {
@@ -218,12 +242,10 @@ public final class ReadingsRemarks {
 
   private void aboutTheBound(ScatterBounds b) {
     out.add(
-        String.format(
-            Locale.ROOT,
+        FilledText.of(
             "From so many mounts the true scatter may be up to %.2f times the one found (%s, for"
-                + " normal readings).",
-            b.upperOneSided() / b.s(),
-            percent(b.confidence())));
+                + " normal, independent readings).",
+            b.upperOneSided() / b.s(), percent(b.confidence())));
   }
 
   private void aboutLaterChecks(ColumnAnalysis c) {

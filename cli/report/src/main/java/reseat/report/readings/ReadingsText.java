@@ -183,11 +183,11 @@ public final class ReadingsText {
     }
     row(
         table,
-        "reversal, two directions",
+        several ? "reversal, mean of holders" : "reversal, two directions",
         c -> c.directions().map(d -> ReadingFigures.scatterNumber(c, d.meanReversal())));
     row(
         table,
-        "both directions (ISO 230-2 form)",
+        several ? "both directions, worst holder" : "both directions (ISO 230-2 form)",
         c -> c.directions().map(d -> ReadingFigures.scatterNumber(c, d.repeatability())));
     row(table, "drift", c -> c.drift().map(ReadingsText::drift));
     row(table, "flagged", ReadingsText::flagged);

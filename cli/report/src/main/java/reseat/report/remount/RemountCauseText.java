@@ -1,6 +1,5 @@
 package reseat.report.remount;
 
-import reseat.report.form.Screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,8 +9,10 @@ import reseat.numerics.Spread;
 import reseat.remount.Cause;
 import reseat.remount.CauseShares;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
@@ -80,8 +81,7 @@ public final class RemountCauseText {
     for (int k = 0; k < 3; k++) {
       row.add("");
       row.add(
-          String.format(
-              Locale.ROOT,
+          FilledText.of(
               "%.0f±%.0f",
               100 * shares.interaction().component(k),
               Math.ceil(100 * shares.interactionError().component(k))));
@@ -103,7 +103,7 @@ public final class RemountCauseText {
 
   /** A share is estimated, so it can come out a little below nothing or above all. */
   private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.0f", 100 * Math.min(1, Math.max(0, share)));
+    return FilledText.of("%.0f", 100 * Math.min(1, Math.max(0, share)));
   }
 
   private static String assumed(Cause cause, CouplingDesign d) {

@@ -1,11 +1,11 @@
 package reseat.report.remount;
 
-import reseat.report.check.FindingsJson;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.remount.CauseShares;
 import reseat.remount.RemountScatter;
 import reseat.remount.SelfSeating;
+import reseat.report.check.FindingsJson;
 import reseat.report.form.JsonWriter;
 import reseat.study.RemountStudy;
 
@@ -133,6 +133,7 @@ public final class RemountJson {
     json.end();
     json.key("last_seat").value(p.lastSeat());
     json.key("limit_friction").value(limit(p.limitFriction()));
+    json.key("limit_friction_at_rest").value(limit(p.restFriction()));
     json.key("tip_friction").value(limit(p.tipFriction()));
     json.end();
   }

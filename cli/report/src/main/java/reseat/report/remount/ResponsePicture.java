@@ -3,6 +3,7 @@ package reseat.report.remount;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.design.CouplingDesign;
+import reseat.elementary.Elementary;
 import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
 import reseat.plots.chart.ResponseCurve;
@@ -43,7 +44,7 @@ public final class ResponsePicture {
   private static AxisQuantity input(ResponseStudy study) {
     String name = "deviation of " + study.name();
     return switch (study.measure()) {
-      case ANGLE -> new AxisQuantity(name, "arcmin", Math.toRadians(1) / 60);
+      case ANGLE -> new AxisQuantity(name, "arcmin", Elementary.toRadians(1) / 60);
       case TEMPERATURE -> new AxisQuantity(name, "K", 1);
       default -> AxisQuantity.micrometres(name);
     };

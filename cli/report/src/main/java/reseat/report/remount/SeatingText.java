@@ -1,13 +1,14 @@
 package reseat.report.remount;
 
-import reseat.report.form.Screen;
-import java.util.Locale;
+import java.util.List;
 import reseat.design.Friction;
 import reseat.remount.SelfSeating;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.study.RemountStudy;
+import reseat.units.FilledText;
 
 /** Whether the holder seats itself: the friction at which each slide home stalls. */
 public final class SeatingText {
@@ -24,11 +25,11 @@ public final class SeatingText {
     return Paragraph.of(
         "",
         "Seats by itself below a friction of "
-            + limit(study.byHand().oneOpen().get(0).limitFriction())
+            + limit(lowest(study.byHand().oneOpen()))
             + " pushed by hand ("
             + Shown.force(study.design().remount().seatingForce())
             + "), "
-            + limit(study.byPreload().oneOpen().get(0).limitFriction())
+            + limit(lowest(study.byPreload().oneOpen()))
             + " under full preload; expected "
             + number(f.low())
             + " to "
@@ -36,11 +37,21 @@ public final class SeatingText {
             + ".");
   }
 
+  private static double lowest(List<SelfSeating.Path> ways) {
+    return ways.stream().mapToDouble(SelfSeating.Path::limitFriction).min().orElseThrow();
+  }
+
   private static String whole(RemountStudy study) {
     Friction f = study.design().friction();
     TextTable table =
         new TextTable(
-            "lrrrl", "last to close", "stalls above", "clamped above", "tips above", "seat");
+            "lrrrrl",
+            "last to close",
+            "stalls above",
+            "rests above",
+            "clamped above",
+            "tips above",
+            "seat");
     for (int i = 0; i < study.byHand().oneOpen().size(); i++) {
       SelfSeating.Path hand = study.byHand().oneOpen().get(i);
       SelfSeating.Path clamp = study.byPreload().oneOpen().get(i);
@@ -71,7 +82,8 @@ public final class SeatingText {
             "Stalls above: friction at which the slide stops, pushed home by weight and seating"
                 + " force ("
                 + Shown.force(study.design().remount().seatingForce())
-                + "). Clamped above: the same under weight and full preload. Tips above: friction"
+                + "). Rests above: friction from which it can stand still there, set down gently under"
+                + " the same force. Clamped above: the same under weight and full preload. Tips above: friction"
                 + " from which a sliding contact opens and the holder goes another way. Friction"
                 + " from: "
                 + f.source()
@@ -83,9 +95,10 @@ public final class SeatingText {
     table.row(
         name,
         limit(hand.limitFriction()),
+        limit(hand.restFriction()),
         limit(clamp.limitFriction()),
         limit(hand.tipFriction()),
-        hand.lastSeat() + ": " + verdict(Math.min(hand.limitFriction(), clamp.limitFriction()), f));
+        hand.lastSeat() + ": " + verdict(Math.min(hand.restFriction(), clamp.restFriction()), f));
   }
 
   private static String verdict(double limit, Friction f) {
@@ -101,6 +114,6 @@ public final class SeatingText {
   }
 
   private static String number(double friction) {
-    return String.format(Locale.ROOT, "%.2f", friction);
+    return FilledText.of("%.2f", friction);
   }
 }

@@ -1,12 +1,13 @@
 package reseat.report.search;
 
-import reseat.design.CheckKind;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding;
 import reseat.check.Judged;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
+import reseat.remount.SelfSeating;
 import reseat.report.check.PreloadBandText;
 import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
@@ -111,7 +112,7 @@ public final class ChoicesText {
         Shown.figures(stiff.x() * 1e-6, 3),
         Shown.figures(stiff.y() * 1e-6, 3),
         Shown.figures(stiff.z() * 1e-6, 3),
-        Shown.figures(c.waysHome().get(0).limitFriction(), 2),
+        Shown.figures(SelfSeating.worstAtRest(c.waysHome()).restFriction(), 2),
         verdict(c));
     List<String> cells = new ArrayList<>(List.of(group, name));
     for (int k = 0; k < 3; k++) {

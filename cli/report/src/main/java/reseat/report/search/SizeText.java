@@ -1,15 +1,14 @@
 package reseat.report.search;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.FindingWords;
-import reseat.check.Statement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import reseat.check.Statement;
 import reseat.designfile.Alteration;
 import reseat.designfile.SizeWish.RankBy;
+import reseat.report.check.FindingWords;
 import reseat.report.check.PreloadBandText;
+import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
@@ -22,6 +21,7 @@ import reseat.study.SizingSpace;
 import reseat.study.SizingStudy;
 import reseat.study.SizingStudy.Choice;
 import reseat.study.SizingStudy.NearMiss;
+import reseat.units.FilledText;
 
 /** A search for the best design on one screen. */
 public final class SizeText {
@@ -124,7 +124,7 @@ public final class SizeText {
     cells.add(repeatability(m));
     cells.add(Shown.figures(m.stiffness() * 1e-6, 3));
     cells.add(Shown.figures(peak(c.check()) * 1e-9, 3));
-    cells.add(String.format(Locale.ROOT, "%.1f", 1e3 * m.size()));
+    cells.add(FilledText.of("%.1f", 1e3 * m.size()));
     return cells.toArray(new String[0]);
   }
 
@@ -212,7 +212,7 @@ public final class SizeText {
         cells.add(repeatability(m));
         cells.add(Shown.figures(m.stiffness() * 1e-6, 3));
         cells.add(Shown.percent(m.pressure()));
-        cells.add(String.format(Locale.ROOT, "%.1f", 1e3 * m.size()));
+        cells.add(FilledText.of("%.1f", 1e3 * m.size()));
         table.row(cells.toArray(String[]::new));
       }
     }

@@ -3,6 +3,7 @@ package reseat.report.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.elementary.Elementary;
 import reseat.study.SweepAxis;
 import reseat.study.SweepStudy;
 import reseat.units.QuantityFormat;
@@ -33,8 +34,9 @@ public final class SweepUnits {
     }
     double si = unit.toSi(1) - unit.toSi(0);
     for (Unit base : List.of(UnitCatalog.INCH, UnitCatalog.LBF, UnitCatalog.LB)) {
-      double power = Math.log10(si / base.toSi(1));
-      if (unit.dimension().equals(base.dimension()) && Math.abs(power - Math.rint(power)) < 1e-9) {
+      double power = Elementary.log10(si / base.toSi(1));
+      if (unit.dimension().equals(base.dimension())
+          && Math.abs(power - Elementary.rint(power)) < 1e-9) {
         return true;
       }
     }

@@ -3,12 +3,13 @@ package reseat.report.shop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import reseat.readings.AcceptancePlan;
 import reseat.report.page.Page;
 import reseat.report.readings.ReadingsRemarks;
 import reseat.study.AcceptanceStudy;
 import reseat.study.ShopStudy;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
 
@@ -90,7 +91,7 @@ public final class AcceptanceForm {
   /** What proves the targets from the readings; a target is told as the width that 95 % keep. */
   private static String command(List<AcceptancePlan> plans) {
     StringBuilder s = new StringBuilder("reseat readings acceptance.csv --multiplier ");
-    s.append(AcceptanceStudy.WITHIN_95);
+    s.append(PrintedNumber.shortest(AcceptanceStudy.WITHIN_95));
     for (AcceptancePlan p : plans) {
       s.append(" --target \"").append(p.axis()).append('=');
       double width = AcceptanceStudy.WITHIN_95 * p.target();
@@ -121,7 +122,6 @@ public final class AcceptanceForm {
       }
       rows.add(Page.Row.of(cells.toArray(new String[0])));
     }
-    return new Page.Table(
-        String.format(Locale.ROOT, "%d mounts; notes on the back.", mounts), heads, rows);
+    return new Page.Table(FilledText.of("%d mounts; notes on the back.", mounts), heads, rows);
   }
 }

@@ -1,19 +1,19 @@
 package reseat.report.shop;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.FindingsText;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.design.Preload;
 import reseat.equilibrium.CaseResponse;
 import reseat.preload.DeviceCaution;
 import reseat.preload.PreloadDevice;
+import reseat.report.check.FindingsText;
+import reseat.report.form.FigureText;
 import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.study.ShopStudy;
+import reseat.units.FilledText;
 
 /** What can hurt people or parts, and what the check had to say. */
 public final class CautionSheet {
@@ -74,11 +74,9 @@ public final class CautionSheet {
       if (device.storedEnergy() >= WORTH_TELLING) {
         devices.add(
             p.name(),
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "stores %s J at %s: stand aside of its line, let it off in steps.",
-                Shown.plain(device.storedEnergy(), 2),
-                units.force(device.nominalForce())));
+                Shown.plain(device.storedEnergy(), 2), units.force(device.nominalForce())));
       }
     }
     List<String> points = new ArrayList<>();

@@ -2,6 +2,7 @@ package reseat.report.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.making.Clearance;
 import reseat.report.page.Page;
@@ -60,7 +61,7 @@ public final class ClearanceSheet {
   }
 
   private static double total(Clearance c, Clearance.Room r) {
-    return c.place().across().isPresent() ? r.across() : Math.hypot(r.sideways(), r.along());
+    return c.place().across().isPresent() ? r.across() : Elementary.hypot(r.sideways(), r.along());
   }
 
   private static String least(Clearance c, ShopUnits units) {

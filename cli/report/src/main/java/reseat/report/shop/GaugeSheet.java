@@ -2,7 +2,6 @@ package reseat.report.shop;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import reseat.making.GaugeReading;
 import reseat.making.GaugeStock;
@@ -12,6 +11,7 @@ import reseat.report.page.Page;
 import reseat.seat.SeatClearance;
 import reseat.seat.TrihedralSeat;
 import reseat.study.ShopStudy;
+import reseat.units.FilledText;
 import reseat.units.UnitCatalog;
 
 /** What to read over gauges in the seats, and what it says when it is off. */
@@ -155,7 +155,7 @@ public final class GaugeSheet {
   }
 
   private static String ratio(double r) {
-    return r == 0 ? "0" : String.format(Locale.ROOT, "%+.2f", r);
+    return r == 0 ? "0" : FilledText.of("%+.2f", r);
   }
 
   private String perMinute(double perRadian) {
@@ -176,11 +176,7 @@ public final class GaugeSheet {
               units.height(a.difference()),
               a.band() > 0 ? "± " + units.tolerance(a.band()) : "no tolerance",
               ShopUnits.angle(drawn) + (vee ? " included" : " flank"),
-              String.format(
-                  Locale.ROOT,
-                  "%.2f' %s",
-                  Math.abs(perStep) / MINUTE,
-                  vee ? "narrower" : "steeper"),
+              FilledText.of("%.2f' %s", Math.abs(perStep) / MINUTE, vee ? "narrower" : "steeper"),
               ""));
     }
     List<Page.Block> blocks = new ArrayList<>();

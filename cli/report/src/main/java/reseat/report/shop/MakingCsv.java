@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import reseat.elementary.Elementary;
 import reseat.making.MadeDimension;
 import reseat.making.MadeFeature;
 import reseat.making.MadeHalf;
@@ -157,7 +158,7 @@ public final class MakingCsv {
 
   private static String length(double metres, boolean inch) {
     // dust of binary fractions would round equal sizes differently, and write a minus before zero
-    double clean = Math.rint(metres * 1e12) / 1e12;
+    double clean = Elementary.rint(metres * 1e12) / 1e12;
     return number(clean, inch ? UnitCatalog.INCH : UnitCatalog.MM, inch ? INCH : MM);
   }
 
@@ -183,7 +184,7 @@ public final class MakingCsv {
 
   /** For instance {@code 30 deg 57.6 min}: plain characters, and readable as a design's angle. */
   private static String degreesMinutes(double rad) {
-    long tenths = Math.round(Math.abs(Math.toDegrees(rad)) * 600);
+    long tenths = Elementary.round(Math.abs(Elementary.toDegrees(rad)) * 600);
     String sign = rad < 0 && tenths > 0 ? "-" : "";
     long minutes = tenths % 600;
     return sign + tenths / 600 + " deg " + minutes / 10 + "." + minutes % 10 + " min";

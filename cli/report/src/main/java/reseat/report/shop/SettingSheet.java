@@ -2,11 +2,11 @@ package reseat.report.shop;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import reseat.design.MachineAxes;
 import reseat.design.Preload;
+import reseat.elementary.Elementary;
 import reseat.making.HeightSetting;
 import reseat.mount.LockNut;
 import reseat.mount.ThreadDuty;
@@ -15,6 +15,7 @@ import reseat.preload.BenchSetting;
 import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.study.ShopStudy;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.UnitCatalog;
@@ -162,11 +163,10 @@ public final class SettingSheet {
     }
     blocks.add(
         new Page.Paragraph(
-            String.format(
-                Locale.ROOT,
+            FilledText.of(
                 "A hand sets %.0f degrees reliably (common practice): finer moves want a wrench with a"
                     + " scale, or are left to the offset table.",
-                Math.toDegrees(ThreadDuty.HAND_RESOLUTION))));
+                Elementary.toDegrees(ThreadDuty.HAND_RESOLUTION))));
     return new Page.Section("turns", "How far to turn", blocks);
   }
 
@@ -180,8 +180,8 @@ public final class SettingSheet {
 
   private static String degrees(HeightSetting.Turn t) {
     return t.degrees() < 10
-        ? String.format(Locale.ROOT, "%.1f", t.degrees())
-        : String.format(Locale.ROOT, "%.0f", t.degrees());
+        ? FilledText.of("%.1f", t.degrees())
+        : FilledText.of("%.0f", t.degrees());
   }
 
   private Page.Table wanted() {
@@ -257,8 +257,7 @@ public final class SettingSheet {
             + but;
       }
     }
-    if (study.allowed().isEmpty()
-        || !Double.isFinite(study.allowed().get().most().force())) {
+    if (study.allowed().isEmpty() || !Double.isFinite(study.allowed().get().most().force())) {
       return "no band: see the check";
     }
     double least = study.allowed().get().scales().least();

@@ -1,7 +1,7 @@
 package reseat.report.shop;
 
-import java.util.Locale;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -143,8 +143,8 @@ public record ShopUnits(boolean inchFirst) {
   /** A move of that list, written as it is meant. */
   public String move(double metres) {
     return inchFirst
-        ? String.format(Locale.ROOT, "%.0f µin", UnitCatalog.UIN.fromSi(metres))
-        : String.format(Locale.ROOT, "%.0f µm", UnitCatalog.UM.fromSi(metres));
+        ? FilledText.of("%.0f µin", UnitCatalog.UIN.fromSi(metres))
+        : FilledText.of("%.0f µm", UnitCatalog.UM.fromSi(metres));
   }
 
   /** An angle in degrees to 0.01, and in degrees and minutes. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import reseat.report.form.Screen;
 
 /**
  * The screen and the JSON of one failing post, against what they were when a person last read them.
@@ -22,7 +23,7 @@ class CheckGoldenTest {
 
   @Test
   void theScreenOfTheFailingPost() {
-    assertThat(CheckText.of(CheckedDesigns.failing()))
+    assertThat(CheckText.of(CheckedDesigns.failing(), "post.toml", Screen.METRIC))
         .isEqualTo(CheckedDesigns.resource("edge-forward-post.txt"));
   }
 

@@ -90,7 +90,11 @@ class CheckJsonTest {
         .contains("\"contacts\": []")
         .contains("\"stiffness\": null")
         .contains("\"condition\": null")
-        .contains("\"weakest_motion\": \"sliding along y\"");
+        .contains("\"weakest_motion\": \"sliding along y\"")
+        .contains("\"weakest_motion_unique\": true");
+    assertThat(CheckJson.of(CheckedDesigns.failing()))
+        .as("a symmetric post holds several motions alike")
+        .contains("\"weakest_motion_unique\": false");
     assertThat(CheckJson.of(CheckedDesigns.unseated())).contains("\"state\": \"unseated\"");
   }
 }

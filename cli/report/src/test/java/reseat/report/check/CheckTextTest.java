@@ -4,57 +4,75 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import reseat.report.form.Screen;
+import reseat.report.form.UnitSystem;
 import reseat.study.CheckResult;
 
 class CheckTextTest {
 
+  private static final int SHORT = 25;
+
+  private static String screen(CheckResult result, UnitSystem units, boolean all) {
+    return CheckText.of(result, "post.toml", new Screen(units, all, "reseat"));
+  }
+
+  private static String screen(CheckResult result) {
+    return screen(result, UnitSystem.METRIC, false);
+  }
+
   @Test
   void aResultFitsOneScreen() {
     for (CheckResult result : CheckedDesigns.all()) {
-      List<String> lines = CheckText.of(result).lines().toList();
-      assertThat(lines).hasSizeLessThanOrEqualTo(60);
-      assertThat(lines)
-          .allSatisfy(
-              line -> {
-                assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(100);
-                assertThat(line).doesNotEndWith(" ").doesNotContain("\t", "NaN", "\u001b");
-              });
+      for (UnitSystem units : UnitSystem.values()) {
+        List<String> lines = screen(result, units, false).lines().toList();
+        assertThat(lines).hasSizeLessThanOrEqualTo(SHORT);
+        assertReadable(lines);
+        assertReadable(screen(result, units, true).lines().toList());
+      }
     }
+  }
+
+  private static void assertReadable(List<String> lines) {
+    assertThat(lines)
+        .allSatisfy(
+            line -> {
+              assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(100);
+              assertThat(line).doesNotEndWith(" ").doesNotContain("\t", "NaN", "\u001b");
+            });
   }
 
   @Test
   void theVerdictComesFirstAndTheWorstFindingNext() {
-    String text = CheckText.of(CheckedDesigns.failing());
+    String text = screen(CheckedDesigns.failing());
     assertThat(text).startsWith("Post with an edge forward\nFAILS: ");
-    assertThat(text.indexOf("FAILS lift-off: crash lifts rear"))
+    assertThat(text.indexOf("fails lift-off: crash lifts rear"))
         .isPositive()
-        .isLessThan(text.indexOf("note stiffness"))
-        .isLessThan(text.indexOf("Contacts at rest"));
+        .isLessThan(text.indexOf("contacts at rest"));
   }
 
   @Test
-  void forcesAndLengthsAreToldInBothSystems() {
-    assertThat(CheckText.of(CheckedDesigns.failing()))
-        .contains("600 N (135 lbf)")
-        .contains("µm (")
-        .contains("free lbf/in")
-        .contains("X           Z");
+  void oneUnitSystemAtATime() {
+    String metric = screen(CheckedDesigns.failing(), UnitSystem.METRIC, true);
+    assertThat(metric).contains("600 N", "N/µm").doesNotContain("lbf", "µin", " in)", "ksi");
+    String inch = screen(CheckedDesigns.failing(), UnitSystem.INCH, true);
+    assertThat(inch).contains("135 lbf", "lbf/in").doesNotContain(" N ", "N/µm", " GPa", " µm");
+    assertThat(screen(CheckedDesigns.failing(), UnitSystem.BOTH, true)).contains("600 N (135 lbf)");
   }
 
   @Test
   void aCouplingThatIsNotSeatedShowsWhichContactsWouldHaveToPull() {
-    assertThat(CheckText.of(CheckedDesigns.unseated()))
+    assertThat(screen(CheckedDesigns.unseated()))
         .contains("FAILS: ")
-        .contains("near (left flank) is not pressed at rest")
+        .contains("near (left flank) is open at rest")
         .contains("Forces under preload and weight (negative: would have to pull)")
         .doesNotContain("Stiffness at the tool point");
   }
 
   @Test
   void aCouplingThatIsNotConstrainedSaysWhatIsFree() {
-    assertThat(CheckText.of(CheckedDesigns.unconstrained()))
+    assertThat(screen(CheckedDesigns.unconstrained()))
         .contains("FAILS: 1 of 1 checks.")
         .contains("one motion is free: sliding along y")
-        .doesNotContain("Contacts at rest");
+        .doesNotContain("contacts at rest");
   }
 }
