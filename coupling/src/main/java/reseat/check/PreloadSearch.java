@@ -8,6 +8,7 @@ import reseat.design.Acceptance;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NoEquilibriumException;
@@ -136,7 +137,7 @@ final class PreloadSearch {
   }
 
   private static double scale(int step) {
-    return Math.pow(SMALLEST, -step / (STEPS / 2.0));
+    return Elementary.pow(SMALLEST, -step / (STEPS / 2.0));
   }
 
   private AllowedPreload.End end(int from, int way, boolean failures, double nominal) {
@@ -185,12 +186,12 @@ final class PreloadSearch {
     double below = binds.margin() < 0 ? binds.margin() : -above;
     int side = 0;
     while (Math.abs(bad / good - 1) > CLOSE) {
-      double wide = Math.log(bad / good);
+      double wide = Elementary.log(bad / good);
       double part = above / (above - below) * wide;
       // not so near to an end that the other hardly moves
       double least = Math.min(0.5, 0.6 * CLOSE / Math.abs(wide));
       double t = Math.min(1 - least, Math.max(least, part / wide));
-      double x = good * Math.exp(t * wide);
+      double x = good * Elementary.exp(t * wide);
       double m = margin(x, binds, failures);
       if (m >= 0) {
         good = x;

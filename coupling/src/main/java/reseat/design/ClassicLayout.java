@@ -1,5 +1,4 @@
 package reseat.design;
-import reseat.units.PrintedNumber;
 
 import java.util.List;
 import java.util.Objects;
@@ -13,6 +12,7 @@ import reseat.seat.Seat;
 import reseat.seat.SeatFrame;
 import reseat.seat.VeeGroove;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * Three equal balls on a circle about the origin, in the coupling plane, a third of a turn apart:
@@ -50,7 +50,8 @@ public record ClassicLayout(
     Bounds.positive("diameter of the ball circle", circleDiameter, "m");
     Bounds.positive("ball diameter", ballDiameter, "m");
     if (!Double.isFinite(firstAt)) {
-      throw new IllegalArgumentException("direction of the first ball is " + PrintedNumber.shortest(firstAt) + " rad");
+      throw new IllegalArgumentException(
+          "direction of the first ball is " + PrintedNumber.shortest(firstAt) + " rad");
     }
   }
 

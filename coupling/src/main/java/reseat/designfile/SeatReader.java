@@ -122,7 +122,7 @@ final class SeatReader {
       }
       return s.positive("spacing", QuantityKind.LENGTH, 1.42 * centres);
     }
-    return 2 * centres * Math.sin(s.positive("flank_angle", QuantityKind.ANGLE, Math.PI / 4));
+    return 2 * centres * Elementary.sin(s.positive("flank_angle", QuantityKind.ANGLE, Math.PI / 4));
   }
 
   private static GrooveExtent extent(Section s) {

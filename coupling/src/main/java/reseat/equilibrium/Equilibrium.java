@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.contact.BallContact;
 import reseat.design.Support;
+import reseat.elementary.Elementary;
 import reseat.space.Pose;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -43,7 +44,7 @@ public final class Equilibrium {
      * @return rad, 0 on a flat to pi/2 on an upright wall
      */
     public double angle() {
-      return Math.acos(Math.min(1, Math.abs(line.normal().z())));
+      return Elementary.acos(Math.min(1, Math.abs(line.normal().z())));
     }
 
     /**

@@ -8,6 +8,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 import reseat.study.FollowingSeats;
 import reseat.study.NeededSeatingForce;
@@ -96,27 +97,29 @@ final class PullLadders {
   }
 
   private void rung(List<Rung> rungs, Vec3 shift) {
-    double step = unit() == UnitCatalog.INCH ? 0.01 * 25.4e-3 : 0.5e-3;
+    double step = unit().equals(UnitCatalog.INCH) ? 0.01 * 25.4e-3 : 0.5e-3;
     List<Alteration> all = new ArrayList<>();
     String told = "";
     double moved = 0;
     for (int i = 0; i < design.preloads().size(); i++) {
       Vec3 at = design.preloads().get(i).at();
-      double x = step * Math.rint((at.x() + shift.x()) / step);
-      double y = step * Math.rint((at.y() + shift.y()) / step);
+      double x = step * Elementary.rint((at.x() + shift.x()) / step);
+      double y = step * Elementary.rint((at.y() + shift.y()) / step);
       String value = "[" + length(x) + ", " + length(y) + ", " + length(at.z()) + "]";
-      moved = Math.max(moved, Math.hypot(x - at.x(), y - at.y()));
+      moved = Math.max(moved, Elementary.hypot(x - at.x(), y - at.y()));
       all.add(FileKeys.word("preload[" + (i + 1) + "].at", value));
       told = told.isEmpty() ? value : told;
     }
     if (moved > 0.5 * step) {
-      rungs.add(new Rung(told, Math.log1p(moved / design.couplingRadius()), 0, all));
+      rungs.add(new Rung(told, Elementary.log1p(moved / design.couplingRadius()), 0, all));
     }
   }
 
   private Unit unit() {
-    Optional<Quantity> circle = file.quantity("layout.circle_diameter", QuantityKind.LENGTH);
-    boolean inch = circle.isPresent() && circle.get().unit().symbol().contains("in");
+    Optional<Quantity> place = file.quantity("preload[1].at[x]", QuantityKind.LENGTH);
+    Optional<Quantity> told =
+        place.isPresent() ? place : file.quantity("layout.circle_diameter", QuantityKind.LENGTH);
+    boolean inch = told.isPresent() && told.get().unit().symbol().contains("in");
     return inch ? UnitCatalog.INCH : UnitCatalog.MM;
   }
 
@@ -131,7 +134,7 @@ final class PullLadders {
     for (Preload p : design.preloads()) {
       most = Math.max(most, tilt(p.direction()));
     }
-    if (most < Math.toRadians(0.5)) {
+    if (most < Elementary.toRadians(0.5)) {
       return List.of();
     }
     for (double part : PARTS) {
@@ -156,17 +159,17 @@ final class PullLadders {
           told = told.isEmpty() ? value : told;
         }
       }
-      rungs.add(new Rung(told, part * Math.toDegrees(most) / 10, 1, all));
+      rungs.add(new Rung(told, part * Elementary.toDegrees(most) / 10, 1, all));
     }
     return List.of(new Ladder(Lever.DIRECTION_OF_PULL, "", rungs));
   }
 
   private static double tilt(Vec3 d) {
-    return d.z() == 0 ? 0 : Math.atan2(Math.hypot(d.x(), d.y()), Math.abs(d.z()));
+    return d.z() == 0 ? 0 : Elementary.atan2(Elementary.hypot(d.x(), d.y()), Math.abs(d.z()));
   }
 
   private static String plain(double component) {
-    return Double.toString(Math.rint(1000 * component) / 1000);
+    return Double.toString(Elementary.rint(1000 * component) / 1000);
   }
 
   private List<Ladder> ratios(Lever lever, List<String> tables, String name) {

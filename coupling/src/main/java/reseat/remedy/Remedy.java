@@ -13,8 +13,11 @@ import reseat.designfile.Alteration;
  * @param costs deciding quantities that come nearer to their limits, those nearest first
  * @param distance how large the change is: logarithm of the ratio for lengths and forces, degrees
  *     over ten for angles, 0.1 for each step in stock, 0.3 for another material; a pair has the sum
+ * @param tight whether less is in hand than a remedy is to leave: everything holds, but a deciding
+ *     figure is within 5 % of its limit, or a scatter within 10 %
  */
-public record Remedy(List<Move> moves, List<Change> changes, List<Cost> costs, double distance) {
+public record Remedy(
+    List<Move> moves, List<Change> changes, List<Cost> costs, double distance, boolean tight) {
 
   /** Copies the lists. */
   public Remedy {

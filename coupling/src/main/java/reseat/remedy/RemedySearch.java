@@ -15,6 +15,7 @@ import reseat.check.Verdict;
 import reseat.design.CheckKind;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
+import reseat.elementary.Elementary;
 import reseat.repeatability.ToolChangeOutlook;
 import reseat.study.CheckResult;
 import reseat.study.SeatedCheck;
@@ -217,7 +218,7 @@ public final class RemedySearch {
   /** A trial that may hold; what does not is left at the first check that is open. */
   private Optional<Trial> cured(List<Alteration> alterations) {
     return Trial.of(file.with(alterations), quick, order, true, false)
-        .filter(t -> t.mayHold(before, closed) && t.hasRoom(closed));
+        .filter(t -> t.mayHold(before, closed));
   }
 
   /** The checks, those first that are open. */
@@ -238,6 +239,8 @@ public final class RemedySearch {
   private void singles(List<Step> steps) {
     steps.sort(Comparator.comparingDouble(s -> s.rung().distance()));
     Set<Ladder> done = new HashSet<>();
+    Set<Ladder> tight = new HashSet<>();
+    List<Step> barely = new ArrayList<>();
     Map<Ladder, Integer> refused = new HashMap<>();
     Map<Ladder, Integer> skip = new HashMap<>();
     for (Step s : steps) {
@@ -250,8 +253,13 @@ public final class RemedySearch {
       if (done.contains(lever)) {
         continue;
       }
-      if (cured(s.rung().alterations()).isPresent()) {
-        if (confirmed(List.of(s), s.rung().alterations())) {
+      Optional<Trial> trial = cured(s.rung().alterations());
+      if (trial.isPresent() && !trial.get().hasRoom(closed)) {
+        if (tight.add(lever)) {
+          barely.add(s); // told only if nothing leaves more
+        }
+      } else if (trial.isPresent()) {
+        if (confirmed(List.of(s), s.rung().alterations(), false)) {
           done.add(lever);
         } else {
           int times = refused.merge(lever, 1, Integer::sum);
@@ -262,10 +270,15 @@ public final class RemedySearch {
         return;
       }
     }
+    for (Step s : barely) {
+      if (remedies.isEmpty()) {
+        confirmed(List.of(s), s.rung().alterations(), true);
+      }
+    }
   }
 
   /** Writes the change as a file, reads that and checks it in full. */
-  private boolean confirmed(List<Step> steps, List<Alteration> alterations) {
+  private boolean confirmed(List<Step> steps, List<Alteration> alterations, boolean tight) {
     confirmations++;
     String text;
     try {
@@ -289,7 +302,7 @@ public final class RemedySearch {
       String was = file.typed(a.key()).orElse("");
       changes.add(new Change(a.key().path(), a.value(), was));
     }
-    remedies.add(new Remedy(moves, changes, Costs.between(before, trial.get()), distance));
+    remedies.add(new Remedy(moves, changes, Costs.between(before, trial.get()), distance, tight));
     return true;
   }
 
@@ -328,8 +341,8 @@ public final class RemedySearch {
           alterations.add(a);
         }
       }
-      if (cured(alterations).isPresent()) {
-        confirmed(pair, alterations);
+      if (cured(alterations).filter(t -> t.hasRoom(closed)).isPresent()) {
+        confirmed(pair, alterations, false);
       }
     }
   }
@@ -353,7 +366,7 @@ public final class RemedySearch {
     int n = way.rungs().size();
     int taken = Math.min(most, n);
     for (int i = 0; i < taken; i++) {
-      int at = taken == n ? i : (int) Math.round((i + 0.5) * n / taken - 0.5);
+      int at = taken == n ? i : (int) Elementary.round((i + 0.5) * n / taken - 0.5);
       some.add(new Step(way.ladder(), way.rungs().get(Math.min(n - 1, at))));
     }
     return some;

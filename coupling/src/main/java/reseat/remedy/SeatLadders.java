@@ -7,6 +7,7 @@ import reseat.check.GrooveDirectionCheck;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
+import reseat.elementary.Elementary;
 import reseat.sizing.StockSizes;
 import reseat.space.Vec3;
 import reseat.study.FollowingSeats;
@@ -159,14 +160,14 @@ final class SeatLadders {
     Quantity now = keys.get(0).quantity();
     List<Rung> rungs = new ArrayList<>();
     for (double degrees : FLANKS) {
-      double off = Math.abs(degrees - Math.toDegrees(now.value()));
+      double off = Math.abs(degrees - Elementary.toDegrees(now.value()));
       if (off > 1e-6) {
         List<Alteration> all = new ArrayList<>();
-        String value = Math.round(degrees) + " deg";
+        String value = Elementary.round(degrees) + " deg";
         for (FileKeys.Held key : keys) {
           all.add(key.to(value));
         }
-        int way = Math.toRadians(degrees) > now.value() ? 1 : -1;
+        int way = Elementary.toRadians(degrees) > now.value() ? 1 : -1;
         rungs.add(new Rung(value, off / 10, way, following.with(all)));
       }
     }
@@ -179,15 +180,18 @@ final class SeatLadders {
     if (!file.supports().contains("layout")) {
       return List.of();
     }
-    double now = first.isPresent() ? Math.toDegrees(first.get().value()) : 0;
+    double now = first.isPresent() ? Elementary.toDegrees(first.get().value()) : 0;
     List<Rung> rungs = new ArrayList<>();
     for (int turn = 15; turn <= 180; turn += 15) {
       for (int way = -1; way <= 1; way += 2) {
         double to = now + way * turn;
         if (turn < 180 || way > 0) {
-          double plain = Math.rint(100 * (to > 180 ? to - 360 : to <= -180 ? to + 360 : to)) / 100;
+          double plain =
+              Elementary.rint(100 * (to > 180 ? to - 360 : to <= -180 ? to + 360 : to)) / 100;
           String value =
-              (plain == Math.rint(plain) ? Long.toString((long) plain) : Double.toString(plain))
+              (plain == Elementary.rint(plain)
+                      ? Long.toString((long) plain)
+                      : Double.toString(plain))
                   + " deg";
           rungs.add(
               new Rung(
@@ -220,10 +224,10 @@ final class SeatLadders {
         return List.of();
       }
       double cosine = Math.abs(s.seat().frame().axis().dot(bisector.unit()));
-      double off = Math.toDegrees(Math.acos(Math.min(1, cosine)));
+      double off = Elementary.toDegrees(Elementary.acos(Math.min(1, cosine)));
       if (off > 0.1) {
-        double angle = Math.toDegrees(Math.atan2(bisector.y(), bisector.x()));
-        double turned = Math.rint(100 * (angle < 0 ? angle + 180 : angle)) / 100;
+        double angle = Elementary.toDegrees(Elementary.atan2(bisector.y(), bisector.x()));
+        double turned = Elementary.rint(100 * (angle < 0 ? angle + 180 : angle)) / 100;
         String value = (turned >= 180 ? 0 : turned) + " deg";
         all.add(FileKeys.quantity("support[" + (i + 1) + "].seat.axis", QuantityKind.ANGLE, value));
         told.add(s.name() + " " + value);

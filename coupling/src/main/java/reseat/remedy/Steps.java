@@ -3,6 +3,7 @@ package reseat.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.designfile.Alteration;
+import reseat.elementary.Elementary;
 import reseat.study.FollowingSeats;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
@@ -29,10 +30,10 @@ final class Steps {
   static List<Double> preferred(Quantity now, double lowest, double highest) {
     List<Double> found = new ArrayList<>();
     double value = now.unit().fromSi(now.value());
-    int decade = (int) Math.floor(Math.log10(value * lowest));
-    for (int d = decade; d <= Math.log10(value * highest); d++) {
+    int decade = (int) Math.floor(Elementary.log10(value * lowest));
+    for (int d = decade; d <= Elementary.log10(value * highest); d++) {
       for (int i = 0; i < PREFERRED.length; i++) {
-        double made = PREFERRED[i] * Math.pow(10, d);
+        double made = PREFERRED[i] * Elementary.pow(10, d);
         double ratio = made / value;
         boolean far = ratio > NEAR || ratio < 1 / NEAR;
         if (ratio >= lowest && ratio <= highest && !same(ratio) && !(far && i % 2 == 1)) {
@@ -94,7 +95,8 @@ final class Steps {
                 FollowingSeats.text(ratio * key.quantity().value(), key.quantity().unit())
                     .strip()));
       }
-      rungs.add(new Rung(all.get(0).value(), Math.abs(Math.log(ratio)), ratio > 1 ? 1 : -1, all));
+      rungs.add(
+          new Rung(all.get(0).value(), Math.abs(Elementary.log(ratio)), ratio > 1 ? 1 : -1, all));
     }
     return List.of(new Ladder(lever, first.text(), rungs));
   }

@@ -127,8 +127,7 @@ public final class LinearScatter {
       return;
     }
     double share = all > 0 ? Math.min(1, design.remount().seatingForce() / all) : 1;
-    double[][] ways =
-        new ApproachMemory(slide, response, share, RampSteps.of(design)).motions();
+    double[][] ways = new ApproachMemory(slide, response, share, RampSteps.of(design)).motions();
     for (int w = 0; w < ways.length; w++) {
       ways[w] = told(ways[w], 1);
     }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import reseat.check.Depth;
 import reseat.design.CouplingDesign;
 import reseat.design.RemountConditions;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NoEquilibriumException;
@@ -56,7 +57,7 @@ public final class NeededSeatingForce {
     List<Double> forces = new ArrayList<>();
     for (double decade = 1e-3; decade <= HAND; decade *= 10) {
       for (double preferred : PREFERRED) {
-        double force = Math.rint(1e6 * preferred * decade) / 1e6;
+        double force = Elementary.rint(1e6 * preferred * decade) / 1e6;
         if (force > now * (1 + 1e-9) && force <= HAND) {
           forces.add(force);
         }

@@ -1,12 +1,12 @@
 package reseat.study;
 
-import reseat.design.CheckKind;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.ShopFloor;
 import reseat.design.Support;

@@ -1,6 +1,5 @@
 package reseat.study;
 
-import reseat.check.Depth;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;

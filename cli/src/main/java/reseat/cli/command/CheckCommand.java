@@ -196,7 +196,8 @@ final class CheckCommand implements FileCommand {
     Path changed = given.matchedOptionValue("-o", null);
     try {
       CheckResult result = CheckStudy.run(design.get(), depth);
-      List<Remedy> remedies = TriedChanges.of(file, result, TriedChanges.Sought.PAIRS, false).remedies().remedies();
+      List<Remedy> remedies =
+          TriedChanges.of(file, result, TriedChanges.Sought.PAIRS, false).remedies().remedies();
       if (remedies.isEmpty()) {
         err.println(
             NAME

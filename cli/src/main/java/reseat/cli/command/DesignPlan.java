@@ -1,6 +1,5 @@
 package reseat.cli.command;
 
-import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -51,7 +50,8 @@ final class DesignPlan {
   static StatedDesign design(Path file, PrintWriter err) throws IOException, UnusableChoice {
     return DesignInput.read(file, err)
         .orElseThrow(
-        () -> new UnusableChoice(ReadingsChoices.AGAINST + ": the design cannot be used", null));
+            () ->
+                new UnusableChoice(ReadingsChoices.AGAINST + ": the design cannot be used", null));
   }
 
   /**

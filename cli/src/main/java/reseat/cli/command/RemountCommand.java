@@ -1,8 +1,5 @@
 package reseat.cli.command;
 
-import reseat.study.StatedDesign;
-import reseat.study.SeatedCheck;
-import reseat.report.form.Screen;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -13,9 +10,12 @@ import picocli.CommandLine.ParseResult;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.remount.RemountPlan;
+import reseat.report.form.Screen;
 import reseat.report.remount.RemountJson;
 import reseat.report.remount.RemountText;
 import reseat.study.RemountStudy;
+import reseat.study.SeatedCheck;
+import reseat.study.StatedDesign;
 import reseat.units.NearestWord;
 
 /** Simulates tool changes with friction: how well the holder comes back, and why no better. */
@@ -152,8 +152,8 @@ final class RemountCommand implements FileCommand {
     return false;
   }
 
-  private int simulate(
-      SeatedCheck check, Path file, Wish wish, PrintWriter out, PrintWriter err) throws IOException {
+  private int simulate(SeatedCheck check, Path file, Wish wish, PrintWriter out, PrintWriter err)
+      throws IOException {
     RemountPlan plan =
         new RemountPlan(wish.mounts(), wish.seed(), wish.threads(), wish.cutCase(), wish.reclamp());
     LongRun run =
@@ -174,7 +174,10 @@ final class RemountCommand implements FileCommand {
       return ExitCode.INTERRUPTED;
     }
     RemountStudy study = result.get();
-    out.print(wish.json() ? RemountJson.of(study) : RemountText.of(study, file.toString(), wish.screen()));
+    out.print(
+        wish.json()
+            ? RemountJson.of(study)
+            : RemountText.of(study, file.toString(), wish.screen()));
     return ExitCode.of(check.verdict());
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.check.Depth;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignProblem;
 import reseat.designfile.SizeWish;
@@ -21,13 +22,12 @@ import reseat.report.form.Screen;
 import reseat.sizing.SizingTally;
 import reseat.study.CandidateFile;
 import reseat.study.CheckStudy;
-import reseat.study.StatedDesign;
-import reseat.check.Depth;
 import reseat.study.ClassicChoices;
 import reseat.study.SizingPlan;
 import reseat.study.SizingSearch;
 import reseat.study.SizingSpace;
 import reseat.study.SizingStudy;
+import reseat.study.StatedDesign;
 
 /** Searches for the best design over stock sizes and ranges. */
 final class SizeCommand implements Subcommand {

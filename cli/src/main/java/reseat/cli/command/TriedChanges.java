@@ -13,7 +13,9 @@ import reseat.remedy.RemedySearch;
 import reseat.study.CheckResult;
 import reseat.study.SeatedCheck;
 
-/** Changes tried on a design file that was checked; the file is read again only if there is need. */
+/**
+ * Changes tried on a design file that was checked; the file is read again only if there is need.
+ */
 final class TriedChanges {
 
   /** Which changes are looked for. */
@@ -61,9 +63,7 @@ final class TriedChanges {
     Remedies found =
         remedies ? RemedySearch.of(read, result, sought == Sought.PAIRS) : Remedies.NOT_SOUGHT;
     List<Halving> half =
-        halves && result instanceof SeatedCheck seated
-            ? HalvingSearch.of(read, seated)
-            : List.of();
+        halves && result instanceof SeatedCheck seated ? HalvingSearch.of(read, seated) : List.of();
     return new Counsel(found, half);
   }
 }

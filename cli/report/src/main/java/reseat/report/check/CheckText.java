@@ -5,9 +5,9 @@ import java.util.Optional;
 import reseat.check.AllowedPreload;
 import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
-import reseat.repeatability.ToolChangeOutlook;
 import reseat.remedy.Counsel;
 import reseat.remedy.Remedies;
+import reseat.repeatability.ToolChangeOutlook;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
@@ -36,8 +36,7 @@ public final class CheckText {
    * @param screen how it is asked for
    * @return lines with their ends, at most {@value Paragraph#WIDTH} letters long
    */
-  public static String of(
-      CheckResult result, Counsel counsel, String file, Screen screen) {
+  public static String of(CheckResult result, Counsel counsel, String file, Screen screen) {
     Remedies remedies = counsel.remedies();
     StringBuilder out = new StringBuilder(6000);
     if (!result.design().title().isEmpty()) {
@@ -122,8 +121,7 @@ public final class CheckText {
                 + (count > told.size() ? "; and more (--all)." : ".")));
   }
 
-  private static String next(
-      CheckResult result, Remedies remedies, String file, Screen screen) {
+  private static String next(CheckResult result, Remedies remedies, String file, Screen screen) {
     CouplingDesign design = result.design();
     String quoted = file.contains(" ") ? '"' + file + '"' : file;
     if (!remedies.remedies().isEmpty()) {

@@ -48,8 +48,7 @@ public final class PreloadBandText {
 
   private static String why(
       AllowedPreload.End end, AllowedPreload.End fails, String way, FigureText figures) {
-    String what =
-        " (" + end.check() + (end.where().isEmpty() ? "" : ", " + end.where());
+    String what = " (" + end.check() + (end.where().isEmpty() ? "" : ", " + end.where());
     if (end.equals(fails)) {
       return what + ")";
     }

@@ -40,8 +40,7 @@ public final class RemedyWords {
     }
     StringBuilder out = new StringBuilder("What to do; with any one of these every check holds:\n");
     for (int i = 0; i < lines.size(); i++) {
-      out.append("  ")
-          .append(Paragraph.of("     ", (i + 1) + ". " + lines.get(i)).stripLeading());
+      out.append("  ").append(Paragraph.of("     ", (i + 1) + ". " + lines.get(i)).stripLeading());
     }
     return out.toString();
   }
@@ -74,8 +73,11 @@ public final class RemedyWords {
     if (remedies.conflict().isPresent()) {
       Conflict c = remedies.conflict().get();
       return c.one() == c.other()
-          ? tried + " within what can be bought or set cures " + c.one().words()
-              + " everywhere at once." + more
+          ? tried
+              + " within what can be bought or set cures "
+              + c.one().words()
+              + " everywhere at once."
+              + more
           : tried
               + " within what can be bought or set is enough: "
               + c.one().words()
@@ -108,11 +110,16 @@ public final class RemedyWords {
     }
     String costs =
         r.costs().stream()
-            .filter(c -> !value(c.measure(), c.from(), figures).equals(value(c.measure(), c.to(), figures)))
+            .filter(
+                c ->
+                    !value(c.measure(), c.from(), figures)
+                        .equals(value(c.measure(), c.to(), figures)))
             .limit(COSTS)
             .map(c -> cost(c, figures))
             .collect(Collectors.joining(", "));
-    return String.join(" and ", moves) + (costs.isEmpty() ? "." : ". Costs: " + costs + ".");
+    return String.join(" and ", moves)
+        + (r.tight() ? ", with little in hand" : "")
+        + (costs.isEmpty() ? "." : ". Costs: " + costs + ".");
   }
 
   static String move(Move m) {
@@ -205,6 +212,7 @@ public final class RemedyWords {
       }
       json.end();
       json.key("distance").value(r.distance());
+      json.key("tight").value(r.tight());
       json.end();
     }
     json.end();

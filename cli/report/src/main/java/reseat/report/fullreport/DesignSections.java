@@ -1,9 +1,5 @@
 package reseat.report.fullreport;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.LimitWords;
-import reseat.report.check.FindingWords;
-import reseat.report.check.VerdictWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +14,10 @@ import reseat.design.Half;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
 import reseat.design.Support;
+import reseat.report.check.FindingWords;
+import reseat.report.check.LimitWords;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.SeatWords;
 import reseat.report.page.Page;
 import reseat.space.Vec3;

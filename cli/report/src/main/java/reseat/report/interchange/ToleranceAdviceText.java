@@ -1,6 +1,5 @@
 package reseat.report.interchange;
 
-import reseat.units.FilledText;
 import java.util.Comparator;
 import java.util.List;
 import reseat.design.CouplingDesign;
@@ -11,6 +10,7 @@ import reseat.report.form.Shown;
 import reseat.units.QuantityKind;
 import java.util.ArrayList;
 import reseat.report.form.TextTable;
+import reseat.units.FilledText;
 
 /** The cheapest tolerances that keep the holders within what is wanted. */
 public final class ToleranceAdviceText {

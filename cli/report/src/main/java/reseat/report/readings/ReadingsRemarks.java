@@ -1,6 +1,5 @@
 package reseat.report.readings;
 
-import java.util.Locale;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.Map;

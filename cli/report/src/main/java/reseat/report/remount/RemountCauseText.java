@@ -13,6 +13,7 @@ import reseat.numerics.Spread;
 import reseat.remount.Cause;
 import reseat.remount.CauseShares;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.units.QuantityKind;

@@ -1,9 +1,6 @@
 package reseat.report.remount;
 
 import java.util.List;
-
-import reseat.report.form.Screen;
-import java.util.Locale;
 import reseat.design.Friction;
 import reseat.remount.SelfSeating;
 import reseat.report.form.Paragraph;

@@ -1,11 +1,11 @@
 package reseat.report.search;
 
-import reseat.report.form.FigureText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import reseat.check.Measure;
 import reseat.plots.chart.AxisQuantity;
+import reseat.report.form.FigureText;
 import reseat.report.form.Shown;
 import reseat.report.form.UnitSystem;
 import reseat.study.Output;
@@ -71,7 +71,8 @@ public record OutputColumn(Output output, Optional<Unit> unit) {
       return "never";
     }
     return unit.map(u -> QuantityFormat.significantNumber(si, u, 3))
-        .orElseGet(() -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : Shown.figures(si, 3));
+        .orElseGet(
+            () -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : Shown.figures(si, 3));
   }
 
   /**

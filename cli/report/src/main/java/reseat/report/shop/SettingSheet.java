@@ -257,8 +257,7 @@ public final class SettingSheet {
             + but;
       }
     }
-    if (study.allowed().isEmpty()
-        || !Double.isFinite(study.allowed().get().most().force())) {
+    if (study.allowed().isEmpty() || !Double.isFinite(study.allowed().get().most().force())) {
       return "no band: see the check";
     }
     double least = study.allowed().get().scales().least();
