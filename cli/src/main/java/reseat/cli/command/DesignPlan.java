@@ -1,5 +1,6 @@
 package reseat.cli.command;
 
+import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;

@@ -1,5 +1,6 @@
 package reseat.report.interchange;
 
+import reseat.report.form.Screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

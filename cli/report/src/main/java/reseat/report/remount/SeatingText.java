@@ -1,5 +1,6 @@
 package reseat.report.remount;
 
+import reseat.report.form.Screen;
 import java.util.List;
 import reseat.design.Friction;
 import reseat.remount.SelfSeating;

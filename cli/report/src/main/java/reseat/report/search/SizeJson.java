@@ -1,5 +1,7 @@
 package reseat.report.search;
 
+import reseat.report.check.FindingWords;
+import reseat.report.form.FigureText;
 import java.util.List;
 import reseat.designfile.Alteration;
 import reseat.report.check.VerdictWords;

@@ -1,5 +1,6 @@
 package reseat.report.search;
 
+import reseat.report.check.FindingWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
