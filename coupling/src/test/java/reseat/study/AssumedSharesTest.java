@@ -95,7 +95,11 @@ class AssumedSharesTest {
   @Test
   void aCouplingThatDoesNotStandRestsOnNothing() {
     CheckResult lifted =
-        check(Starter.CONE_VEE_FLAT.text().replace("\"40 N\"", "\"1 N\"").replace("\"-z\"", "\"+z\""));
+        check(
+            Starter.CONE_VEE_FLAT
+                .text()
+                .replace("\"40 N\"", "\"1 N\"")
+                .replace("\"-z\"", "\"+z\""));
     assertThat(AssumedShares.of(lifted)).allMatch(s -> s.share() == 0);
     assertThat(AssumedShares.strict(lifted)).isSameAs(lifted);
   }

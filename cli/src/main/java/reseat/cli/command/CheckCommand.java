@@ -67,7 +67,13 @@ final class CheckCommand implements FileCommand {
   }
 
   private static int check(
-      Path file, Depth depth, boolean strict, boolean json, Screen screen, PrintWriter out, PrintWriter err)
+      Path file,
+      Depth depth,
+      boolean strict,
+      boolean json,
+      Screen screen,
+      PrintWriter out,
+      PrintWriter err)
       throws IOException {
     Optional<StatedDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {

@@ -100,7 +100,7 @@ final class ReadingsCommand implements FileCommand {
       return files.write(file, report, out, err);
     }
     out.print(choices.json() ? ReadingsJson.of(report) : ReadingsText.of(report));
-    return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(report.verdict());
   }
 
   private static int plan(Path file, ReadingsChoices choices, PrintWriter out, PrintWriter err)

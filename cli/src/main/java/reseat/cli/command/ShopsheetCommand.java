@@ -1,6 +1,5 @@
 package reseat.cli.command;
 
-import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -27,6 +26,7 @@ import reseat.study.MountResult;
 import reseat.study.MountStudy;
 import reseat.study.SeatedCheck;
 import reseat.study.ShopStudy;
+import reseat.study.StatedDesign;
 import reseat.units.NearestWord;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import reseat.design.InputDoubt;
 import reseat.readings.AnalysisOptions;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.Drift;
@@ -47,6 +48,11 @@ public final class ReadingsText {
   private String text() {
     StringBuilder out = new StringBuilder();
     out.append(Paragraph.of("", headline()));
+    for (InputDoubt doubt : report.doubts()) {
+      out.append(
+          Paragraph.of(
+              "", "Decide first, column " + doubt.key() + ": " + doubt.message()));
+    }
     out.append(Paragraph.of("", settled())).append('\n');
     out.append(table().text()).append('\n');
     for (String remark : ReadingsRemarks.of(report)) {
