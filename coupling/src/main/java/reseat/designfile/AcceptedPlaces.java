@@ -40,10 +40,7 @@ final class AcceptedPlaces {
               for (Flank flank : s.seat().flanks()) {
                 if (!flank.name().equals(FlatSeat.FLANK)) {
                   places.names.add(
-                      s.name()
-                          + " ("
-                          + flank.name()
-                          + (s.seat().isRing() ? ")" : " flank)"));
+                      s.name() + " (" + flank.name() + (s.seat().isRing() ? ")" : " flank)"));
                 }
               }
             });
@@ -86,7 +83,9 @@ final class AcceptedPlaces {
   }
 
   private boolean known(String where) {
-    return where.isEmpty() || names.contains(where) || names.containsAll(List.of(where.split(", ")));
+    return where.isEmpty()
+        || names.contains(where)
+        || names.containsAll(List.of(where.split(", ")));
   }
 
   private String noPlace(String where) {

@@ -16,7 +16,14 @@ import reseat.space.Vec3;
  * @param covariances covariances of first with second, second with third, third with first axis
  */
 public record VectorScatter(
-    long count, Vec3 mean, Vec3 deviation, Vec3 least, Vec3 greatest, Vec3 band, Vec3 covered, Vec3 covariances) {
+    long count,
+    Vec3 mean,
+    Vec3 deviation,
+    Vec3 least,
+    Vec3 greatest,
+    Vec3 band,
+    Vec3 covered,
+    Vec3 covariances) {
 
   private static final double USUAL = 0.95;
 
@@ -39,8 +46,7 @@ public record VectorScatter(
    * @param bands counts along the three axes, or none
    * @return the scatter; zeros but for mean and extremes if there are fewer than two vectors
    */
-  public static VectorScatter of(
-      RunningCovariance sums, double share, RunningHistogram... bands) {
+  public static VectorScatter of(RunningCovariance sums, double share, RunningHistogram... bands) {
     double[] band = new double[3];
     double[] covered = new double[3];
     for (int k = 0; k < bands.length && sums.count() > 1; k++) {

@@ -29,9 +29,9 @@ import reseat.space.Vec3;
  *
  * <p>A design fails here if and only if a check of the whole study fails that looks at tool changes
  * by the closed form, or if it is softer or larger than wanted; and it needs a decision if and only
- * if that study does. Gaps and doubts about the input are left to the study. Which of several failing checks is told depends on the order: size,
- * constraint, lift-off, pressure, the place of the load, stiffness, motion, seats, mounts, sliding
- * home.
+ * if that study does. Gaps and doubts about the input are left to the study. Which of several
+ * failing checks is told depends on the order: size, constraint, lift-off, pressure, the place of
+ * the load, stiffness, motion, seats, mounts, sliding home.
  */
 public final class CandidateCheck {
 
@@ -136,8 +136,7 @@ public final class CandidateCheck {
     Friction friction = design.friction();
     double matters =
         Math.min(
-            SelfSeating.GREATEST,
-            Math.max(friction.high(), friction.high() / Math.max(used, 0.1)));
+            SelfSeating.GREATEST, Math.max(friction.high(), friction.high() / Math.max(used, 0.1)));
     boolean ring = design.supports().stream().anyMatch(s -> s.seat().isRing());
     return !ring
         && family.slides().surelyPass(design.standingLoad(), matters)

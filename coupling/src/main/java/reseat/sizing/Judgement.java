@@ -10,8 +10,8 @@ import reseat.designfile.SizeWish.RankBy;
  * @param check words of the check whose limit is nearest; of a design that fails, the one that was
  *     found to fail first
  * @param used part of that limit that the design uses; infinite if no such part can be told
- * @param decide words of the check that a person has to decide about, the first that was met;
- *     empty if there is none, or the design fails
+ * @param decide words of the check that a person has to decide about, the first that was met; empty
+ *     if there is none, or the design fails
  * @param merits qualities of a design of which no check fails; empty if it fails
  */
 public record Judgement(String check, double used, String decide, Optional<Merits> merits) {

@@ -210,8 +210,7 @@ public final class AssumedShares {
     for (int k = 0; k < 3; k++) {
       double wide = linear.get().halfWidth(k, ALMOST_ALL);
       if (Double.isFinite(t.limit(k)) && wide > 0) {
-        most =
-            Math.max(most, 1 - linear.get().halfWidth(k, design.targets().coverage()) / wide);
+        most = Math.max(most, 1 - linear.get().halfWidth(k, design.targets().coverage()) / wide);
       }
     }
     return most;

@@ -233,7 +233,8 @@ public record InterchangeStudy(
    * Says whether the holders keep within what is wanted along one axis.
    *
    * @param axis machine axis, 0, 1 or 2
-   * @return true if the coverage of the targets of those that fit stands within the wanted half-width about their mean
+   * @return true if the coverage of the targets of those that fit stands within the wanted
+   *     half-width about their mean
    */
   public boolean keepsWithin(int axis) {
     return simulated.own().covered().component(axis) <= wish.within();

@@ -154,8 +154,7 @@ public record SizingStudy(
   private static List<Choice> choices(SizingPlan plan, List<Candidate> candidates)
       throws InterruptedException {
     SizingSpace space = plan.space();
-    return each(
-        plan, candidates, c -> choice(space, space.values(c.number()), c.judgement()));
+    return each(plan, candidates, c -> choice(space, space.values(c.number()), c.judgement()));
   }
 
   private static List<Choice> of(Verdict verdict, List<Choice> looked) {
@@ -232,10 +231,7 @@ public record SizingStudy(
         .file()
         .with(plan.space().alterations(values))
         .design()
-        .map(
-            d ->
-                CandidateCheck.of(
-                    d, plan.wish(), plan.space().file().unaltered().accepted()))
+        .map(d -> CandidateCheck.of(d, plan.wish(), plan.space().file().unaltered().accepted()))
         .orElseGet(SizingSpace::cannotBeMade);
   }
 

@@ -106,8 +106,7 @@ class SizingTallyTest {
     SizingTally tally = new SizingTally(RankBy.MARGIN);
     Merits merits = new Merits(1, 1, 1, 1);
     tally.add(new Candidate(0, 0, new Judgement("bond", 0.9, Optional.of(merits))));
-    tally.add(
-        new Candidate(1, 1, new Judgement("bond", 1.1, "self-seating", Optional.of(merits))));
+    tally.add(new Candidate(1, 1, new Judgement("bond", 1.1, "self-seating", Optional.of(merits))));
     tally.add(
         new Candidate(2, 2, new Judgement("bond", 1.05, "self-seating", Optional.of(merits))));
     tally.add(new Candidate(3, 3, Judgement.fails("lift-off", 2)));

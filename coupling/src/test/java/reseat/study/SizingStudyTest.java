@@ -195,8 +195,7 @@ class SizingStudyTest {
     String text = POST.textWith(winner.alterations());
     assertTrue(text.contains("# through the ball centres"), "remarks are kept");
     SeatedCheck read =
-        (SeatedCheck)
-            CheckStudy.run(StatedDesign.of(DesignFile.read(text)), Depth.SIMULATED);
+        (SeatedCheck) CheckStudy.run(StatedDesign.of(DesignFile.read(text)), Depth.SIMULATED);
     SeatedCheck found = winner.check();
     assertTrue(read.holds());
     assertEquals(

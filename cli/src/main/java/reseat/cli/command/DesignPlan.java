@@ -1,17 +1,16 @@
 package reseat.cli.command;
 
-import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import reseat.design.Coverage;
 import reseat.design.CouplingDesign;
+import reseat.design.Coverage;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.study.AcceptanceStudy;
+import reseat.study.StatedDesign;
 import reseat.units.PrintedNumber;
 import reseat.units.QuantityFormat;
 import reseat.units.Unit;

@@ -110,7 +110,7 @@ final class ReadingsCommand implements FileCommand {
             ? ReadingsJson.of(report)
             : ReadingsText.of(
                 report, typed, choices.screen(report.analysis().series().inInches())));
-    return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(report.verdict());
   }
 
   private static int plan(Path file, ReadingsChoices choices, PrintWriter out, PrintWriter err)

@@ -130,7 +130,7 @@ final class ReadingsFiles {
     }
     WholeFolder.write(target(), "readings", files, choices.force());
     out.println("wrote " + target().resolve("readings.html"));
-    return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(report.verdict());
   }
 
   private void other(Map<Path, String> others, String option, String what) {

@@ -60,7 +60,10 @@ class MountCommandTest extends TypedCommand {
 
   @Test
   void aDoubtIsAFindingAndNoLineOnTheErrorStream() throws IOException {
-    String doubted = Starter.BALL_MOUNT.text().replace("[ball]\ndiameter = \"10 mm\"", "[ball]\ndiameter = \"10 in\"");
+    String doubted =
+        Starter.BALL_MOUNT
+            .text()
+            .replace("[ball]\ndiameter = \"10 mm\"", "[ball]\ndiameter = \"10 in\"");
     run(doubted, "--json");
     assertThat(err.toString()).isEmpty();
     assertThat(out.toString()).contains("\"check\": \"input\"");

@@ -111,7 +111,8 @@ class OneVerdictTest extends TypedCommand {
 
   /** Interchange adds what it finds of the holders alone. */
   private void interchange(String name, Path file, Word check) {
-    Word word = word(name + " interchange", List.of("interchange", file), "--json", "--holders", "10");
+    Word word =
+        word(name + " interchange", List.of("interchange", file), "--json", "--holders", "10");
     boolean misfits = false;
     Matcher m = FINDING.matcher(out.toString());
     while (m.find()) {
@@ -160,6 +161,8 @@ class OneVerdictTest extends TypedCommand {
     }
     System.out.println("drawn designs: " + told);
     assertThat(passing).as("%s", told).isGreaterThan(DRAWN / 2);
-    assertThat(undecided).as("at most a fifth of %s: %s", passing, told).isLessThanOrEqualTo(passing / 5);
+    assertThat(undecided)
+        .as("at most a fifth of %s: %s", passing, told)
+        .isLessThanOrEqualTo(passing / 5);
   }
 }

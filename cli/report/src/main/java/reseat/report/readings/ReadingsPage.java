@@ -71,7 +71,7 @@ public final class ReadingsPage {
     }
     return new Page(
         "Remount test " + report.analysis().series().source(),
-        report.verdict(),
+        report.headline(),
         tone(report),
         keys(report),
         List.of(),

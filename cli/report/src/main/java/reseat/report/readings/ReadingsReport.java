@@ -6,11 +6,14 @@ import reseat.report.form.FigureText;
 import reseat.report.form.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import reseat.check.Verdict;
+import reseat.design.InputDoubt;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
 import reseat.readings.OffsetTable;
 import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
+import reseat.readings.ReadingDoubts;
 import reseat.readings.SeriesAnalysis;
 import reseat.space.Vec3;
 import reseat.study.PredictionStudy;
@@ -59,7 +62,7 @@ public record ReadingsReport(
    *
    * @return a sentence or two
    */
-  public String verdict() {
+  public String headline() {
     List<String> open = new ArrayList<>();
     boolean targets = false;
     for (ColumnAnalysis c : analysis.columns()) {
@@ -88,11 +91,39 @@ public record ReadingsReport(
   }
 
   /**
+   * Returns what is doubted about the readings themselves.
+   *
+   * @return columns whose head most likely names the wrong unit; a target held against such a
+   *     column proves nothing
+   */
+  public List<InputDoubt> doubts() {
+    return ReadingDoubts.of(analysis.series());
+  }
+
+  /**
+   * Returns the verdict on the series.
+   *
+   * @return holds if every target given is proven and no later check signals a change; undecided
+   *     where a target is held against readings that are doubted, which prove and refute nothing
+   */
+  public Verdict verdict() {
+    boolean targets = analysis.columns().stream().anyMatch(ColumnAnalysis::hasTarget);
+    if (targets && !doubts().isEmpty()) {
+      return Verdict.UNDECIDED;
+    }
+    return shown() ? Verdict.HOLDS : Verdict.FAILS;
+  }
+
+  /**
    * Tells whether everything that was asked for is shown.
    *
-   * @return true if every target given is proven and no later check signals a change
+   * @return true if the verdict is that it holds
    */
   public boolean holds() {
+    return verdict() == Verdict.HOLDS;
+  }
+
+  private boolean shown() {
     boolean proven =
         analysis.columns().stream()
             .filter(ColumnAnalysis::hasTarget)

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import reseat.design.InputDoubt;
 import reseat.readings.AnalysisOptions;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.Drift;
@@ -80,7 +81,11 @@ public final class ReadingsText {
 
   private String text() {
     StringBuilder out = new StringBuilder();
-    out.append(Paragraph.of("", report.verdict()));
+    out.append(Paragraph.of("", report.headline()));
+    for (InputDoubt doubt : report.doubts()) {
+      out.append(
+          Paragraph.of("", "Decide first, column " + doubt.key() + ": " + doubt.message()));
+    }
     out.append(Paragraph.of("", headline() + ". " + settled()));
     out.append(table().text());
     for (String remark : all ? ReadingsRemarks.of(report) : ReadingsRemarks.brief(report)) {
