@@ -29,6 +29,8 @@ class CheckJsonTest {
               "versions",
               "title",
               "holds",
+              "verdict",
+              "accepted",
               "constraint",
               "state",
               "contacts",
