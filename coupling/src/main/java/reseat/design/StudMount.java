@@ -1,6 +1,5 @@
 package reseat.design;
 
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;

@@ -1,8 +1,7 @@
 package reseat.design;
 
-import reseat.elementary.Elementary;
-import java.util.Locale;
 import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
 import reseat.units.FilledText;

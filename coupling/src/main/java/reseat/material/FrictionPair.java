@@ -1,7 +1,7 @@
 package reseat.material;
 
-import reseat.units.PrintedNumber;
 import java.util.Objects;
+import reseat.units.PrintedNumber;
 
 /**
  * Coefficient of friction between two surfaces, as a range.

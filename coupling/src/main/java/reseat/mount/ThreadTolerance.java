@@ -1,8 +1,7 @@
 package reseat.mount;
 
-import reseat.elementary.Elementary;
-import java.util.Locale;
 import java.util.Objects;
+import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 import reseat.units.FilledText;
 

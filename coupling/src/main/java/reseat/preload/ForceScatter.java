@@ -1,6 +1,5 @@
 package reseat.preload;
 
-import java.util.Locale;
 import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.numerics.Shape;

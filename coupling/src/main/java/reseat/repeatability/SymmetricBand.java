@@ -1,4 +1,5 @@
 package reseat.repeatability;
+
 import reseat.elementary.Elementary;
 
 /**

@@ -59,7 +59,9 @@ final class CheckCommand implements FileCommand {
               + ": no figure '"
               + key
               + "'"
-              + NearestWord.to(key, ExplainText.keys()).map(k -> "; did you mean " + k + "?").orElse(""));
+              + NearestWord.to(key, ExplainText.keys())
+                  .map(k -> "; did you mean " + k + "?")
+                  .orElse(""));
       err.println("There are " + String.join(", ", ExplainText.keys()) + ".");
       return ExitCode.BAD_INPUT;
     }
@@ -93,8 +95,8 @@ final class CheckCommand implements FileCommand {
   }
 
   /** Tells one figure in full; that is shown or it is not, whatever the verdict. */
-  private static int explain(
-      Path file, String key, Screen screen, PrintWriter out, PrintWriter err) throws IOException {
+  private static int explain(Path file, String key, Screen screen, PrintWriter out, PrintWriter err)
+      throws IOException {
     Optional<StatedDesign> design = DesignInput.read(file, err);
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;

@@ -1,17 +1,12 @@
 package reseat.cli.command;
 
-import reseat.study.InterchangeStudy;
-import java.util.ArrayList;
-import reseat.check.Finding;
-import reseat.check.Depth;
-import reseat.study.StatedDesign;
-import reseat.check.Verdict;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +14,9 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.check.Depth;
+import reseat.check.Finding;
+import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.plots.chart.PictureUnits;
@@ -36,9 +34,11 @@ import reseat.report.remount.RemountJson;
 import reseat.report.remount.ResponsePicture;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
+import reseat.study.InterchangeStudy;
 import reseat.study.ReportStudy;
 import reseat.study.ResponseStudy;
 import reseat.study.SeatedCheck;
+import reseat.study.StatedDesign;
 import reseat.units.NearestWord;
 
 /** Writes the report of a design: one page with pictures, tables beside it. */
@@ -196,7 +196,8 @@ final class ReportCommand implements Subcommand {
       files.put("remount.json", utf8(RemountJson.of(study.remount())));
       study
           .interchange()
-          .ifPresent(i -> files.put("interchange.json", utf8(InterchangeJson.of(i, findings(check, i)))));
+          .ifPresent(
+              i -> files.put("interchange.json", utf8(InterchangeJson.of(i, findings(check, i)))));
     } else {
       page = ReportPage.of(check, stamp, figures, List.of());
     }
@@ -246,7 +247,8 @@ final class ReportCommand implements Subcommand {
     }
     String name = given.matchedOptionValue("--picture", "");
     if (name.startsWith(RESPONSE)) {
-      return response(given, design.get().design(), name.substring(RESPONSE.length()), target, out, err);
+      return response(
+          given, design.get().design(), name.substring(RESPONSE.length()), target, out, err);
     }
     PictureUnits units = pictureUnits(ScreenChoices.of(given, file).figures());
     ReportPictures pictures = ReportPictures.of(seated, units);

@@ -1,6 +1,5 @@
 package reseat.cli.command;
 
-import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -28,6 +27,7 @@ import reseat.study.MountResult;
 import reseat.study.MountStudy;
 import reseat.study.SeatedCheck;
 import reseat.study.ShopStudy;
+import reseat.study.StatedDesign;
 import reseat.units.NearestWord;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;
@@ -104,7 +104,8 @@ final class ShopsheetCommand implements Subcommand {
       case "mm" -> new ShopUnits(false, false);
       case "inch" -> new ShopUnits(true, false);
       default ->
-          throw new UnusableChoice(UNITS + ": found '" + word + "'; allowed are mm, inch and both", null);
+          throw new UnusableChoice(
+              UNITS + ": found '" + word + "'; allowed are mm, inch and both", null);
     };
   }
 

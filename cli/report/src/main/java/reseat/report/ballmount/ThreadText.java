@@ -1,7 +1,5 @@
 package reseat.report.ballmount;
 
-import reseat.report.check.BallMountWords;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -12,6 +10,7 @@ import reseat.mount.ThreadComparison.Quantity;
 import reseat.mount.ThreadDuty;
 import reseat.mount.ThreadStrength;
 import reseat.mount.ThreadTolerance;
+import reseat.report.check.BallMountWords;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;

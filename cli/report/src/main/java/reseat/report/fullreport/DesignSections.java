@@ -1,9 +1,5 @@
 package reseat.report.fullreport;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.LimitWords;
-import reseat.report.check.FindingWords;
-import reseat.report.check.VerdictWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +14,10 @@ import reseat.design.Half;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
 import reseat.design.Support;
+import reseat.report.check.FindingWords;
+import reseat.report.check.LimitWords;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.SeatWords;
 import reseat.report.page.Page;
 import reseat.space.Vec3;
@@ -34,15 +34,13 @@ public final class DesignSections {
     rows.add(Page.Row.of("balls are carried by", d.ballsOn() == Half.HOLDER ? "holder" : "base"));
     rows.add(Page.Row.of("tool point (x, y, z)", f.point(d.toolPoint())));
     rows.add(
-        Page.Row.of(
-            "mean distance of the balls from their middle", f.length(d.couplingRadius())));
+        Page.Row.of("mean distance of the balls from their middle", f.length(d.couplingRadius())));
     rows.add(
         Page.Row.of(
             "holder with tool",
             FilledText.of(
                 "%s at %s",
-                f.text().of(Measure.MASS, d.holder().mass()),
-                f.point(d.holder().centreOfMass()))));
+                f.text().of(Measure.MASS, d.holder().mass()), f.point(d.holder().centreOfMass()))));
     rows.add(
         Page.Row.of(
             "friction",
@@ -169,7 +167,11 @@ public final class DesignSections {
           rows.add(
               new Page.Row(
                   List.of(
-                      read.get(0), read.get(1), EqualRows.seats(where), read.get(2), read.get(3),
+                      read.get(0),
+                      read.get(1),
+                      EqualRows.seats(where),
+                      read.get(2),
+                      read.get(3),
                       read.get(4)),
                   tone(of.get(0).judged())));
         });
@@ -178,7 +180,9 @@ public final class DesignSections {
         "Every check",
         List.of(
             new Page.Table(
-                "Worst first", List.of("check", "result", "where", "value", "limit", "remark"), rows)));
+                "Worst first",
+                List.of("check", "result", "where", "value", "limit", "remark"),
+                rows)));
   }
 
   /** Whether a finding stands on the first screen: what does not simply hold. */

@@ -1,11 +1,10 @@
 package reseat.report.interchange;
 
-import java.util.List;
-import reseat.check.Finding;
-import reseat.report.check.FindingsJson;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import reseat.check.Finding;
 import reseat.design.CouplingDesign;
 import reseat.interchange.Contributor;
 import reseat.interchange.Fit;
@@ -18,6 +17,7 @@ import reseat.interchange.Owner;
 import reseat.interchange.Sensitivity;
 import reseat.interchange.TighteningGain;
 import reseat.interchange.ToleranceAdvice;
+import reseat.report.check.FindingsJson;
 import reseat.report.form.JsonWriter;
 import reseat.report.remount.ScatterJson;
 import reseat.space.Vec3;

@@ -2,7 +2,6 @@ package reseat.report.readings;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import reseat.plots.PictureKind;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.PoseScatter;

@@ -1,11 +1,11 @@
 package reseat.report.remount;
 
-import reseat.report.check.FindingsJson;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.remount.CauseShares;
 import reseat.remount.RemountScatter;
 import reseat.remount.SelfSeating;
+import reseat.report.check.FindingsJson;
 import reseat.report.form.JsonWriter;
 import reseat.study.RemountStudy;
 

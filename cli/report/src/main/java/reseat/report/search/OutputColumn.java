@@ -1,11 +1,11 @@
 package reseat.report.search;
 
-import reseat.report.form.FigureText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import reseat.check.Measure;
 import reseat.plots.chart.AxisQuantity;
+import reseat.report.form.FigureText;
 import reseat.report.form.Shown;
 import reseat.study.Output;
 import reseat.study.OutputValue;
@@ -68,7 +68,8 @@ public record OutputColumn(Output output, Optional<Unit> unit) {
       return "never";
     }
     return unit.map(u -> QuantityFormat.significantNumber(si, u, 3))
-        .orElseGet(() -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : Shown.figures(si, 3));
+        .orElseGet(
+            () -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : Shown.figures(si, 3));
   }
 
   /** A value with its unit, in both unit systems. */
@@ -83,7 +84,8 @@ public record OutputColumn(Output output, Optional<Unit> unit) {
 
   /** The axis of a picture. */
   public AxisQuantity axis() {
-    return new AxisQuantity(KeyWords.ofOutput(output.name()), unitText(), unit.map(u -> u.toSi(1)).orElse(1.0));
+    return new AxisQuantity(
+        KeyWords.ofOutput(output.name()), unitText(), unit.map(u -> u.toSi(1)).orElse(1.0));
   }
 
   /** The SI unit for programs. */

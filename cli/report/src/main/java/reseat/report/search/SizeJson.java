@@ -1,9 +1,9 @@
 package reseat.report.search;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.FindingWords;
 import java.util.List;
 import reseat.designfile.Alteration;
+import reseat.report.check.FindingWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.JsonWriter;
 import reseat.sizing.Candidate;
 import reseat.sizing.Judgement;
@@ -69,8 +69,7 @@ public final class SizeJson {
       texts("nearest", m.values());
       json.key("used").value(m.used());
       texts(
-          "reasons",
-          m.reasons().stream().map(r -> FindingWords.of(r, FigureText.METRIC)).toList());
+          "reasons", m.reasons().stream().map(r -> FindingWords.of(r, FigureText.METRIC)).toList());
       json.end();
     }
     json.end();

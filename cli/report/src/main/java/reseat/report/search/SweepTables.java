@@ -1,8 +1,5 @@
 package reseat.report.search;
 
-import reseat.report.form.FigureText;
-import reseat.report.check.FindingWords;
-import reseat.report.check.VerdictWords;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -12,6 +9,9 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import reseat.check.Finding;
+import reseat.report.check.FindingWords;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.JsonWriter;
 import reseat.study.OutputValue;
 import reseat.study.SweepAxis;
