@@ -24,9 +24,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.commons.math3.util.FastMath;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import reseat.design.CheckKind;
 
 /** Holds the library to the layout described in DEVELOPERS.md. */

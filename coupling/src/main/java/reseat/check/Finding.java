@@ -1,12 +1,12 @@
 package reseat.check;
+import reseat.elementary.Elementary;
 
+import reseat.units.PrintedNumber;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import reseat.design.CheckKind;
-import reseat.elementary.Elementary;
-import reseat.units.PrintedNumber;
 
 /**
  * One thing that was looked at, and how it stands: numbers and keys, no words and no units but SI.
@@ -62,11 +62,7 @@ public record Finding(
     boolean kept = sense == Sense.AT_MOST ? value <= limit : value >= limit;
     if (judged == Judged.HOLDS && !kept) {
       throw new IllegalArgumentException(
-          check
-              + " cannot hold with "
-              + PrintedNumber.shortest(value)
-              + " beyond its limit of "
-              + PrintedNumber.shortest(limit));
+          check + " cannot hold with " + PrintedNumber.shortest(value) + " beyond its limit of " + PrintedNumber.shortest(limit));
     }
     if ((judged == Judged.DECIDE || judged == Judged.ACCEPTED) && basis.hard()) {
       throw new IllegalArgumentException(check + ": a hard limit is not up for decision");

@@ -1,9 +1,11 @@
 package reseat.check;
+import reseat.units.FilledText;
 
 import static reseat.check.Argument.amount;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
@@ -11,7 +13,6 @@ import reseat.design.Support;
 import reseat.elementary.Elementary;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.space.Vec3;
-import reseat.units.FilledText;
 
 /**
  * Which way the grooves of a three-groove coupling run.

@@ -1,4 +1,5 @@
 package reseat.check;
+import reseat.elementary.Elementary;
 
 import static reseat.check.Argument.amount;
 import static reseat.check.Argument.computed;
@@ -10,7 +11,6 @@ import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Targets;
-import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;

@@ -252,9 +252,7 @@ public enum Said {
   BOND_CAUTION,
 
   // --- pivot seat and film pad ---
-  /**
-   * Pressure in a pivot: n seat, n load, force, force sideways (0: none), pressure, share, limit.
-   */
+  /** Pressure in a pivot: n seat, n load, force, force sideways (0: none), pressure, share, limit. */
   PIVOT_PRESSURE,
   /**
    * Pressure in a pivot not judged: n seat, n load, force, force sideways, pressure, n ball, n seat

@@ -1,8 +1,9 @@
 package reseat.design;
-
-import reseat.elementary.Elementary;
-import reseat.units.FilledText;
 import reseat.units.PrintedNumber;
+import reseat.units.FilledText;
+import reseat.elementary.Elementary;
+
+import java.util.Locale;
 
 /**
  * How many of all tool changes a target is for: a share of them, or the largest of some number.
@@ -46,9 +47,7 @@ public record Coverage(double share, int largestOf) {
   public Coverage {
     if (!(share > 0 && share < 1)) {
       throw new IllegalArgumentException(
-          "a coverage must lie above 0 % and below 100 %, found "
-              + PrintedNumber.shortest(100 * share)
-              + " %");
+          "a coverage must lie above 0 % and below 100 %, found " + PrintedNumber.shortest(100 * share) + " %");
     }
     if (largestOf < 0 || largestOf > MOST) {
       throw new IllegalArgumentException(

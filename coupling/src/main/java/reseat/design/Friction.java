@@ -1,7 +1,7 @@
 package reseat.design;
 
-import java.util.Objects;
 import reseat.units.PrintedNumber;
+import java.util.Objects;
 
 /**
  * Friction coefficient between balls and seats, as a range.

@@ -3,6 +3,7 @@ package reseat.design;
 import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.space.Vec3;
+import reseat.units.PrintedNumber;
 
 /**
  * Mass of the moving half with its tool.

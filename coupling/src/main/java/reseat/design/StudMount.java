@@ -1,5 +1,6 @@
 package reseat.design;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;

@@ -1,7 +1,8 @@
 package reseat.design;
 
-import java.util.Objects;
 import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.numerics.Shape;
 import reseat.numerics.Spread;
 import reseat.units.FilledText;

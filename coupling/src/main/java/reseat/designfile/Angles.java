@@ -1,9 +1,10 @@
 package reseat.designfile;
+import reseat.units.FilledText;
+import reseat.elementary.Elementary;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import reseat.elementary.Elementary;
-import reseat.units.FilledText;
 
 /**
  * Looks for angles in decimal degrees that may have been meant as degrees and minutes.
@@ -16,11 +17,7 @@ final class Angles {
 
   private static final String DECIMAL = "^\\s*(\\d{1,3})\\.(\\d{1,2})\\s*\\D.*$";
   private static final Usual FLANK =
-      Usual.of(
-          Elementary.toRadians(15),
-          Elementary.toRadians(15),
-          Elementary.toRadians(80),
-          Elementary.toRadians(80));
+      Usual.of(Elementary.toRadians(15), Elementary.toRadians(15), Elementary.toRadians(80), Elementary.toRadians(80));
   private static final Usual ANY =
       new Usual(0, 0, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, "judgement");
 
@@ -39,10 +36,11 @@ final class Angles {
     if (w.value() > FLANK.high() * (1 + 1e-9) || w.value() < FLANK.low() * (1 - 1e-9)) {
       double flanks = 90 - degrees / 2;
       String reason =
-          FilledText.of(
-              "a flank at %.4g deg to the coupling plane is unusual; the flank angle is measured from"
+          FilledText.of("a flank at %.4g deg to the coupling plane is unusual; the flank angle is measured from"
                   + " the coupling plane, so a groove of %.4g deg included has flanks at %.4g deg",
-              degrees, degrees, flanks);
+              degrees,
+              degrees,
+              flanks);
       String meant = FilledText.of("%.4g deg", flanks);
       doubts.add(w, FLANK, reason, new LikelyValue(meant, Elementary.toRadians(flanks)));
       return;
@@ -61,8 +59,10 @@ final class Angles {
     if (usual && minutes > 0 && minutes < 60 && minutes != 50) {
       int whole = Integer.parseInt(m.group(1));
       String reason =
-          FilledText.of(
-              "%s is read as decimal degrees, %d°%04.1f'", w.text(), whole, 60 * (degrees - whole));
+          FilledText.of("%s is read as decimal degrees, %d°%04.1f'",
+              w.text(),
+              whole,
+              60 * (degrees - whole));
       String meant = whole + " deg " + minutes + " min";
       double value = Elementary.toRadians(whole + minutes / 60.0);
       doubts.add(w, ANY, reason, new LikelyValue(meant, value));

@@ -1,4 +1,5 @@
 package reseat.designfile;
+import reseat.units.PrintedNumber;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,7 +18,6 @@ import reseat.material.Material;
 import reseat.material.MaterialProperty;
 import reseat.numerics.Spread;
 import reseat.toml.TomlValue;
-import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
 
 /** Lists what a design file leaves to a default on which results rest. */
@@ -194,8 +194,7 @@ final class Assumptions {
       String table = "load_case[" + (i + 1) + "].";
       words(table + "must", "stay seated", NOT_STATED);
       if (c.demand() == LoadCase.Demand.SURVIVE) {
-        String factor =
-            "survive: " + PrintedNumber.shortest(LoadCase.SURVIVAL_FACTOR) + " times the load";
+        String factor = "survive: " + PrintedNumber.shortest(LoadCase.SURVIVAL_FACTOR) + " times the load";
         found.add(AssumedValue.of(table + "must", factor, PRACTICE));
       }
     }

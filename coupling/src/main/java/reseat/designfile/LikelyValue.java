@@ -1,7 +1,7 @@
 package reseat.designfile;
-
-import reseat.elementary.Elementary;
 import reseat.units.PrintedNumber;
+import reseat.elementary.Elementary;
+
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;

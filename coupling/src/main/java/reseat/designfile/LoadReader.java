@@ -14,6 +14,7 @@ import reseat.numerics.Spread;
 import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
+import reseat.units.FilledText;
 import reseat.units.QuantityKind;
 
 /** Reads preloads, the holder's mass and the load cases. */

@@ -1,7 +1,8 @@
 package reseat.designfile;
-
-import reseat.design.CouplingDesign;
 import reseat.units.FilledText;
+
+import java.util.Locale;
+import reseat.design.CouplingDesign;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
@@ -132,9 +133,9 @@ final class PlaceDoubts {
     for (Written w : doubts.written().values()) {
       if (w.key().startsWith("support[") && w.key().contains("].at[") && w.size() > 0) {
         String reason =
-            FilledText.of(
-                "the balls stand on a circle of %s, %.2g times their diameter",
-                QuantityFormat.both(ratio * ball, QuantityKind.LENGTH), ratio);
+            FilledText.of("the balls stand on a circle of %s, %.2g times their diameter",
+                QuantityFormat.both(ratio * ball, QuantityKind.LENGTH),
+                ratio);
         double scale = w.size() / ratio;
         Usual usual = CIRCLE.times(scale);
         doubts.add(w, usual, reason, LikelyValue.of(w, usual.low(), usual.high(), false));

@@ -1,13 +1,14 @@
 package reseat.designfile;
+import reseat.units.FilledText;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import reseat.design.BallMountDesign;
 import reseat.design.CouplingDesign;
 import reseat.design.InputDoubt;
 import reseat.design.Preload;
 import reseat.numerics.Spread;
-import reseat.units.FilledText;
 
 /**
  * Looks at a design for inputs far outside what the trade uses, which are mostly slips of unit.
@@ -64,8 +65,7 @@ final class Plausibility {
       }
       if (p.forceSpread().limit() > SCATTER.high()) {
         String reason =
-            FilledText.of(
-                "a scatter of %.0f %% is more than any usual device",
+            FilledText.of("a scatter of %.0f %% is more than any usual device",
                 100 * p.forceSpread().limit());
         String less = FilledText.of("%.2g %%", p.forceSpread().limit());
         doubts.add(w, SCATTER, reason, new LikelyValue(less, p.forceSpread().limit() / 100));
@@ -79,8 +79,7 @@ final class Plausibility {
     Spread device = p.modelled().get().scatter().spread();
     if (p.forceSpread().limit() < 0.5 * device.limit()) {
       String reason =
-          FilledText.of(
-              "%.2g %% is told, but the device as described scatters by %.2g %% (%s); leave scatter"
+          FilledText.of("%.2g %% is told, but the device as described scatters by %.2g %% (%s); leave scatter"
                   + " out to have that counted",
               100 * p.forceSpread().limit(),
               100 * device.limit(),

@@ -1,10 +1,10 @@
 package reseat.designfile;
+import reseat.elementary.Elementary;
 
 import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
-import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
 import reseat.material.Material;
 import reseat.material.MaterialValue;

@@ -1,7 +1,7 @@
 package reseat.material;
 
-import java.util.Objects;
 import reseat.units.PrintedNumber;
+import java.util.Objects;
 
 /**
  * Coefficient of friction between two surfaces, as a range.

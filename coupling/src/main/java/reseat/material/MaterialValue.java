@@ -1,7 +1,7 @@
 package reseat.material;
 
-import java.util.Objects;
 import reseat.units.PrintedNumber;
+import java.util.Objects;
 
 /**
  * One value of a material with the range it was printed in and where it comes from.

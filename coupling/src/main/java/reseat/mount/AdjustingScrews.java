@@ -1,9 +1,9 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 import reseat.space.Vec3;
 

@@ -1,7 +1,8 @@
 package reseat.mount;
 
-import java.util.Objects;
 import reseat.elementary.Elementary;
+import java.util.Locale;
+import java.util.Objects;
 import reseat.material.ElasticConstants;
 import reseat.numerics.Bounds;
 import reseat.units.FilledText;

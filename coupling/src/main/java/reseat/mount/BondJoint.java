@@ -1,9 +1,10 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
-import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 import reseat.units.FilledText;
 import reseat.units.PrintedNumber;

@@ -1,8 +1,8 @@
 package reseat.mount;
 
+import reseat.elementary.Elementary;
 import java.util.List;
 import java.util.Objects;
-import reseat.elementary.Elementary;
 import reseat.numerics.Bounds;
 import reseat.space.Pose;
 import reseat.space.Vec3;

@@ -93,11 +93,7 @@ public record SocketPivot(
   /** Sum of n_x² over the land, m². */
   private double lateralArea() {
     double area =
-        2
-            * Math.PI
-            * ballRadius
-            * ballRadius
-            * (Elementary.cos(innerAngle) - Elementary.cos(outerAngle));
+        2 * Math.PI * ballRadius * ballRadius * (Elementary.cos(innerAngle) - Elementary.cos(outerAngle));
     return (area - axialArea()) / 2;
   }
 

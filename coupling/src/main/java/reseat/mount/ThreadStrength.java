@@ -1,7 +1,7 @@
 package reseat.mount;
 
-import java.util.Objects;
 import reseat.elementary.Elementary;
+import java.util.Objects;
 import reseat.numerics.Bounds;
 
 /**

@@ -1,5 +1,6 @@
 package reseat.preload;
 
+import java.util.Locale;
 import java.util.Objects;
 import reseat.numerics.Bounds;
 import reseat.numerics.Shape;

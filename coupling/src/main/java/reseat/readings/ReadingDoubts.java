@@ -1,4 +1,5 @@
 package reseat.readings;
+import reseat.elementary.Elementary;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -6,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import reseat.design.InputDoubt;
-import reseat.elementary.Elementary;
 import reseat.units.Quantity;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;

@@ -1,7 +1,7 @@
 package reseat.repeatability;
+import reseat.elementary.Elementary;
 
 import java.util.Arrays;
-import reseat.elementary.Elementary;
 
 /**
  * What is left, at the end of the ramp, of the order in which the contacts closed.

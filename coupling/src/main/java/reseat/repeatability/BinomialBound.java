@@ -1,8 +1,8 @@
 package reseat.repeatability;
+import reseat.elementary.Elementary;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.special.Beta;
-import reseat.elementary.Elementary;
 
 /**
  * Bounds on a share of which a number of trials were seen, each 95 % sure (Clopper and Pearson

@@ -1,5 +1,4 @@
 package reseat.repeatability;
-
 import reseat.elementary.Elementary;
 
 /**

@@ -1,9 +1,9 @@
 package reseat.seat;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 
 /**

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import reseat.budget.BudgetLine;
 import reseat.check.Judged;
+import reseat.budget.BudgetLine;
 import reseat.design.CouplingDesign;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
@@ -144,7 +144,8 @@ class ReportStudyTest {
 
   @Test
   void slidesHomeUnderHandAreThoseUnderAShareOfThePreload() throws InterruptedException {
-    RemountStudy study = RemountStudy.run(checked(post), RemountPlan.of(20, 1, 1), 0, d -> {});
+    RemountStudy study =
+        RemountStudy.run(checked(post), RemountPlan.of(20, 1, 1), 0, d -> {});
     assertThat(study.causes()).isEmpty();
     assertThat(study.byHand().oneOpen()).hasSize(6);
     assertThat(study.byPreload().oneOpen()).hasSize(6);
@@ -152,7 +153,8 @@ class ReportStudyTest {
     // seating force 10 N of 600 N; never more than all of it
     CouplingDesign hard =
         post.toBuilder().preloads(List.of(post.preloads().get(0).withForce(5))).build();
-    RemountStudy gentle = RemountStudy.run(checked(hard), RemountPlan.of(20, 1, 1), 0, d -> {});
+    RemountStudy gentle =
+        RemountStudy.run(checked(hard), RemountPlan.of(20, 1, 1), 0, d -> {});
     assertThat(gentle.byHand().worstTwoOpen().toString())
         .isEqualTo(gentle.byPreload().worstTwoOpen().toString());
     assertThat(RemountStudy.work(RemountPlan.of(20, 1, 1), 3))

@@ -1,6 +1,7 @@
 package reseat.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,10 +11,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import reseat.check.Verdict;
 import reseat.check.Judged;
 import reseat.check.Said;
 import reseat.check.Statement;
-import reseat.check.Verdict;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.designfile.AlterableDesign;

@@ -1,15 +1,16 @@
 package reseat.cli.command;
 
+import reseat.study.StatedDesign;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.study.AcceptanceStudy;
-import reseat.study.StatedDesign;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
 
@@ -52,8 +53,7 @@ final class DesignPlan {
     return DesignInput.read(file, err)
         .map(StatedDesign::design)
         .orElseThrow(
-            () ->
-                new UnusableChoice(ReadingsChoices.AGAINST + ": the design cannot be used", null));
+        () -> new UnusableChoice(ReadingsChoices.AGAINST + ": the design cannot be used", null));
   }
 
   /**

@@ -1,7 +1,6 @@
 package reseat.cli.command;
 
 import reseat.check.Verdict;
-
 /** How a run ends, as the calling shell sees it. */
 public final class ExitCode {
 

@@ -1,5 +1,8 @@
 package reseat.cli.command;
 
+import reseat.study.StatedDesign;
+import reseat.study.SeatedCheck;
+import reseat.report.form.Screen;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -10,12 +13,9 @@ import picocli.CommandLine.ParseResult;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.remount.RemountPlan;
-import reseat.report.form.Screen;
 import reseat.report.remount.RemountJson;
 import reseat.report.remount.RemountText;
 import reseat.study.RemountStudy;
-import reseat.study.SeatedCheck;
-import reseat.study.StatedDesign;
 import reseat.units.NearestWord;
 
 /** Simulates tool changes with friction: how well the holder comes back, and why no better. */
@@ -78,11 +78,7 @@ final class RemountCommand implements FileCommand {
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
     int threads = Runtime.getRuntime().availableProcessors();
-    return run(
-        file,
-        new Wish(MOUNTS, 1, threads, "", false, CAUSE_MOUNTS, false, ScreenChoices.of(file)),
-        out,
-        err);
+    return run(file, new Wish(MOUNTS, 1, threads, "", false, CAUSE_MOUNTS, false, ScreenChoices.of(file)), out, err);
   }
 
   @Override
@@ -122,10 +118,7 @@ final class RemountCommand implements FileCommand {
     }
     JudgedDesign judged =
         JudgedDesign.of(
-            design.get(),
-            file,
-            NAME,
-            new JudgedDesign.Output(wish.screen(), wish.json(), out, err));
+            design.get(), file, NAME, new JudgedDesign.Output(wish.screen(), wish.json(), out, err));
     return judged.seated().isEmpty()
         ? judged.code()
         : simulate(judged.seated().get(), file, wish, out, err);
@@ -148,8 +141,8 @@ final class RemountCommand implements FileCommand {
     return false;
   }
 
-  private int simulate(SeatedCheck check, Path file, Wish wish, PrintWriter out, PrintWriter err)
-      throws IOException {
+  private int simulate(
+      SeatedCheck check, Path file, Wish wish, PrintWriter out, PrintWriter err) throws IOException {
     RemountPlan plan =
         new RemountPlan(wish.mounts(), wish.seed(), wish.threads(), wish.cutCase(), wish.reclamp());
     LongRun run =
@@ -170,10 +163,7 @@ final class RemountCommand implements FileCommand {
       return ExitCode.INTERRUPTED;
     }
     RemountStudy study = result.get();
-    out.print(
-        wish.json()
-            ? RemountJson.of(study)
-            : RemountText.of(study, file.toString(), wish.screen()));
+    out.print(wish.json() ? RemountJson.of(study) : RemountText.of(study, file.toString(), wish.screen()));
     return ExitCode.of(check.verdict());
   }
 }

@@ -1,5 +1,7 @@
 package reseat.report.ballmount;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.VerdictWords;
 import java.util.List;
 import reseat.design.BallMountDesign;
 import reseat.design.StudMount;
@@ -12,8 +14,6 @@ import reseat.mount.SocketPivot;
 import reseat.mount.StudCompliance;
 import reseat.mount.ThreadDuty;
 import reseat.report.check.FindingsText;
-import reseat.report.check.VerdictWords;
-import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;

@@ -1,5 +1,7 @@
 package reseat.report.ballmount;
 
+import reseat.report.check.BallMountWords;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -10,7 +12,6 @@ import reseat.mount.ThreadComparison.Quantity;
 import reseat.mount.ThreadDuty;
 import reseat.mount.ThreadStrength;
 import reseat.mount.ThreadTolerance;
-import reseat.report.check.BallMountWords;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;

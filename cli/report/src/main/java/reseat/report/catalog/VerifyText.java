@@ -1,13 +1,15 @@
 package reseat.report.catalog;
 
 import java.io.PrintWriter;
-import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import reseat.units.FilledText;
 import reseat.units.PrintedNumber;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import reseat.verification.CheckValue;
 import reseat.verification.Standing;
 import reseat.verification.Topic;

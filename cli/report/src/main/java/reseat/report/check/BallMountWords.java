@@ -131,8 +131,7 @@ public final class BallMountWords {
               + " they press together, the ball rests on two or three places that nobody chose.";
       case TAKE_TRIHEDRAL ->
           "Where the place must repeat take a trihedral seat, which has three points.";
-      case PIVOT_BY_FRICTION ->
-          s.name(0) + " holds the ball by friction only; it may creep sideways.";
+      case PIVOT_BY_FRICTION -> s.name(0) + " holds the ball by friction only; it may creep sideways.";
       case GUIDE_SIDEWAYS -> "Guide the part sideways by a flexure or a second ball.";
       case PAD_TILT ->
           "friction of the pivot can hold the pad "

@@ -68,7 +68,8 @@ final class ContactWords {
       case LAP_RING ->
           "Lap ball and cone together, or take a trihedral seat, which has three places of its own.";
       case NEAR_EDGE -> edge(s);
-      case WIDEN_MOUTH -> "Widen the mouth by " + s.amount(0) + " or more, or take a smaller ball.";
+      case WIDEN_MOUTH ->
+          "Widen the mouth by " + s.amount(0) + " or more, or take a smaller ball.";
       case NARROW_RELIEF ->
           "Narrow the relief by " + s.amount(0) + " or more, or take a larger ball.";
       case MOVE_END ->

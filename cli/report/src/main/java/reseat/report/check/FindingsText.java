@@ -59,7 +59,8 @@ public final class FindingsText {
     }
     if (!left.isEmpty()) {
       out.append(
-          Paragraph.of(INDENT, "More: " + String.join(", ", left) + " (told with --all).")
+          Paragraph.of(
+              INDENT, "More: " + String.join(", ", left) + " (told with --all).")
               .replaceFirst("^ {4}", "  "));
     }
   }

@@ -47,11 +47,7 @@ final class LayoutWords {
           "the seats of this file do not make it; write a file of that layout to compare.";
       case REFUSED -> s.name(0);
       case TOO_LARGE ->
-          "the circle about the balls is "
-              + s.amount(0)
-              + "; at most "
-              + s.amount(1)
-              + " is wanted.";
+          "the circle about the balls is " + s.amount(0) + "; at most " + s.amount(1) + " is wanted.";
       case TOO_SOFT ->
           "the softest axis has " + s.amount(0) + "; at least " + s.amount(1) + " is wanted.";
       case TURN_A_GROOVE ->

@@ -104,7 +104,9 @@ final class PreloadWords {
         + (s.absent(2) ? "" : " set " + s.inner(2))
         + "."
         + (s.absent(3) ? "" : " " + s.inner(3))
-        + (closelyRepeated ? "" : " From mount to mount ±" + s.amount(4) + " (" + s.name(5) + ").")
+        + (closelyRepeated
+            ? ""
+            : " From mount to mount ±" + s.amount(4) + " (" + s.name(5) + ").")
         + (closelyMade ? "" : " From device to device ±" + s.amount(6) + ".")
         + (Math.abs(perKelvin) < 0.5e-5
             ? ""

@@ -17,7 +17,8 @@ final class UseWords {
               + " at its smallest; "
               + s.amount(2)
               + " is required, so that nothing but the balls touches.";
-      case GAP_NOT_STATED -> "the gap at " + s.name(0) + " is not stated, so it was not checked.";
+      case GAP_NOT_STATED ->
+          "the gap at " + s.name(0) + " is not stated, so it was not checked.";
       case WIDEN_GAP -> "Widen the gap by " + s.amount(0) + " or more.";
       case REPEATABILITY ->
           "the tool point comes back along "
@@ -48,7 +49,8 @@ final class UseWords {
               + " simulated tool changes hang up on friction ("
               + s.amount(0)
               + "); at most 0.1 % is allowed.";
-      case HOLDERS_MISFIT -> s.amount(0) + " of " + s.amount(1) + " holders do not fit their post.";
+      case HOLDERS_MISFIT ->
+          s.amount(0) + " of " + s.amount(1) + " holders do not fit their post.";
       case HOLDERS_APART ->
           "95 % of the holders stand within ± "
               + s.amount(1)

@@ -41,9 +41,7 @@ public final class VerdictWords {
               + " checks"
               + (decide == 0
                   ? "."
-                  : decide == 1
-                      ? ", 1 more needs a decision."
-                      : ", " + decide + " more need a decision.");
+                  : decide == 1 ? ", 1 more needs a decision." : ", " + decide + " more need a decision.");
     };
   }
 

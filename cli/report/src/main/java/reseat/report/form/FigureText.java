@@ -1,11 +1,11 @@
 package reseat.report.form;
+import reseat.elementary.Elementary;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import reseat.check.Argument.Amount;
 import reseat.check.Measure;
-import reseat.elementary.Elementary;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -123,8 +123,7 @@ public record FigureText(UnitSystem system) {
   public String scatterNumber(double si, double largest) {
     Unit unit = scatterIn(largest);
     double size = unit.fromSi(largest);
-    int decimals =
-        size <= 0 ? 0 : (int) Math.max(0, Math.min(4, 1 - Math.floor(Elementary.log10(size))));
+    int decimals = size <= 0 ? 0 : (int) Math.max(0, Math.min(4, 1 - Math.floor(Elementary.log10(size))));
     return QuantityFormat.fixedNumber(si, unit, decimals);
   }
 
@@ -166,7 +165,9 @@ public record FigureText(UnitSystem system) {
    * @return for instance {@code 156 to 1150 N}
    */
   public String forces(double least, double most) {
-    return joined(ends(least, most, UnitCatalog.NEWTON), ends(least, most, UnitCatalog.LBF));
+    return joined(
+        ends(least, most, UnitCatalog.NEWTON),
+        ends(least, most, UnitCatalog.LBF));
   }
 
   private static String ends(double least, double most, Unit unit) {

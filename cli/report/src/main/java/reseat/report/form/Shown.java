@@ -1,5 +1,6 @@
 package reseat.report.form;
 
+import java.util.Locale;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import reseat.check.Measure;
@@ -68,8 +69,7 @@ public final class Shown {
 
   /** A point in mm. */
   public static String point(Vec3 p) {
-    return FilledText.of(
-        "%s, %s, %s mm", millimetres(p.x()), millimetres(p.y()), millimetres(p.z()));
+    return FilledText.of("%s, %s, %s mm", millimetres(p.x()), millimetres(p.y()), millimetres(p.z()));
   }
 
   private static String millimetres(double metres) {

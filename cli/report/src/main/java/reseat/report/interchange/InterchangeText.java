@@ -1,8 +1,11 @@
 package reseat.report.interchange;
 
 import java.util.List;
-import java.util.Map;
+import reseat.report.form.Screen;
 import reseat.check.Finding;
+import reseat.report.check.VerdictWords;
+import java.util.Locale;
+import java.util.Map;
 import reseat.design.CouplingDesign;
 import reseat.interchange.Fit;
 import reseat.interchange.InterchangePlan;
@@ -11,9 +14,7 @@ import reseat.interchange.InterchangeScatter;
 import reseat.interchange.LinearComparison;
 import reseat.interchange.LinearStack;
 import reseat.interchange.OffsetPrediction;
-import reseat.report.check.VerdictWords;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Screen;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.space.Vec3;
@@ -94,7 +95,13 @@ public final class InterchangeText {
                 + " do not fit ("
                 + Shown.figures(100.0 * result.misfits() / (plan.posts() * plan.holders()), 2)
                 + " %)";
-    return drawn + " (seed " + plan.seed() + "), " + fit + "; " + kept();
+    return drawn
+        + " (seed "
+        + plan.seed()
+        + "), "
+        + fit
+        + "; "
+        + kept();
   }
 
   private String kept() {

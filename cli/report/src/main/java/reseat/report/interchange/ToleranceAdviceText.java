@@ -1,5 +1,6 @@
 package reseat.report.interchange;
 
+import reseat.units.FilledText;
 import java.util.Comparator;
 import java.util.List;
 import reseat.design.CouplingDesign;
@@ -7,7 +8,6 @@ import reseat.interchange.ToleranceAdvice;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
-import reseat.units.FilledText;
 
 /** The cheapest tolerances that keep the holders within what is wanted. */
 public final class ToleranceAdviceText {

@@ -1,11 +1,11 @@
 package reseat.report.readings;
 
+import reseat.units.FilledText;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.readings.AcceptancePlan;
 import reseat.readings.Probe;
 import reseat.report.form.Paragraph;
-import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.Unit;
 

@@ -1,5 +1,6 @@
 package reseat.report.readings;
 
+import java.util.Locale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -245,7 +246,8 @@ public final class ReadingsRemarks {
         FilledText.of(
             "From so many mounts the true scatter may be up to %.2f times the one found (%s, for"
                 + " normal, independent readings).",
-            b.upperOneSided() / b.s(), percent(b.confidence())));
+            b.upperOneSided() / b.s(),
+            percent(b.confidence())));
   }
 
   private void aboutLaterChecks(ColumnAnalysis c) {

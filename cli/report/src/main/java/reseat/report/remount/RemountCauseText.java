@@ -1,5 +1,7 @@
 package reseat.report.remount;
 
+import reseat.units.FilledText;
+import reseat.report.form.Screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,10 +11,8 @@ import reseat.numerics.Spread;
 import reseat.remount.Cause;
 import reseat.remount.CauseShares;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Screen;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
-import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 

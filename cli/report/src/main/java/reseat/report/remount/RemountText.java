@@ -1,13 +1,14 @@
 package reseat.report.remount;
 
-import reseat.design.CouplingDesign;
+import reseat.report.check.VerdictWords;
 import reseat.design.Coverage;
+import reseat.report.form.FigureText;
+import reseat.report.form.Screen;
+import java.util.Locale;
+import reseat.design.CouplingDesign;
 import reseat.numerics.VectorScatter;
 import reseat.remount.RemountScatter;
-import reseat.report.check.VerdictWords;
-import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Screen;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.space.Vec3;
@@ -99,9 +100,7 @@ public final class RemountText {
                 + " do not seat ("
                 + percent(scatter.failed(), all)
                 + ")"
-                + (study.tellsScatter()
-                    ? "."
-                    : "; no scatter is told of a coupling that hangs up."));
+                + (study.tellsScatter() ? "." : "; no scatter is told of a coupling that hangs up."));
   }
 
   private static String percent(long part, long whole) {
@@ -149,9 +148,9 @@ public final class RemountText {
 
   private String sampleWords() {
     double part = 1.96 / Math.sqrt(2.0 * (scatter.seated() - 1));
-    return FilledText.of(
-        "With %d changes s is known within about %s %%.",
-        scatter.seated(), Shown.plain(100 * part, 2));
+    return FilledText.of("With %d changes s is known within about %s %%.",
+        scatter.seated(),
+        Shown.plain(100 * part, 2));
   }
 
   private void place(StringBuilder out) {

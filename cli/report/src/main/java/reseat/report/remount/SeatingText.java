@@ -1,10 +1,12 @@
 package reseat.report.remount;
 
 import java.util.List;
+
+import reseat.report.form.Screen;
+import java.util.Locale;
 import reseat.design.Friction;
 import reseat.remount.SelfSeating;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Screen;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.study.RemountStudy;

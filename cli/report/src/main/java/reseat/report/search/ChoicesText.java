@@ -1,10 +1,10 @@
 package reseat.report.search;
 
+import reseat.design.CheckKind;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding;
 import reseat.check.Judged;
-import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
 import reseat.designfile.SizeWish;

@@ -1,14 +1,14 @@
 package reseat.report.search;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingWords;
+import reseat.check.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import reseat.check.Statement;
 import reseat.designfile.Alteration;
 import reseat.designfile.SizeWish.RankBy;
-import reseat.report.check.FindingWords;
 import reseat.report.check.PreloadBandText;
-import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Shown;
 import reseat.report.form.TextTable;

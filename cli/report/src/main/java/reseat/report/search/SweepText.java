@@ -1,5 +1,7 @@
 package reseat.report.search;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,8 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import reseat.check.Finding;
 import reseat.design.CouplingDesign;
-import reseat.report.check.FindingWords;
-import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
 import reseat.study.Output;

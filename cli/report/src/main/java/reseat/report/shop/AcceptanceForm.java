@@ -3,6 +3,7 @@ package reseat.report.shop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import reseat.readings.AcceptancePlan;
 import reseat.report.page.Page;
 import reseat.report.readings.ReadingsRemarks;

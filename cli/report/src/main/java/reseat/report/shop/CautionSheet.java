@@ -1,5 +1,7 @@
 package reseat.report.shop;
 
+import reseat.report.form.FigureText;
+import reseat.report.check.FindingsText;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding;
@@ -8,8 +10,6 @@ import reseat.design.Preload;
 import reseat.equilibrium.CaseResponse;
 import reseat.preload.DeviceCaution;
 import reseat.preload.PreloadDevice;
-import reseat.report.check.FindingsText;
-import reseat.report.form.FigureText;
 import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.study.ShopStudy;

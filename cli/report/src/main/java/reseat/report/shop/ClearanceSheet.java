@@ -1,8 +1,8 @@
 package reseat.report.shop;
 
+import reseat.elementary.Elementary;
 import java.util.ArrayList;
 import java.util.List;
-import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.making.Clearance;
 import reseat.report.page.Page;

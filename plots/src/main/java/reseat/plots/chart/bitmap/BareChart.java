@@ -1,4 +1,5 @@
 package reseat.plots.chart.bitmap;
+import reseat.elementary.Elementary;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -9,7 +10,6 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import org.knowm.xchart.internal.chartpart.Chart;
 import org.knowm.xchart.style.AxesChartStyler;
-import reseat.elementary.Elementary;
 import reseat.plots.scene.PngBytes;
 import reseat.plots.scene.Tone;
 
