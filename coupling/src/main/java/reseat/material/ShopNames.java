@@ -15,8 +15,18 @@ final class ShopNames {
   /** Words for the form in which stock is sold; they say nothing of the material. */
   private static final List<String> FORMS =
       List.of(
-          "bar", "barstock", "rod", "plate", "sheet", "stock", "round", "flat", "block", "billet",
-          "ball", "balls");
+          "bar",
+          "barstock",
+          "rod",
+          "plate",
+          "sheet",
+          "stock",
+          "round",
+          "flat",
+          "block",
+          "billet",
+          "ball",
+          "balls");
 
   private static final List<String> HARDENED = List.of("52100", "440C", "A2", "D2", "O1", "M2");
 
@@ -40,13 +50,29 @@ final class ShopNames {
           Map.entry("bolt", List.of("screw 8.8", "screw 12.9")),
           Map.entry("setscrew", List.of("screw 12.9")),
           Map.entry("bronze", List.of("C360")),
-          Map.entry("ceramic", List.of("silicon nitride", "alumina", "zirconia", "silicon carbide")));
+          Map.entry(
+              "ceramic", List.of("silicon nitride", "alumina", "zirconia", "silicon carbide")));
 
   /** Beginnings of the names of metals; what is called so is not a ceramic. */
   private static final List<String> METALS =
       List.of(
-          "alum", "steel", "stainless", "iron", "brass", "bronze", "copper", "titan", "zinc",
-          "nickel", "chrom", "magnes", "invar", "inconel", "tool", "alloy", "bearing");
+          "alum",
+          "steel",
+          "stainless",
+          "iron",
+          "brass",
+          "bronze",
+          "copper",
+          "titan",
+          "zinc",
+          "nickel",
+          "chrom",
+          "magnes",
+          "invar",
+          "inconel",
+          "tool",
+          "alloy",
+          "bearing");
 
   private ShopNames() {}
 

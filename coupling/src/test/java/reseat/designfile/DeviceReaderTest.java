@@ -175,7 +175,7 @@ class DeviceReaderTest {
       delimiter = '|',
       textBlock =
           """
-          device = { kind = "bolt" }                                    | allowed is air-cylinder, disc-springs, magnets, screw, spring, weight
+          device = { kind = "bolt" }                                    | allowed is air-cylinder, disc-springs, magnets, screw, spring, torque wrench, weight
           device = { kind = "weight", drop = "0 mm" }                   | device.mass: is missing; write it, or the force
           force = "600 N"                                               | preload[1].scatter: is missing
           force = "0.6 N"\\ndevice = { kind = "weight", mass = "600 g", drop = "0 mm" } | as set the device gives 5.88 N

@@ -37,7 +37,13 @@ class ShopNamesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "hardened steel", "steel", "tool steel", "dowel pin", "dowel pins", "stainless steel", "steel plate"
+        "hardened steel",
+        "steel",
+        "tool steel",
+        "dowel pin",
+        "dowel pins",
+        "stainless steel",
+        "steel plate"
       })
   void aShopNameThatStandsForSeveralGivesAListOfMetals(String said) {
     assertThat(CATALOG.find(said)).isEmpty();
@@ -50,7 +56,16 @@ class ShopNamesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"alumnum", "aluminm", "alumimun", "aluminiom", "steal plate", "4142", "zirconium steel"})
+  @ValueSource(
+      strings = {
+        "alumnum",
+        "aluminm",
+        "alumimun",
+        "aluminiom",
+        "steal plate",
+        "4142",
+        "zirconium steel"
+      })
   void aMetalIsNeverTakenForACeramic(String said) {
     for (String name : CATALOG.meant(said)) {
       assertThat(CATALOG.find(name).orElseThrow().brittle()).as(said + " " + name).isFalse();
@@ -59,7 +74,8 @@ class ShopNamesTest {
 
   @Test
   void everyShopNameStandsForMaterialsOfTheTable() {
-    for (String said : List.of("ceramic", "gauge pin", "drill blank", "cast iron", "bolt", "bronze")) {
+    for (String said :
+        List.of("ceramic", "gauge pin", "drill blank", "cast iron", "bolt", "bronze")) {
       assertThat(CATALOG.meant(said)).isNotEmpty().allMatch(n -> CATALOG.find(n).isPresent());
     }
   }

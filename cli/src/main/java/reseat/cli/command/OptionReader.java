@@ -1,6 +1,5 @@
 package reseat.cli.command;
 
-import reseat.report.page.Versions;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Arrays;
@@ -10,6 +9,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import reseat.report.page.Versions;
 
 /** Reads options with picocli and runs the command they are for. */
 final class OptionReader {

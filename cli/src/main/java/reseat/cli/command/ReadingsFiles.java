@@ -118,10 +118,7 @@ final class ReadingsFiles {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(
         "readings.html",
-        utf8(
-            PageWriter.html(
-                ReadingsPage.of(
-                    report, pictures, Stamp.ofReadings(file, others)))));
+        utf8(PageWriter.html(ReadingsPage.of(report, pictures, Stamp.ofReadings(file, others)))));
     files.put("readings.txt", utf8(ReadingsText.of(report)));
     files.put("readings.json", utf8(ReadingsJson.of(report)));
     files.put("acceptance.txt", utf8(AcceptanceSheet.filled(report)));

@@ -106,7 +106,8 @@ final class ShopsheetCommand implements Subcommand {
       case "mm" -> new ShopUnits(false, false);
       case "inch" -> new ShopUnits(true, false);
       default ->
-          throw new UnusableChoice(UNITS + ": found '" + word + "'; allowed are mm, inch and both", null);
+          throw new UnusableChoice(
+              UNITS + ": found '" + word + "'; allowed are mm, inch and both", null);
     };
   }
 

@@ -45,7 +45,14 @@ final class AxeAudit {
     Process npm;
     try {
       npm =
-          new ProcessBuilder("npm", "install", "--silent", "--no-audit", "--prefix", folder.toString(), PACKAGE)
+          new ProcessBuilder(
+                  "npm",
+                  "install",
+                  "--silent",
+                  "--no-audit",
+                  "--prefix",
+                  folder.toString(),
+                  PACKAGE)
               .redirectOutput(ProcessBuilder.Redirect.DISCARD)
               .redirectError(ProcessBuilder.Redirect.DISCARD)
               .start();
@@ -59,7 +66,8 @@ final class AxeAudit {
     }
     Path axe = folder.resolve("node_modules/axe-core/axe.min.js");
     assumeTrue(
-        done && Files.exists(axe), PACKAGE + " cannot be fetched, so the page is not audited by axe");
+        done && Files.exists(axe),
+        PACKAGE + " cannot be fetched, so the page is not audited by axe");
     return new AxeAudit(Files.readString(axe));
   }
 

@@ -88,7 +88,11 @@ class ReportBrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--blink-settings=preferredColorScheme=1", "--blink-settings=preferredColorScheme=0"})
+  @ValueSource(
+      strings = {
+        "--blink-settings=preferredColorScheme=1",
+        "--blink-settings=preferredColorScheme=0"
+      })
   void axeFindsNothingSeriousByDayOrByNight(String scheme) throws Exception {
     String told = AxeAudit.in(folder).of(Files.readString(page), browser, folder, scheme);
     assertThat(told).matches("passed [1-9][0-9]*; serious: none");

@@ -78,23 +78,36 @@ class ReportFirstScreenTest extends TypedCommand {
     Files.writeString(
         design, Starter.TOOL_POST.text().replace("force = \"600 N\"", "force = \"60 N\""));
     String html = page();
-    Matcher finding = Pattern.compile("<li class=\"bad\">fails [a-z -]*: ([^<]*)</li>").matcher(html);
+    Matcher finding =
+        Pattern.compile("<li class=\"bad\">fails [a-z -]*: ([^<]*)</li>").matcher(html);
     int told = 0;
     while (finding.find()) {
       told++;
       assertThat(html.split(Pattern.quote(finding.group(1)), -1)).as(finding.group(1)).hasSize(2);
     }
     assertThat(told).isPositive();
-    assertThat(html.indexOf("<li class=\"bad\">")).isLessThan(html.indexOf("<li class=\"careful\">") < 0 ? html.length() : html.indexOf("<li class=\"careful\">"));
+    assertThat(html.indexOf("<li class=\"bad\">"))
+        .isLessThan(
+            html.indexOf("<li class=\"careful\">") < 0
+                ? html.length()
+                : html.indexOf("<li class=\"careful\">"));
   }
 
   @Test
   void oneUnitSystemInBoxesTablesAndCharts() throws IOException {
     String metric = page("--units", "mm");
-    assertThat(text(metric)).contains(" GPa").doesNotContain(" ksi").doesNotContain(" lbf").doesNotContain("µin");
+    assertThat(text(metric))
+        .contains(" GPa")
+        .doesNotContain(" ksi")
+        .doesNotContain(" lbf")
+        .doesNotContain("µin");
     assertThat(metric).contains("preload, N");
     String inch = page("--units", "inch");
-    assertThat(text(inch)).contains(" ksi").doesNotContain(" GPa").doesNotContain(" µm").doesNotContain(" N ");
+    assertThat(text(inch))
+        .contains(" ksi")
+        .doesNotContain(" GPa")
+        .doesNotContain(" µm")
+        .doesNotContain(" N ");
     assertThat(inch).contains("preload, lbf").doesNotContain("preload, N");
     assertThat(text(page("--units", "both"))).contains(" GPa (").contains(" ksi)");
     assertThat(type(List.of("report", design, "-o", folder.resolve("x"), "--units", "ells")))
@@ -102,7 +115,9 @@ class ReportFirstScreenTest extends TypedCommand {
     assertThat(err.toString()).contains("allowed are mm, inch and both");
   }
 
-  /** The page's own words without its pictures, and without sources, which print what they print. */
+  /**
+   * The page's own words without its pictures, and without sources, which print what they print.
+   */
   private static String text(String html) {
     return html.replaceAll("(?s)<figure.*?</figure>", "")
         .replaceAll("(?s)<section aria-labelledby=\"assumptions\">.*?</section>", "")

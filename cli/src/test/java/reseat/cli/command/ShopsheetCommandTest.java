@@ -173,7 +173,10 @@ class ShopsheetCommandTest extends TypedCommand {
   @Test
   void oneUnitSystemWhereItIsAskedForAndBothWhereBothAre() throws IOException {
     assertThat(sheets("--units", "inch")).isEqualTo(ExitCode.HOLDS);
-    assertThat(words("gauge.html")).contains("0.39705 in").doesNotContain("10.085 mm").contains("each 10 µin more");
+    assertThat(words("gauge.html"))
+        .contains("0.39705 in")
+        .doesNotContain("10.085 mm")
+        .contains("each 10 µin more");
     assertThat(sheets("--units", "both", "--force")).as(err.toString()).isEqualTo(ExitCode.HOLDS);
     assertThat(words("gauge.html")).contains("10.085 mm (0.39705 in)");
     assertThat(run("shopsheet", design.toString(), "--json", "--units", "furlong"))

@@ -25,7 +25,9 @@ class VersionsTest extends TypedCommand {
   }
 
   private void json(String... command) {
-    type(List.of(command[0], design, "--json"), List.of(command).subList(1, command.length).toArray(String[]::new));
+    type(
+        List.of(command[0], design, "--json"),
+        List.of(command).subList(1, command.length).toArray(String[]::new));
     assertThat(out.toString().replaceAll("\\s+", " "))
         .as(command[0] + " " + err)
         .startsWith(

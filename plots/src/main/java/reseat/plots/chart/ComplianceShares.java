@@ -71,7 +71,10 @@ public final class ComplianceShares {
             new BarPanel.Bar(p.name(), 100 * p.share(), BarPanel.percent(p.share()), Tone.BLUE));
       }
       String heading =
-          d.axis() + ": " + units.of(AxisQuantity.STIFFNESS).text(d.stiffness(), 3) + " at the tool point";
+          d.axis()
+              + ": "
+              + units.of(AxisQuantity.STIFFNESS).text(d.stiffness(), 3)
+              + " at the tool point";
       panels.add(
           BarPanel.of(heading, bars, "share of the give, %", Double.POSITIVE_INFINITY, WIDTH));
     }

@@ -132,7 +132,10 @@ public final class DeviceBand {
         b -> {
           double[] across = {x.from(), x.to(), x.to(), x.from()};
           double high = Math.min(y.to(), pull.of(b.allowedHigh()));
-          panel.area(across, new double[] {pull.of(b.allowedLow()), pull.of(b.allowedLow()), high, high}, ALLOWED);
+          panel.area(
+              across,
+              new double[] {pull.of(b.allowedLow()), pull.of(b.allowedLow()), high, high},
+              ALLOWED);
           aim(panel, setting, b);
         });
     return panel;
@@ -180,7 +183,8 @@ public final class DeviceBand {
                 "from mount to mount and device to device together \u00b1%.3g %%", 100 * part)));
     band.ifPresent(
         b -> {
-          entries.add(Key.Entry.area(LineStyle.NONE, ALLOWED, "the coupling allows " + allowed(b, pull)));
+          entries.add(
+              Key.Entry.area(LineStyle.NONE, ALLOWED, "the coupling allows " + allowed(b, pull)));
           if (b.settingAtLow().isPresent() && b.settingAtHigh().isPresent()) {
             entries.add(
                 Key.Entry.area(

@@ -43,7 +43,11 @@ public final class PreloadCurves {
       List<CurveRow> rows, Band band, CurveRow.Limits limits, PictureUnits units) {
     CurvePanels.Input input =
         new CurvePanels.Input(
-            units.of(AxisQuantity.PRELOAD), CurveRow.places(rows), band.from(), band.to(), band.nominal());
+            units.of(AxisQuantity.PRELOAD),
+            CurveRow.places(rows),
+            band.from(),
+            band.to(),
+            band.nominal());
     return CurvePanels.draw(
         PictureKind.PRELOAD_CURVES,
         "preload-curves",

@@ -73,12 +73,7 @@ public final class DecidingFigures {
     if (outlook.halfWidth().isEmpty()) {
       Finding seating = tightest(check, CheckKind.TOOL_CHANGE_SEATING).orElseThrow();
       return Optional.of(
-          new Figure(
-              COMES_BACK,
-              hangUps(outlook),
-              "at most 0.1 %",
-              "",
-              seating.judged()));
+          new Figure(COMES_BACK, hangUps(outlook), "at most 0.1 %", "", seating.judged()));
     }
     Vec3 half = outlook.halfWidth().get();
     List<String> axes = new ArrayList<>();

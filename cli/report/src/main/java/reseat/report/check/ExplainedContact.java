@@ -100,7 +100,9 @@ final class ExplainedContact {
     return new Explained(
         "approach of ball and seat at " + c.line().name(),
         f.text().length(c.approach()),
-        c.line().ring() ? RING : "δ = (F / K)^(2/3), K from E*, the relative curvatures and the elliptic integrals K(m), E(m)",
+        c.line().ring()
+            ? RING
+            : "δ = (F / K)^(2/3), K from E*, the relative curvatures and the elliptic integrals K(m), E(m)",
         common(f),
         HERTZ,
         BODIES);
@@ -115,7 +117,11 @@ final class ExplainedContact {
         .get(worst(f))
         .governing()
         .ifPresent(
-            l -> inputs.add("compare with " + f.text().of(Measure.PRESSURE, l.peakPressure()) + ", the limit"));
+            l ->
+                inputs.add(
+                    "compare with "
+                        + f.text().of(Measure.PRESSURE, l.peakPressure())
+                        + ", the limit"));
     return new Explained(
         "peak pressure at " + c.line().name() + ", at rest",
         f.text().of(Measure.PRESSURE, c.peakPressure(), true),
@@ -132,7 +138,9 @@ final class ExplainedContact {
         f.text().length(2 * c.hertz().semiMajor(c.force()))
             + " by "
             + f.text().length(2 * c.hertz().semiMinor(c.force())),
-        c.line().ring() ? RING : "a and b grow with F^(1/3); b / a = (1 - m)^(1/2), m from the relative curvatures",
+        c.line().ring()
+            ? RING
+            : "a and b grow with F^(1/3); b / a = (1 - m)^(1/2), m from the relative curvatures",
         common(f),
         HERTZ,
         BODIES);

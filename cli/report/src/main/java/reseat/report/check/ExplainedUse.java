@@ -14,10 +14,10 @@ import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
 
 import reseat.remount.SelfSeating;
+import reseat.repeatability.ToolChangeOutlook;
 import reseat.report.check.ExplainText.Explained;
 import reseat.report.check.ExplainText.Figures;
 import reseat.report.form.FigureText;
-import reseat.repeatability.ToolChangeOutlook;
 import reseat.space.Vec3;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
@@ -95,7 +95,8 @@ final class ExplainedUse {
     inputs.add("coverage " + d.targets().coverage().written());
     String road =
         outlook.road() == ToolChangeOutlook.Road.SIMULATED
-            ? outlook.changes() + " simulated tool changes (fixed seed): standard deviation times"
+            ? outlook.changes()
+                + " simulated tool changes (fixed seed): standard deviation times"
                 + " the ratio for the coverage"
             : "closed form: root sum square of what each cause does to the tool point, times the"
                 + " ratio for the coverage";
@@ -107,7 +108,13 @@ final class ExplainedUse {
             inputs,
             "linear covariance of preload, temperature, film and friction, held against simulation"
                 + " in the tests; friction after Coulomb, sticking contacts after Mindlin",
-            List.of("remount", "friction.nominal", "preload", "coverage", "mounting.stud", "].mounting")));
+            List.of(
+                "remount",
+                "friction.nominal",
+                "preload",
+                "coverage",
+                "mounting.stud",
+                "].mounting")));
   }
 
   static Optional<Explained> seating(Figures f) {

@@ -9,7 +9,9 @@ import reseat.design.Support;
 import reseat.preload.MagnetPair;
 import reseat.report.page.Page;
 
-/** The last parts of a page: what the model leaves out, sources, cautions for what the design has. */
+/**
+ * The last parts of a page: what the model leaves out, sources, cautions for what the design has.
+ */
 public final class ClosingSections {
 
   private ClosingSections() {}

@@ -34,15 +34,13 @@ public final class DesignSections {
     rows.add(Page.Row.of("balls are carried by", d.ballsOn() == Half.HOLDER ? "holder" : "base"));
     rows.add(Page.Row.of("tool point (x, y, z)", f.point(d.toolPoint())));
     rows.add(
-        Page.Row.of(
-            "mean distance of the balls from their middle", f.length(d.couplingRadius())));
+        Page.Row.of("mean distance of the balls from their middle", f.length(d.couplingRadius())));
     rows.add(
         Page.Row.of(
             "holder with tool",
             FilledText.of(
                 "%s at %s",
-                f.text().of(Measure.MASS, d.holder().mass()),
-                f.point(d.holder().centreOfMass()))));
+                f.text().of(Measure.MASS, d.holder().mass()), f.point(d.holder().centreOfMass()))));
     rows.add(
         Page.Row.of(
             "friction",
@@ -169,7 +167,11 @@ public final class DesignSections {
           rows.add(
               new Page.Row(
                   List.of(
-                      read.get(0), read.get(1), EqualRows.seats(where), read.get(2), read.get(3),
+                      read.get(0),
+                      read.get(1),
+                      EqualRows.seats(where),
+                      read.get(2),
+                      read.get(3),
                       read.get(4)),
                   tone(of.get(0).judged())));
         });
@@ -178,7 +180,9 @@ public final class DesignSections {
         "Every check",
         List.of(
             new Page.Table(
-                "Worst first", List.of("check", "result", "where", "value", "limit", "remark"), rows)));
+                "Worst first",
+                List.of("check", "result", "where", "value", "limit", "remark"),
+                rows)));
   }
 
   /** Whether a finding stands on the first screen: what does not simply hold. */

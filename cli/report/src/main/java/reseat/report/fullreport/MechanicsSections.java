@@ -3,7 +3,6 @@ package reseat.report.fullreport;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import reseat.check.Measure;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
@@ -41,7 +40,11 @@ public final class MechanicsSections {
           f.pressure(p),
           limits
               .governing()
-              .map(l -> FigureText.percent(p / l.peakPressure()) + " of " + f.pressure(l.peakPressure()))
+              .map(
+                  l ->
+                      FigureText.percent(p / l.peakPressure())
+                          + " of "
+                          + f.pressure(l.peakPressure()))
               .orElse("no limit known"),
           f.stiffness(c.normalStiffness()),
           f.stiffness(c.tangentialStiffnessLong()));
@@ -85,8 +88,7 @@ public final class MechanicsSections {
     blocks.add(
         new Page.Table(
             "At the tool point",
-            List.of(
-                "axis", "sliding", "sticking", "largest shares of the give (sliding)"),
+            List.of("axis", "sliding", "sticking", "largest shares of the give (sliding)"),
             rows));
     blocks.add(new Page.Paragraph(frequencies(check)));
     return new Page.Section("stiffness", "Stiffness", blocks);

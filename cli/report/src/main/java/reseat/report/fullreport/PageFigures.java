@@ -50,7 +50,8 @@ record PageFigures(FigureText text) {
   /** Axes of a patch, both across, in one unit. */
   String patch(double first, double second) {
     return pair(
-        sides(first, second, UnitCatalog.MM) + " mm", sides(first, second, UnitCatalog.INCH) + " in");
+        sides(first, second, UnitCatalog.MM) + " mm",
+        sides(first, second, UnitCatalog.INCH) + " in");
   }
 
   private static String sides(double first, double second, Unit unit) {

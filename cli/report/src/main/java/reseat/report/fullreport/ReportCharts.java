@@ -110,8 +110,7 @@ public final class ReportCharts {
     return clouds;
   }
 
-  private static List<Picture> ranking(
-      CouplingDesign d, LinearStack stack, PictureUnits units) {
+  private static List<Picture> ranking(CouplingDesign d, LinearStack stack, PictureUnits units) {
     List<Picture> charts = new ArrayList<>();
     for (int axis = 0; axis < 3; axis++) {
       List<SensitivityRanking.Row> rows = new ArrayList<>();
@@ -122,7 +121,8 @@ public final class ReportCharts {
       }
       if (!rows.isEmpty()) {
         charts.add(
-            SensitivityRanking.draw("sensitivity-" + (axis + 1), d.axes().axis(axis).name(), rows, units));
+            SensitivityRanking.draw(
+                "sensitivity-" + (axis + 1), d.axes().axis(axis).name(), rows, units));
       }
     }
     return charts;

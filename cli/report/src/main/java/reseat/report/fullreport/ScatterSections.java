@@ -67,10 +67,7 @@ public final class ScatterSections {
     for (CauseShares.Share s : study.remount().causes().orElseThrow().causes()) {
       causes.add(
           Page.Row.of(
-              s.cause().words(),
-              f.triple(s.alone()),
-              shares(s.first()),
-              shares(s.total())));
+              s.cause().words(), f.triple(s.alone()), shares(s.first()), shares(s.total())));
     }
     blocks.add(
         new Page.Table(
@@ -174,12 +171,7 @@ public final class ScatterSections {
       if (budget.combined(nature).norm() > 0) {
         rows.add(
             new Page.Row(
-                List.of(
-                    "combined",
-                    word,
-                    "",
-                    "root sum square",
-                    f.triple(budget.combined(nature))),
+                List.of("combined", word, "", "root sum square", f.triple(budget.combined(nature))),
                 Page.Tone.NOTE));
         rows.add(
             new Page.Row(
@@ -196,12 +188,17 @@ public final class ScatterSections {
     blocks.add(
         new Page.Table(
             "Form of JCGM 100 (GUM); contribution along " + names(d),
-            List.of("source", "nature", "standard uncertainty", "shape", "contribution, " + f.smallUnit()),
+            List.of(
+                "source",
+                "nature",
+                "standard uncertainty",
+                "shape",
+                "contribution, " + f.smallUnit()),
             rows));
-      blocks.add(
-          new Page.Paragraph(
-              "The bars of the picture show what differs from mount to mount. Tolerances stay with a holder and go"
-                  + " into its offset."));
+    blocks.add(
+        new Page.Paragraph(
+            "The bars of the picture show what differs from mount to mount. Tolerances stay with a holder and go"
+                + " into its offset."));
     blocks.addAll(turned(d, f, budget.expanded(BudgetLine.Nature.RANDOM)));
     return new Page.Section("budget", "Error budget", blocks);
   }

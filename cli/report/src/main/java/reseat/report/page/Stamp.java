@@ -29,8 +29,7 @@ public final class Stamp {
    * @throws IOException if the file cannot be read
    */
   public static List<String> of(Path file, long seed) throws IOException {
-    return List.of(
-        origin("Design file ", file), madeBy(", seed " + seed));
+    return List.of(origin("Design file ", file), madeBy(", seed " + seed));
   }
 
   /**

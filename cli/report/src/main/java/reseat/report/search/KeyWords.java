@@ -123,8 +123,7 @@ public final class KeyWords {
    * @return trade words; for a key that the table does not know its own last words
    */
   public static String of(String path) {
-    return known(path)
-        .orElseGet(() -> path.substring(path.lastIndexOf('.') + 1).replace('_', ' '));
+    return known(path).orElseGet(() -> path.substring(path.lastIndexOf('.') + 1).replace('_', ' '));
   }
 
   /**

@@ -91,7 +91,8 @@ public record OutputColumn(Output output, Optional<Unit> unit) {
 
   /** The axis of a picture. */
   public AxisQuantity axis() {
-    return new AxisQuantity(KeyWords.ofOutput(output.name()), unitText(), unit.map(u -> u.toSi(1)).orElse(1.0));
+    return new AxisQuantity(
+        KeyWords.ofOutput(output.name()), unitText(), unit.map(u -> u.toSi(1)).orElse(1.0));
   }
 
   /** The SI unit for programs. */

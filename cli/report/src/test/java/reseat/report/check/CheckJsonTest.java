@@ -30,6 +30,8 @@ class CheckJsonTest {
               "versions",
               "title",
               "holds",
+              "verdict",
+              "accepted",
               "constraint",
               "state",
               "contacts",

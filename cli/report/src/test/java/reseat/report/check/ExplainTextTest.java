@@ -18,7 +18,8 @@ import reseat.study.StatedDesign;
 /** A figure told in full: the formula told is the one that was computed. */
 class ExplainTextTest {
 
-  private static final SeatedCheck POST = (SeatedCheck)
+  private static final SeatedCheck POST =
+      (SeatedCheck)
           CheckStudy.run(
               StatedDesign.of(DesignFile.read(Starter.TOOL_POST.text())), Depth.SIMULATED);
 
@@ -27,9 +28,13 @@ class ExplainTextTest {
     assertThat(ExplainText.keys()).hasSizeGreaterThanOrEqualTo(12);
     for (String key : ExplainText.keys()) {
       String told = ExplainText.of(POST, key, FigureText.METRIC).orElseThrow();
-      assertThat(told).as(key).contains("  Formula: ", "  Inputs:\n    ", "  Source: ", "  Assumed: ");
+      assertThat(told)
+          .as(key)
+          .contains("  Formula: ", "  Inputs:\n    ", "  Source: ", "  Assumed: ");
       assertThat(told).as(key).doesNotContain("NaN").doesNotContain("null");
-      assertThat(told.lines().mapToInt(String::length).max().orElse(0)).as(key).isLessThanOrEqualTo(100);
+      assertThat(told.lines().mapToInt(String::length).max().orElse(0))
+          .as(key)
+          .isLessThanOrEqualTo(100);
     }
   }
 
@@ -39,7 +44,8 @@ class ExplainTextTest {
       double f = c.force();
       double a = c.hertz().semiMajor(f);
       double b = c.hertz().semiMinor(f);
-      assertThat(3 * f / (2 * Math.PI * a * b)).isCloseTo(c.peakPressure(), within(1e-9 * c.peakPressure()));
+      assertThat(3 * f / (2 * Math.PI * a * b))
+          .isCloseTo(c.peakPressure(), within(1e-9 * c.peakPressure()));
       assertThat(3 * f / (2 * c.approach()))
           .isCloseTo(c.normalStiffness(), within(1e-9 * c.normalStiffness()));
     }

@@ -16,7 +16,8 @@ import reseat.designfile.Starter;
 class KeyWordsTest {
 
   private static final Pattern VARIED = Pattern.compile("--vary ['\"]?([a-z][^ =]*)=");
-  private static final Pattern LISTED = Pattern.compile("^ *\"([a-z_]+[^ =\"]*) = ", Pattern.MULTILINE);
+  private static final Pattern LISTED =
+      Pattern.compile("^ *\"([a-z_]+[^ =\"]*) = ", Pattern.MULTILINE);
 
   @Test
   void everyKeyOfTheShippedSweepsHasATradeWord() throws IOException {
@@ -24,7 +25,9 @@ class KeyWordsTest {
     Path docs = Path.of("../../docs");
     try (var files = Files.walk(docs)) {
       for (Path file :
-          files.filter(f -> f.toString().endsWith(".md") && !f.toString().contains("target")).toList()) {
+          files
+              .filter(f -> f.toString().endsWith(".md") && !f.toString().contains("target"))
+              .toList()) {
         gather(VARIED, Files.readString(file), keys);
       }
     }
