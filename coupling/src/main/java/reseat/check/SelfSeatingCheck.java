@@ -8,8 +8,9 @@ import reseat.remount.SelfSeating;
 /**
  * Whether the holder slides home by itself against friction.
  *
- * <p>A slide that stalls at less than the nominal friction fails; one that stalls within the range
- * of friction warns.
+ * <p>Judged is the friction from which it can stand still half seated, set down gently; a holder
+ * that is moving goes on a little further. Where it can at less than the nominal friction the check
+ * fails; within the range of friction it warns.
  */
 public final class SelfSeatingCheck {
 
@@ -25,8 +26,9 @@ public final class SelfSeatingCheck {
    * @return one finding
    */
   public static List<Finding> of(Friction friction, List<SelfSeating.Path> paths) {
-    SelfSeating.Path worst = paths.get(0);
-    double limit = worst.limitFriction();
+    SelfSeating.Path worst = SelfSeating.worstAtRest(paths);
+    double limit = worst.restFriction();
+    double moving = paths.get(0).limitFriction();
     Severity severity =
         limit < friction.nominal()
             ? Severity.FAIL
@@ -41,12 +43,15 @@ public final class SelfSeatingCheck {
             severity == Severity.FAIL ? friction.nominal() : friction.high(),
             Sense.AT_LEAST,
             Measure.FACTOR,
-            "preload and weight pull the holder home up to a friction coefficient of "
+            "preload and weight pull a holder at rest home up to a friction coefficient of "
                 + Measure.FACTOR.showComputed(limit)
                 + (limit >= SelfSeating.GREATEST ? " and beyond" : "")
                 + ", worst where "
                 + open
-                + " closes last; expected is "
+                + " closes last; a holder that is moving slides home up to "
+                + Measure.FACTOR.showComputed(moving)
+                + (moving >= SelfSeating.GREATEST ? " and beyond" : "")
+                + "; expected is "
                 + Measure.FACTOR.show(friction.low())
                 + " to "
                 + Measure.FACTOR.show(friction.high())

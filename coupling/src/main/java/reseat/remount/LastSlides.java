@@ -22,6 +22,7 @@ public final class LastSlides {
   private static final double CLEAR = 1e-9;
 
   private final StoppedSlide slide;
+  private final HalfSeatedRest rest;
   private final List<Vec3[]> slips = new ArrayList<>();
   private final List<Step> steps = new ArrayList<>();
 
@@ -41,12 +42,32 @@ public final class LastSlides {
    */
   public LastSlides(ContactLines lines) {
     slide = new StoppedSlide(lines, Wrench.zero(Vec3.ZERO));
+    rest = new HalfSeatedRest(lines, slide.normalColumns());
     SelfSeating seating = new SelfSeating(lines, Wrench.zero(Vec3.ZERO));
     for (int i = 0; i < N; i++) {
       double[] rates = new double[N];
       rates[i] = 1;
       slips.add(seating.slips(rates));
     }
+  }
+
+  /**
+   * Says whether a holder set down with one contact open cannot stand still at a friction.
+   *
+   * @param load load on the holder
+   * @param friction the friction
+   * @return true if it surely moves on, whichever contact is open
+   */
+  public boolean surelyMovesOn(Wrench load, double friction) {
+    double[] opposite = StoppedSlide.opposite(load);
+    for (int i = 0; i < N; i++) {
+      double[] rates = new double[N];
+      rates[i] = 1;
+      if (!rest.cannotStand(opposite, rates, friction)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

@@ -45,7 +45,9 @@ public final class SelfSeating {
 
   private final ContactLines lines;
   private final Lu6 normal = new Lu6();
+  private final Wrench load;
   private final StoppedSlide slide;
+  private final HalfSeatedRest rest;
 
   /**
    * Prepares the question.
@@ -60,6 +62,8 @@ public final class SelfSeating {
     if (lines.lines().size() != N || !normal.factor(slide.normalColumns())) {
       throw new ArithmeticException("the contacts do not constrain the holder");
     }
+    this.load = load;
+    rest = new HalfSeatedRest(lines, slide.normalColumns());
   }
 
   /**
@@ -70,8 +74,15 @@ public final class SelfSeating {
    * @param limitFriction friction at which the slide stalls; {@value #GREATEST} if it never does
    * @param tipFriction friction from which an engaged contact would have to pull, so that the
    *     holder leaves this way for another; {@value #GREATEST} if never
+   * @param restFriction friction up to which the holder cannot stand still on this way, if it is
+   *     set down there rather than slides; never above {@code limitFriction}
    */
-  public record Path(List<String> open, String lastSeat, double limitFriction, double tipFriction)
+  public record Path(
+      List<String> open,
+      String lastSeat,
+      double limitFriction,
+      double tipFriction,
+      double restFriction)
       implements Comparable<Path> {
 
     /** Copies the list. */
@@ -160,6 +171,23 @@ public final class SelfSeating {
     return sorted(paths);
   }
 
+  /**
+   * Finds the way on which a holder that was set down stands still at the least friction.
+   *
+   * @param paths ways home, at least one
+   * @return the first of those with the least {@code restFriction}
+   */
+  public static Path worstAtRest(List<Path> paths) {
+    Path worst = paths.get(0);
+    for (Path p : paths) {
+      // ways alike by symmetry stay in their order
+      if (p.restFriction() < worst.restFriction() - 1e-9) {
+        worst = p;
+      }
+    }
+    return worst;
+  }
+
   static Path worse(Path a, Path b) {
     return a == null || b.limitFriction() < a.limitFriction() ? b : a;
   }
@@ -212,7 +240,7 @@ public final class SelfSeating {
       last = mu;
       mu = next(mu);
     }
-    return new Path(open, lastSeat, stalls, tips);
+    return new Path(open, lastSeat, stalls, tips, rest.limit(load, rates, stalls));
   }
 
   /** The friction looked at after one. */

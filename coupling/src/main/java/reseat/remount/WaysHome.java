@@ -99,7 +99,11 @@ public final class WaysHome {
       String support = lines.lines().get(i).support();
       paths.add(
           new SelfSeating.Path(
-              List.of(support + " (ring)"), support, worst.limitFriction(), worst.tipFriction()));
+              List.of(support + " (ring)"),
+              support,
+              worst.limitFriction(),
+              worst.tipFriction(),
+              worst.restFriction()));
       i += 2;
     }
     return paths;

@@ -148,7 +148,9 @@ public final class CandidateCheck {
             SelfSeating.GREATEST,
             Math.max(friction.nominal(), friction.high() / Math.max(used, 0.1)));
     boolean ring = design.supports().stream().anyMatch(s -> s.seat().isRing());
-    if (!ring && family.slides().surelyPass(design.standingLoad(), matters)) {
+    if (!ring
+        && family.slides().surelyPass(design.standingLoad(), matters)
+        && family.slides().surelyMovesOn(design.standingLoad(), matters)) {
       return true;
     }
     return all(SelfSeatingCheck.of(friction, WaysHome.lastStages(design, design.standingLoad())));

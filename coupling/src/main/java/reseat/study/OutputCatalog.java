@@ -11,6 +11,7 @@ import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.FrictionBound;
+import reseat.remount.SelfSeating;
 import reseat.space.Vec3;
 import reseat.units.NearestWord;
 import reseat.units.QuantityKind;
@@ -222,7 +223,8 @@ public final class OutputCatalog {
         check ->
             Optional.of(
                 OutputValue.atLeast(
-                    check.waysHome().get(0).limitFriction(), check.design().friction().nominal())));
+                    SelfSeating.worstAtRest(check.waysHome()).restFriction(),
+                    check.design().friction().nominal())));
     eachAxis(
         "friction-scale",
         "scale of what friction withholds from the tool point along %s",

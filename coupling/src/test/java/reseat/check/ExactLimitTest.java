@@ -130,7 +130,7 @@ class ExactLimitTest {
   void frictionAtWhichTheHolderJustSlidesHomeDoesNotStopIt() {
     List<SelfSeating.Path> paths =
         new SelfSeating(ContactLines.nominal(POST), POST.standingLoad()).oneOpen();
-    double slides = paths.get(0).limitFriction();
+    double slides = SelfSeating.worstAtRest(paths).restFriction();
     assertThat(seats(paths, 0.1, slides)).isEqualTo(OK);
     assertThat(seats(paths, 0.1, Math.nextUp(slides))).isEqualTo(WARNING);
     assertThat(seats(paths, slides, 0.9)).isEqualTo(WARNING);

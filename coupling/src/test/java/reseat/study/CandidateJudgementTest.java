@@ -20,6 +20,7 @@ import reseat.designfile.DesignFile;
 import reseat.designfile.SizeWish;
 import reseat.designfile.Starter;
 import reseat.numerics.Spread;
+import reseat.remount.SelfSeating;
 import reseat.seat.Ball;
 import reseat.sizing.CandidateCheck;
 import reseat.sizing.DesignFamily;
@@ -153,7 +154,7 @@ class CandidateJudgementTest {
             .cases(List.of())
             .targets(Targets.DEFAULT)
             .build();
-    double limit = ((SeatedCheck) whole(pulled)).waysHome().get(0).limitFriction();
+    double limit = SelfSeating.worstAtRest(((SeatedCheck) whole(pulled)).waysHome()).restFriction();
     // all but as large as wanted, so that a slide is looked at up to this friction only
     SizeWish close = wish(0, 1.001 * DesignFamily.sizeOf(pulled));
     for (double factor : new double[] {0.999, 1.001}) {

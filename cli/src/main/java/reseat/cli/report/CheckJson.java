@@ -256,11 +256,13 @@ public final class CheckJson {
   private static void seating(JsonWriter json, List<SelfSeating.Path> waysHome) {
     json.key("seating").beginObject();
     json.key("limit_friction").value(waysHome.get(0).limitFriction());
+    json.key("limit_friction_at_rest").value(SelfSeating.worstAtRest(waysHome).restFriction());
     json.key("modes").beginArray();
     for (SelfSeating.Path p : waysHome) {
       json.beginObject();
       json.key("last_to_close").value(String.join(", ", p.open()));
       json.key("limit_friction").value(p.limitFriction());
+      json.key("limit_friction_at_rest").value(p.restFriction());
       json.key("tip_friction").value(p.tipFriction());
       json.end();
     }

@@ -170,13 +170,16 @@ final class CheckScreen {
                 + " opens "
                 + check.weakest().contact()
                 + "."));
-    SelfSeating.Path way = check.waysHome().get(0);
+    SelfSeating.Path moving = check.waysHome().get(0);
+    SelfSeating.Path atRest = SelfSeating.worstAtRest(check.waysHome());
     out.append(
         Paragraph.of(
             "",
             "Slides home up to a friction of "
-                + Measure.FACTOR.showComputed(way.limitFriction())
-                + "; expected "
+                + Measure.FACTOR.showComputed(atRest.restFriction())
+                + " set down gently, "
+                + Measure.FACTOR.showComputed(moving.limitFriction())
+                + " moving; expected "
                 + Measure.FACTOR.show(check.design().friction().low())
                 + " to "
                 + Measure.FACTOR.show(check.design().friction().high())

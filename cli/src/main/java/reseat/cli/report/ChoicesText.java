@@ -7,6 +7,7 @@ import reseat.check.Severity;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
 import reseat.designfile.SizeWish;
+import reseat.remount.SelfSeating;
 import reseat.sizing.AllowedPreload;
 import reseat.space.Vec3;
 import reseat.study.ClassicChoices;
@@ -101,7 +102,7 @@ public final class ChoicesText {
         Shown.figures(stiff.x() * 1e-6, 3),
         Shown.figures(stiff.y() * 1e-6, 3),
         Shown.figures(stiff.z() * 1e-6, 3),
-        Shown.figures(c.waysHome().get(0).limitFriction(), 2),
+        Shown.figures(SelfSeating.worstAtRest(c.waysHome()).restFriction(), 2),
         verdict(c));
     List<String> cells = new ArrayList<>(List.of(group, name));
     for (int k = 0; k < 3; k++) {

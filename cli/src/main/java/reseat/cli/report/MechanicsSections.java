@@ -112,8 +112,7 @@ final class MechanicsSections {
 
   private static String share(SeatedCheck.Elasticity elasticity, Vec3 direction) {
     List<CouplingStiffness.Share> shares =
-        new ArrayList<>(
-            elasticity.stiffness().shares(elasticity.toolPoint().point(), direction));
+        new ArrayList<>(elasticity.stiffness().shares(elasticity.toolPoint().point(), direction));
     shares.sort((a, b) -> Double.compare(b.share(), a.share()));
     List<String> words = new ArrayList<>();
     for (CouplingStiffness.Share s : shares.subList(0, Math.min(3, shares.size()))) {
@@ -186,10 +185,9 @@ final class MechanicsSections {
               List.of(
                   String.join(", ", p.open()),
                   p.lastSeat(),
-                  p.limitFriction() >= SelfSeating.GREATEST
-                      ? "never"
-                      : String.format(Locale.ROOT, "%.3f", p.limitFriction())),
-              p.limitFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN));
+                  friction(p.limitFriction()),
+                  friction(p.restFriction())),
+              p.restFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN));
     }
     return new Page.Section(
         "seating",
@@ -199,13 +197,22 @@ final class MechanicsSections {
                 String.format(
                     Locale.ROOT,
                     "With one contact still open the other five slide. The slide stalls where the"
-                        + " friction coefficient reaches the value given; the range assumed here is"
+                        + " friction coefficient reaches the value given; a holder that is set down"
+                        + " gently there can stand still from a lower one; the range assumed here is"
                         + " %.2f to %.2f.",
                     check.design().friction().low(),
                     high)),
             new Page.Table(
                 "Last contact to close, worst first",
-                List.of("contact still open", "last seat to close", "stalls at friction"),
+                List.of(
+                    "contact still open",
+                    "last seat to close",
+                    "stalls at friction",
+                    "can stand still from"),
                 rows)));
+  }
+
+  private static String friction(double limit) {
+    return limit >= SelfSeating.GREATEST ? "never" : String.format(Locale.ROOT, "%.3f", limit);
   }
 }

@@ -131,6 +131,7 @@ public final class RemountJson {
     json.end();
     json.key("last_seat").value(p.lastSeat());
     json.key("limit_friction").value(limit(p.limitFriction()));
+    json.key("limit_friction_at_rest").value(limit(p.restFriction()));
     json.key("tip_friction").value(limit(p.tipFriction()));
     json.end();
   }

@@ -56,7 +56,10 @@ final class ReportCharts {
     for (int k = 0; k < 3; k++) {
       List<ComplianceShares.Part> parts = new ArrayList<>();
       for (CouplingStiffness.Share s :
-          check.frictionless().stiffness().shares(check.frictionless().toolPoint().point(), d.axes().axis(k).direction())) {
+          check
+              .frictionless()
+              .stiffness()
+              .shares(check.frictionless().toolPoint().point(), d.axes().axis(k).direction())) {
         parts.add(new ComplianceShares.Part(s.name(), s.share()));
       }
       directions.add(

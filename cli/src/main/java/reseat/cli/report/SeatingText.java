@@ -14,7 +14,13 @@ final class SeatingText {
     Friction f = study.design().friction();
     TextTable table =
         new TextTable(
-            "lrrrl", "last to close", "stalls above", "clamped above", "tips above", "seat");
+            "lrrrrl",
+            "last to close",
+            "stalls above",
+            "rests above",
+            "clamped above",
+            "tips above",
+            "seat");
     for (int i = 0; i < study.byHand().oneOpen().size(); i++) {
       SelfSeating.Path hand = study.byHand().oneOpen().get(i);
       SelfSeating.Path clamp = study.byPreload().oneOpen().get(i);
@@ -45,7 +51,8 @@ final class SeatingText {
             "Stalls above: friction at which the slide stops, pushed home by weight and seating"
                 + " force ("
                 + Shown.force(study.design().remount().seatingForce())
-                + "). Clamped above: the same under weight and full preload. Tips above: friction"
+                + "). Rests above: friction from which it can stand still there, set down gently under"
+                + " the same force. Clamped above: the same under weight and full preload. Tips above: friction"
                 + " from which a sliding contact opens and the holder goes another way. Friction"
                 + " from: "
                 + f.source()
@@ -57,9 +64,10 @@ final class SeatingText {
     table.row(
         name,
         limit(hand.limitFriction()),
+        limit(hand.restFriction()),
         limit(clamp.limitFriction()),
         limit(hand.tipFriction()),
-        hand.lastSeat() + ": " + verdict(Math.min(hand.limitFriction(), clamp.limitFriction()), f));
+        hand.lastSeat() + ": " + verdict(Math.min(hand.restFriction(), clamp.restFriction()), f));
   }
 
   private static String verdict(double limit, Friction f) {
