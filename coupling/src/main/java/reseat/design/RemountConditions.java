@@ -8,7 +8,8 @@ import reseat.numerics.Spread;
  *
  * @param seatingForce force along the preloads with which the holder is pushed home before the
  *     preload is applied, N; the weight comes on top
- * @param rampSteps number of load steps from the seating force to the full preload
+ * @param rampSteps number of load steps from the seating force to the full preload; {@link
+ *     #AS_NEEDED} for more of them the nearer friction comes to where the slide home stalls
  * @param friction scatter of the friction coefficient of each contact, as a ratio of the nominal
  * @param temperature scatter of the holder's temperature against the post's, K
  * @param film scatter of the thickness of what lies in each contact (oil, dust), m
@@ -22,17 +23,20 @@ public record RemountConditions(
     Spread film,
     double holderExpansion) {
 
+  /** Number of load steps that leaves their choice to the simulation. */
+  public static final int AS_NEEDED = 0;
+
   /**
    * What is assumed where the design file says nothing.
    *
    * <p>Hand force 10 N, friction within 20 % from contact to contact, holder within 0.2 K of the
-   * post, film within 10 nm, a steel holder: common practice, no source. Twelve steps differ from
-   * 1536 by 0.5 nm at most at μ = 0.1 and by 8 nm at μ = 0.2 (see the theory page).
+   * post, film within 10 nm, a steel holder: common practice, no source. As many load steps as the
+   * friction needs (see the theory page).
    */
   public static final RemountConditions DEFAULT =
       new RemountConditions(
           10,
-          12,
+          AS_NEEDED,
           new Spread(0.2, Shape.NORMAL),
           new Spread(0.2, Shape.UNIFORM),
           new Spread(10e-9, Shape.UNIFORM),
@@ -44,7 +48,7 @@ public record RemountConditions(
       throw new IllegalArgumentException(
           "the seating force must be positive, found " + seatingForce + " N");
     }
-    if (rampSteps < 1 || rampSteps > 100_000) {
+    if (rampSteps != AS_NEEDED && (rampSteps < 1 || rampSteps > 100_000)) {
       throw new IllegalArgumentException(
           "the ramp needs between 1 and 100000 steps, found " + rampSteps);
     }

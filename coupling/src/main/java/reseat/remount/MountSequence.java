@@ -50,6 +50,7 @@ final class MountSequence {
   private final boolean cuts;
   private final boolean reclamps;
   private final double firstShare;
+  private final int rampSteps;
   private final double[] reference = new double[3];
   private final double[] referenceTurn = new double[3];
   private final double[] load = new double[N];
@@ -94,6 +95,7 @@ final class MountSequence {
     firstShare = total > 0 ? Math.min(1, design.remount().seatingForce() / total) : 1;
     draw = new MountDraw(design, straightHome(ContactLines.nominal(design)));
     var standing = model.standing();
+    rampSteps = design.preloads().isEmpty() ? 0 : RampSteps.of(design);
     put(standing.displacementOf(design.toolPoint()), reference);
     put(standing.holderInBase().rotationVector(), referenceTurn);
   }
@@ -166,7 +168,7 @@ final class MountSequence {
     if (outcome != MountMechanics.Outcome.HELD) {
       return outcome;
     }
-    int steps = design.preloads().isEmpty() ? 0 : design.remount().rampSteps();
+    int steps = rampSteps;
     outcome = ramp(firstShare, 1, steps);
     if (outcome != MountMechanics.Outcome.HELD) {
       return outcome;
