@@ -207,4 +207,8 @@ public final class MechanicsSections {
   private static String friction(double limit) {
     return limit >= SelfSeating.GREATEST ? "never" : FilledText.of("%.3f", limit);
   }
+
+  private static String friction(double limit) {
+    return limit >= SelfSeating.GREATEST ? "never" : String.format(Locale.ROOT, "%.3f", limit);
+  }
 }
