@@ -1,5 +1,6 @@
 package reseat.report.fullreport;
 
+import java.util.Locale;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -206,9 +207,5 @@ public final class MechanicsSections {
 
   private static String friction(double limit) {
     return limit >= SelfSeating.GREATEST ? "never" : FilledText.of("%.3f", limit);
-  }
-
-  private static String friction(double limit) {
-    return limit >= SelfSeating.GREATEST ? "never" : String.format(Locale.ROOT, "%.3f", limit);
   }
 }
