@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
-import reseat.mount.BondCaution;
-import reseat.mount.BondJoint;
+import reseat.ballmount.BondCaution;
+import reseat.ballmount.BondJoint;
 
 /**
  * Whether an adhesive joint bears its loads with derating, and what may go wrong with it.

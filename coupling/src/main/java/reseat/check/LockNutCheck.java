@@ -7,8 +7,8 @@ import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.StudThread;
-import reseat.mount.LockNut;
-import reseat.mount.ThreadDuty;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ThreadDuty;
 
 /**
  * What setting and locking an adjusting screw does to the height of its ball.

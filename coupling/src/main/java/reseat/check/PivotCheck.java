@@ -13,9 +13,9 @@ import reseat.design.CheckKind;
 import reseat.design.PivotDuty;
 import reseat.material.Material;
 import reseat.material.MaterialValue;
-import reseat.mount.ConePivot;
-import reseat.mount.FluidFilmPad;
-import reseat.mount.PivotSeat;
+import reseat.ballmount.ConePivot;
+import reseat.ballmount.FluidFilmPad;
+import reseat.ballmount.PivotSeat;
 
 /**
  * Whether the seat a ball turns in bears the force, holds the ball where it should and lets a pad

@@ -12,8 +12,8 @@ import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PreloadScatter;
-import reseat.remount.SelfSeating;
-import reseat.remount.WaysHome;
+import reseat.seating.SelfSeating;
+import reseat.seating.SeatingPaths;
 import reseat.repeatability.ToolChangeOutlook;
 
 /**
@@ -205,7 +205,7 @@ public final class StandingCoupling {
    */
   public List<SelfSeating.Path> waysHome() {
     if (waysHome == null) {
-      waysHome = WaysHome.lastStages(design(), design().standingLoad());
+      waysHome = SeatingPaths.lastStages(design(), design().standingLoad());
     }
     return waysHome;
   }

@@ -7,7 +7,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
-import reseat.mount.BondJoint;
+import reseat.ballmount.BondJoint;
 import reseat.space.Vec3;
 
 /**

@@ -7,8 +7,8 @@ import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.StudMount;
 import reseat.material.MaterialValue;
-import reseat.mount.BondJoint;
-import reseat.mount.StudCompliance;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.StudCompliance;
 
 /**
  * Whether the neck of a ball stud bears its loads.

@@ -6,8 +6,8 @@ import java.util.Optional;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.StudThread;
-import reseat.mount.LockNut;
-import reseat.mount.ThreadStrength;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ThreadStrength;
 
 /**
  * Whether the thread of a stud bears load and lock nut: stripping of either part, breaking of the

@@ -3,8 +3,8 @@ package reseat.design;
 import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;
-import reseat.mount.BondJoint;
-import reseat.mount.ScrewThread;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ScrewThread;
 import reseat.numerics.Bounds;
 import reseat.units.PrintedNumber;
 

@@ -3,8 +3,8 @@ package reseat.design;
 import java.util.Objects;
 import java.util.Optional;
 import reseat.material.Material;
-import reseat.mount.IndexedSlotting;
-import reseat.mount.PivotSeat;
+import reseat.ballmount.IndexedSlotting;
+import reseat.ballmount.PivotSeat;
 import reseat.numerics.Bounds;
 
 /**

@@ -102,7 +102,7 @@ final class AcceptanceReader {
       return Optional.empty();
     }
     for (QuantityKind kind : KINDS) {
-      if (QuantityText.read(text, kind) instanceof Quantity q && Reckoned.with(q.value(), kind)) {
+      if (QuantityText.read(text, kind) instanceof Quantity q && ValueRange.with(q.value(), kind)) {
         return Optional.of(q);
       }
     }

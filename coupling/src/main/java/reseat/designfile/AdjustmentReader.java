@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import reseat.design.AdjustmentTask;
-import reseat.mount.AdjustingScrews;
-import reseat.mount.ScrewThread;
+import reseat.ballmount.AdjustingScrews;
+import reseat.ballmount.ScrewThread;
 import reseat.space.Vec3;
 import reseat.units.QuantityKind;
 

@@ -6,7 +6,7 @@ import reseat.design.AssumedValue;
 import reseat.design.BallMountDesign;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
-import reseat.mount.BondJoint;
+import reseat.ballmount.BondJoint;
 import reseat.preload.DiscSpringStack;
 import reseat.preload.HelicalSpring;
 import reseat.preload.MagnetPair;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import reseat.design.BallMountDesign;
 import reseat.design.BallMounting;
 import reseat.design.StudMount;
-import reseat.mount.LockNut;
-import reseat.mount.ScrewThread;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ScrewThread;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 

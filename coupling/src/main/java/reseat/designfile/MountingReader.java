@@ -5,7 +5,7 @@ import reseat.design.BallMounting;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
 import reseat.material.Material;
-import reseat.mount.BondJoint;
+import reseat.ballmount.BondJoint;
 import reseat.space.Vec3;
 import reseat.units.QuantityKind;
 

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import reseat.design.StudThread;
 import reseat.material.Material;
-import reseat.mount.BallStud;
-import reseat.mount.RootFixing;
+import reseat.ballmount.BallStud;
+import reseat.ballmount.RootFixing;
 import reseat.units.QuantityKind;
 
 /** Reads a stud with its foot. */

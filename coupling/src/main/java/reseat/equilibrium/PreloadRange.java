@@ -14,14 +14,14 @@ import reseat.space.Wrench;
 public final class PreloadRange {
 
   private final ForceBalance balance;
-  private final PressedPlaces places;
+  private final ContactPlaces places;
   private final double preload;
   private final double[] perPreload;
   private final double[] weight;
 
   private PreloadRange(ContactLines lines, CouplingDesign design) {
     this.balance = new ForceBalance(lines);
-    this.places = PressedPlaces.of(lines);
+    this.places = ContactPlaces.of(lines);
     this.perPreload = balance.forces(design.preload());
     this.weight = balance.forces(design.weight());
     double sum = 0;

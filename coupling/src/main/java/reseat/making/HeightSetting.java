@@ -2,8 +2,8 @@ package reseat.making;
 
 import java.util.Optional;
 import reseat.design.StudThread;
-import reseat.mount.LockNut;
-import reseat.mount.ScrewThread;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ScrewThread;
 import reseat.space.Vec3;
 
 /**

@@ -10,7 +10,7 @@ import reseat.design.Support;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
 import reseat.space.Vec3;
-import reseat.study.FollowingSeats;
+import reseat.search.RecutSeats;
 import reseat.study.NeededSeatingForce;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
@@ -124,7 +124,7 @@ final class PullLadders {
   }
 
   private String length(double si) {
-    return '"' + FollowingSeats.text(si, unit()) + '"';
+    return '"' + RecutSeats.text(si, unit()) + '"';
   }
 
   /** Tilted pulls, turned toward the coupling's axis. */
@@ -201,7 +201,7 @@ final class PullLadders {
     Quantity from =
         plain
             .or(() -> limit)
-            .orElse(new Quantity(now, kind, FollowingSeats.text(now, usual), usual));
+            .orElse(new Quantity(now, kind, RecutSeats.text(now, usual), usual));
     return Steps.scaled(lever, List.of(new FileKeys.Held(key, from)), values.apply(from));
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
-import reseat.study.FollowingSeats;
+import reseat.search.RecutSeats;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 
@@ -92,7 +92,7 @@ final class Steps {
       for (FileKeys.Held key : keys) {
         all.add(
             key.to(
-                FollowingSeats.text(ratio * key.quantity().value(), key.quantity().unit())
+                RecutSeats.text(ratio * key.quantity().value(), key.quantity().unit())
                     .strip()));
       }
       rungs.add(

@@ -12,7 +12,7 @@ import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.FrictionBound;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.units.NearestWord;
 import reseat.units.QuantityKind;

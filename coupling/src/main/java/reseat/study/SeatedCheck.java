@@ -15,7 +15,7 @@ import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.repeatability.ToolChangeOutlook;
 
 /**

@@ -8,7 +8,7 @@ import reseat.design.Support;
 import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.material.Material;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.seat.Ball;
 import reseat.seat.FlatSeat;
 import reseat.seat.GrooveExtent;

@@ -8,7 +8,7 @@ import reseat.contact.TangentialContact;
 import reseat.elementary.Elementary;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
-import reseat.mount.GimbalFriction;
+import reseat.ballmount.GimbalFriction;
 import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 import reseat.verification.Topic.Gatherer;

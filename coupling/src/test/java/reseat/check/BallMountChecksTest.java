@@ -18,9 +18,9 @@ import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadBand;
-import reseat.mount.BondCaution;
-import reseat.mount.BondJoint;
-import reseat.mount.ThreadStrength;
+import reseat.ballmount.BondCaution;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ThreadStrength;
 import reseat.preload.BenchSetting;
 import reseat.preload.DeviceCaution;
 

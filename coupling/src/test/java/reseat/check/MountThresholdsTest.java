@@ -20,8 +20,8 @@ import reseat.designfile.Starter;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.material.MaterialCatalog;
-import reseat.mount.BondJoint;
-import reseat.mount.ThreadStrength;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ThreadStrength;
 import reseat.seat.ConeSeat;
 
 /** Where a stud, its bond, its thread and a ring of contact pass from well to worse. */

@@ -12,13 +12,13 @@ import reseat.design.PivotDuty;
 import reseat.material.ElasticPair;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
-import reseat.mount.BondJoint;
-import reseat.mount.ConePivot;
-import reseat.mount.FlatPivot;
-import reseat.mount.FluidFilmPad;
-import reseat.mount.PivotSeat;
-import reseat.mount.SocketPivot;
-import reseat.mount.TrihedralPivot;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ConePivot;
+import reseat.ballmount.FlatPivot;
+import reseat.ballmount.FluidFilmPad;
+import reseat.ballmount.PivotSeat;
+import reseat.ballmount.SocketPivot;
+import reseat.ballmount.TrihedralPivot;
 
 /** What is said of a seat that a ball turns in and of the pad it aligns. */
 class PivotCheckTest {

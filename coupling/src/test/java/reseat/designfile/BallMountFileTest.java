@@ -14,11 +14,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import reseat.design.AdjustmentTask;
 import reseat.design.BallMountDesign;
 import reseat.design.PivotDuty;
-import reseat.mount.AdjustingScrews;
-import reseat.mount.ConePivot;
-import reseat.mount.FlatPivot;
-import reseat.mount.SocketPivot;
-import reseat.mount.TrihedralPivot;
+import reseat.ballmount.AdjustingScrews;
+import reseat.ballmount.ConePivot;
+import reseat.ballmount.FlatPivot;
+import reseat.ballmount.SocketPivot;
+import reseat.ballmount.TrihedralPivot;
 
 /** What a file on one ball mount says, and what it is told about mistakes. */
 class BallMountFileTest {

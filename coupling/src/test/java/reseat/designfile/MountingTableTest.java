@@ -6,7 +6,7 @@ import static reseat.designfile.MistakenValueTest.problems;
 
 import org.junit.jupiter.api.Test;
 import reseat.design.StudMount;
-import reseat.mount.BondJoint;
+import reseat.ballmount.BondJoint;
 import reseat.preload.TightenedScrew;
 
 /** What a file may say of mounting, bond and screw, and what it may not. */

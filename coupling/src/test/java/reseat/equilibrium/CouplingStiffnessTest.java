@@ -12,7 +12,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
 import reseat.equilibrium.CouplingStiffness.Bound;
-import reseat.mount.StudCompliance;
+import reseat.ballmount.StudCompliance;
 import reseat.numerics.RandomStream;
 import reseat.numerics.SymmetricEigen;
 import reseat.space.Matrix6;

@@ -1,5 +1,6 @@
 package reseat.remount;
 
+import reseat.seating.SelfSeating;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -20,15 +20,15 @@ import reseat.design.Friction;
 import reseat.design.Preload;
 import reseat.design.Targets;
 import reseat.designfile.DesignFile;
-import reseat.designfile.SizeWish;
+import reseat.designfile.SizeTargets;
 import reseat.designfile.Starter;
-import reseat.numerics.Spread;
-import reseat.remount.SelfSeating;
+import reseat.numerics.Distribution;
+import reseat.seating.SelfSeating;
 import reseat.seat.Ball;
-import reseat.sizing.CandidateCheck;
-import reseat.sizing.DesignFamily;
-import reseat.sizing.Judgement;
-import reseat.sizing.Merits;
+import reseat.search.CandidateCheck;
+import reseat.search.DesignFamily;
+import reseat.search.Judgement;
+import reseat.search.Merits;
 import reseat.space.Vec3;
 
 /** The quick judgement of a candidate beside the findings of the whole check. */
@@ -62,7 +62,7 @@ class CandidateJudgementTest {
   }
 
   private static Judgement judged(CouplingDesign design) {
-    return CandidateCheck.of(design, SizeWish.NONE);
+    return CandidateCheck.of(design, SizeTargets.NONE);
   }
 
   /** The part of its limit that is used; past all parts where the value has the wrong sign. */
@@ -152,9 +152,9 @@ class CandidateJudgementTest {
             spring.force(),
             spring.direction(),
             spring.at().plus(new Vec3(x, y, 0)),
-            Spread.NONE,
-            Spread.NONE,
-            Spread.NONE,
+            Distribution.NONE,
+            Distribution.NONE,
+            Distribution.NONE,
             "");
     CouplingDesign pulled =
         stand.toBuilder()
@@ -164,7 +164,7 @@ class CandidateJudgementTest {
             .build();
     double limit = SelfSeating.worstAtRest(((SeatedCheck) whole(pulled)).waysHome()).restFriction();
     // all but as large as wanted, so that a slide is looked at up to this friction only
-    SizeWish close = wish(0, 1.001 * DesignFamily.sizeOf(pulled));
+    SizeTargets close = wish(0, 1.001 * DesignFamily.sizeOf(pulled));
     for (double factor : new double[] {0.999, 1.001}) {
       double mu = factor * limit;
       Friction friction = new Friction(mu, mu, mu, "supposed");
@@ -195,8 +195,8 @@ class CandidateJudgementTest {
         .isEqualTo(Judgement.fails("does not stand", Double.POSITIVE_INFINITY));
   }
 
-  private static SizeWish wish(double leastStiffness, double largestSize) {
-    return new SizeWish(List.of(), SizeWish.RankBy.MARGIN, leastStiffness, largestSize, false);
+  private static SizeTargets wish(double leastStiffness, double largestSize) {
+    return new SizeTargets(List.of(), SizeTargets.RankBy.MARGIN, leastStiffness, largestSize, false);
   }
 
   @Test
@@ -259,7 +259,7 @@ class CandidateJudgementTest {
                 .map(
                     p ->
                         p.withScatter(
-                            new Spread(share, p.forceSpread().shape()), Spread.NONE, Spread.NONE))
+                            new Distribution(share, p.forceSpread().shape()), Distribution.NONE, Distribution.NONE))
                 .toList())
         .friction(new Friction(friction, friction, friction, "supposed"))
         .targets(aiming(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 2e-6))

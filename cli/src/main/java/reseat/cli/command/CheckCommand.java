@@ -211,7 +211,7 @@ final class CheckCommand implements FileCommand {
           WholeNumber.of(REMEDY, given.matchedOptionValue(REMEDY, ""), 1, remedies.size());
       Remedy remedy = remedies.get((int) number - 1);
       String text = remedy.writtenInto(AlterableDesign.read(file));
-      WholeFile.write(
+      AtomicFile.write(
           changed, text.getBytes(StandardCharsets.UTF_8), given.hasMatchedOption(FORCE));
       out.print(
           Paragraph.of(

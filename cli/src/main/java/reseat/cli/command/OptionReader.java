@@ -60,8 +60,8 @@ final class OptionReader {
       return explain(line, e);
     } catch (IOException | RuntimeException e) {
       return traced
-          ? Fault.reportTraced("reseat " + name, e, err)
-          : Fault.report("reseat " + name, e, err);
+          ? FaultMessage.reportTraced("reseat " + name, e, err)
+          : FaultMessage.report("reseat " + name, e, err);
     }
   }
 
@@ -81,7 +81,7 @@ final class OptionReader {
     } catch (ParameterException e) {
       return explain(line, e);
     } catch (RuntimeException e) {
-      return Fault.report("reseat", e, err);
+      return FaultMessage.report("reseat", e, err);
     }
   }
 

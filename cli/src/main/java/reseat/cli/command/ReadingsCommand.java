@@ -123,7 +123,7 @@ final class ReadingsCommand implements FileCommand {
       StatedDesign stated = DesignPlan.design(Path.of(design), err);
       form = choices.form(Map.of(design, DesignPlan.of(stated.design())), stated.inInches());
     }
-    WholeFile.write(file, form.csv().getBytes(StandardCharsets.UTF_8), choices.force());
+    AtomicFile.write(file, form.csv().getBytes(StandardCharsets.UTF_8), choices.force());
     out.print(form.text());
     out.println("wrote " + file + ": write the readings into it, then");
     out.print(
@@ -138,7 +138,7 @@ final class ReadingsCommand implements FileCommand {
 
   private static void write(ReadingsChoices choices, String option, String content)
       throws IOException {
-    WholeFile.write(
+    AtomicFile.write(
         Path.of(choices.text(option)), content.getBytes(StandardCharsets.UTF_8), choices.force());
   }
 

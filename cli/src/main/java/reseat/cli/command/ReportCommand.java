@@ -37,7 +37,7 @@ import reseat.report.fullreport.ReportPictures;
 import reseat.report.interchange.InterchangeJson;
 import reseat.report.page.Page;
 import reseat.report.page.PageWriter;
-import reseat.report.page.Stamp;
+import reseat.report.page.PageSource;
 import reseat.report.remount.RemountJson;
 import reseat.report.remount.ResponsePicture;
 import reseat.study.AssumedShares;
@@ -119,7 +119,7 @@ final class ReportCommand implements Subcommand {
     }
     boolean one = given.hasMatchedOption("--picture");
     if (!one) {
-      WholeFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
+      AtomicFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
     }
     Task task =
         () ->
@@ -183,7 +183,7 @@ final class ReportCommand implements Subcommand {
     if (!untouched) {
       return ExitCode.INTERRUPTED;
     }
-    WholeFolder.write(folder, NAME, made.files(), given.hasMatchedOption(FORCE));
+    AtomicFolder.write(folder, NAME, made.files(), given.hasMatchedOption(FORCE));
     out.println("wrote " + folder.resolve("report.html") + ": " + made.verdict());
     out.flush();
     return ExitCode.of(made.judged());
@@ -195,7 +195,7 @@ final class ReportCommand implements Subcommand {
   private static Written made(
       Path file, CheckResult check, ReportStudy.Effort effort, FigureText figures)
       throws IOException, UnusableChoice {
-    List<String> stamp = Stamp.of(file, effort.seed());
+    List<String> stamp = PageSource.of(file, effort.seed());
     Map<String, byte[]> files = new LinkedHashMap<>();
     Page page;
     Counsel counsel = TriedChanges.of(file, check);

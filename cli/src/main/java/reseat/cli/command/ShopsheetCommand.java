@@ -15,9 +15,9 @@ import reseat.design.CouplingDesign;
 import reseat.design.ShopFloor;
 import reseat.design.Support;
 import reseat.designfile.BallMountFile;
-import reseat.report.ballmount.MountJson;
-import reseat.report.ballmount.MountPapers;
-import reseat.report.page.Stamp;
+import reseat.report.ballmount.BallMountJson;
+import reseat.report.ballmount.BallMountPapers;
+import reseat.report.page.PageSource;
 import reseat.report.shop.ShopJson;
 import reseat.report.shop.ShopPapers;
 import reseat.report.shop.ShopUnits;
@@ -25,8 +25,8 @@ import reseat.report.check.VerdictWords;
 import reseat.check.Finding;
 import reseat.check.Verdict;
 import reseat.report.form.Screen;
-import reseat.study.MountResult;
-import reseat.study.MountStudy;
+import reseat.study.BallMountResult;
+import reseat.study.BallMountStudy;
 import reseat.study.SeatedCheck;
 import reseat.study.ShopStudy;
 import reseat.study.StatedDesign;
@@ -86,7 +86,7 @@ final class ShopsheetCommand implements Subcommand {
       return ExitCode.BAD_INPUT;
     }
     if (folder != null) {
-      WholeFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
+      AtomicFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
     }
     try {
       return BallMountFile.isOne(file)
@@ -165,18 +165,18 @@ final class ShopsheetCommand implements Subcommand {
       return ExitCode.BAD_INPUT;
     }
     ShopUnits units = units(given, read.get().inInches());
-    MountResult result = MountStudy.run(read.get());
+    BallMountResult result = BallMountStudy.run(read.get());
     if (folder != null) {
-      write(folder, MountPapers.of(result, stamp(file), units), result.findings(), true, given, out);
+      write(folder, BallMountPapers.of(result, stamp(file), units), result.findings(), true, given, out);
     }
     if (given.hasMatchedOption(JSON)) {
-      out.print(MountJson.of(result));
+      out.print(BallMountJson.of(result));
     }
     return ExitCode.of(result.verdict());
   }
 
   private static List<String> stamp(Path file) throws IOException {
-    return Stamp.of(file);
+    return PageSource.of(file);
   }
 
   private static void write(
@@ -187,7 +187,7 @@ final class ShopsheetCommand implements Subcommand {
       ParseResult given,
       PrintWriter out)
       throws IOException {
-    WholeFolder.write(folder, NAME, files, given.hasMatchedOption(FORCE));
+    AtomicFolder.write(folder, NAME, files, given.hasMatchedOption(FORCE));
     if (!given.hasMatchedOption(JSON)) {
       out.println(VerdictWords.line(findings));
       out.println("wrote " + files.size() + " papers to " + folder + ":");

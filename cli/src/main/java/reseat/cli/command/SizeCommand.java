@@ -12,21 +12,21 @@ import picocli.CommandLine.ParseResult;
 import reseat.check.Depth;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignProblem;
-import reseat.designfile.SizeWish;
+import reseat.designfile.SizeTargets;
 import reseat.plots.Picture;
 import reseat.report.search.ChoicesText;
 import reseat.report.search.SizeJson;
 import reseat.report.search.SizePicture;
 import reseat.report.search.SizeText;
 import reseat.report.form.Screen;
-import reseat.sizing.SizingTally;
-import reseat.study.CandidateFile;
+import reseat.search.SizingTally;
+import reseat.search.CandidateFile;
 import reseat.study.CheckStudy;
-import reseat.study.ClassicChoices;
-import reseat.study.SizingPlan;
-import reseat.study.SizingSearch;
-import reseat.study.SizingSpace;
-import reseat.study.SizingStudy;
+import reseat.search.ClassicChoices;
+import reseat.search.SizingPlan;
+import reseat.search.SizingSearch;
+import reseat.search.SizingSpace;
+import reseat.search.SizingStudy;
 import reseat.study.StatedDesign;
 
 /** Searches for the best design over stock sizes and ranges. */
@@ -115,14 +115,14 @@ final class SizeCommand implements Subcommand {
   }
 
   private static SizingPlan plan(ParseResult given, AlterableDesign file) throws UnusableChoice {
-    SizeWish wish = file.size();
+    SizeTargets wish = file.size();
     List<String> vary = given.matchedOptionValue("--vary", List.<String>of());
     if (!vary.isEmpty()) {
       wish = wish.withVary(vary);
     }
     String rank = given.matchedOptionValue("--rank", "");
     if (!rank.isEmpty()) {
-      Optional<SizeWish.RankBy> rule = SizeWish.RankBy.named(rank);
+      Optional<SizeTargets.RankBy> rule = SizeTargets.RankBy.named(rank);
       if (rule.isEmpty()) {
         throw new UnusableChoice(
             "--rank is '"

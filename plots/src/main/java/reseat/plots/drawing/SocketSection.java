@@ -3,7 +3,7 @@ package reseat.plots.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.elementary.Elementary;
-import reseat.mount.SocketPivot;
+import reseat.ballmount.SocketPivot;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
-import reseat.mount.BondJoint;
+import reseat.ballmount.BondJoint;
 import reseat.plots.NumberText;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;

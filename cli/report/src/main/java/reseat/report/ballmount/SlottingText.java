@@ -1,9 +1,9 @@
 package reseat.report.ballmount;
 
-import reseat.mount.IndexedSlotting;
+import reseat.ballmount.IndexedSlotting;
 import reseat.report.form.Paragraph;
 import reseat.report.form.FigureText;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.TextTable;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
@@ -51,7 +51,7 @@ public final class SlottingText {
         Paragraph.of(
             "  ",
             "Together they load one contact up to "
-                + Shown.percent(Math.max(0.01, all.force()))
+                + PageNumbers.percent(Math.max(0.01, all.force()))
                 + " more than drawn. An index that is off does not move the ball. Measure where the"
                 + " ball stands and take up what is read by the screw or a shim."));
     return out.toString();

@@ -4,17 +4,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import reseat.design.StudThread;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadComparison;
-import reseat.mount.ThreadComparison.Quantity;
-import reseat.mount.ThreadDuty;
-import reseat.mount.ThreadStrength;
-import reseat.mount.ThreadTolerance;
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadComparison;
+import reseat.ballmount.ThreadComparison.Quantity;
+import reseat.ballmount.ThreadDuty;
+import reseat.ballmount.ThreadStrength;
+import reseat.ballmount.ThreadTolerance;
 import reseat.report.check.BallMountWords;
 import reseat.report.form.Paragraph;
 import reseat.report.form.FigureText;
 import reseat.report.form.TextTable;
-import reseat.study.MountResult;
+import reseat.study.BallMountResult;
 import reseat.units.FilledText;
 import reseat.units.QuantityKind;
 
@@ -26,7 +26,7 @@ public final class ThreadText {
   private final FigureText figures;
   private final TextTable table;
 
-  private ThreadText(MountResult result, FigureText figures) {
+  private ThreadText(BallMountResult result, FigureText figures) {
     this.figures = figures;
     stud = result.design().mount().thread().orElseThrow();
     other = result.design().otherThread();
@@ -47,11 +47,11 @@ public final class ThreadText {
    * @param figures how numbers are written
    * @return lines with their ends
    */
-  public static String of(MountResult result, FigureText figures) {
+  public static String of(BallMountResult result, FigureText figures) {
     return new ThreadText(result, figures).text(result);
   }
 
-  private String text(MountResult result) {
+  private String text(BallMountResult result) {
     ThreadTolerance limits = stud.limits();
     StringBuilder out = new StringBuilder();
     out.append(
@@ -91,7 +91,7 @@ public final class ThreadText {
     return out.toString();
   }
 
-  private void strength(MountResult result, ThreadStrength s) {
+  private void strength(BallMountResult result, ThreadStrength s) {
     Map<Quantity, Double> second =
         result.comparison().map(ThreadComparison::secondValues).orElse(Map.of());
     row(

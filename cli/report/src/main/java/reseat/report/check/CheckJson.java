@@ -11,7 +11,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remedy.Counsel;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.report.form.JsonWriter;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;

@@ -13,7 +13,7 @@ import reseat.design.StudMount;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
 
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.repeatability.ToolChangeOutlook;
 import reseat.report.check.ExplainText.Explained;
 import reseat.report.check.ExplainText.Figures;

@@ -14,7 +14,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.report.form.FigureText;
 import reseat.report.page.Page;
 import reseat.space.Vec3;

@@ -15,7 +15,7 @@ import reseat.interchange.LinearStack;
 import reseat.interchange.Owner;
 import reseat.remount.CauseShares;
 import reseat.remount.RemountScatter;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
 import reseat.space.Vec3;
 import reseat.study.ReportStudy;
@@ -210,8 +210,8 @@ public final class ScatterSections {
     return switch (l.unit()) {
       case "m" -> f.smallWithUnit(l.input());
       case "N" -> f.force(l.input());
-      case "1" -> Shown.figures(l.input(), 2);
-      default -> (Shown.plain(l.input(), 2) + " " + l.unit()).strip();
+      case "1" -> PageNumbers.figures(l.input(), 2);
+      default -> (PageNumbers.plain(l.input(), 2) + " " + l.unit()).strip();
     };
   }
 

@@ -8,7 +8,7 @@ import reseat.interchange.LinearStack;
 import reseat.interchange.Owner;
 import reseat.interchange.TighteningGain;
 import reseat.report.form.FigureText;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.UnitSystem;
 import reseat.units.QuantityKind;
 import reseat.report.form.TextTable;
@@ -69,7 +69,7 @@ public final class InterchangeRankingText {
           ToleranceWords.sensitivity(c, l.sensitivity(), system),
           ToleranceWords.perUnit(c, system),
           figures.number(Math.abs(l.deviation()), QuantityKind.LENGTH, 2),
-          Shown.percent(l.share()));
+          PageNumbers.percent(l.share()));
     }
     out.append("\nWhat moves the tool point along ")
         .append(study.design().axes().axis(axis).name())
@@ -82,7 +82,7 @@ public final class InterchangeRankingText {
           lines.subList(told, lines.size()).stream().mapToDouble(LinearStack.Line::share).sum();
       out.append(
           FilledText.of(
-              "  and %d more with %s of the variance\n", lines.size() - told, Shown.percent(rest)));
+              "  and %d more with %s of the variance\n", lines.size() - told, PageNumbers.percent(rest)));
     }
   }
 
@@ -99,7 +99,7 @@ public final class InterchangeRankingText {
               study.design().axes().axis(k).name(),
               g.contributor().name(),
               ToleranceWords.limit(g.contributor(), g.contributor().spread().limit(), system),
-              Shown.percent(g.gain()));
+              PageNumbers.percent(g.gain()));
         }
       }
     }

@@ -19,7 +19,7 @@ import reseat.report.form.FigureText;
 import reseat.report.form.UnitSystem;
 import reseat.report.check.FindingsText;
 import reseat.units.QuantityKind;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.TextTable;
 import reseat.space.Vec3;
 import reseat.study.InterchangeStudy;
@@ -124,7 +124,7 @@ public final class InterchangeText {
             ? "all fit"
             : result.misfits()
                 + " do not fit ("
-                + Shown.figures(100.0 * result.misfits() / (plan.posts() * plan.holders()), 2)
+                + PageNumbers.figures(100.0 * result.misfits() / (plan.posts() * plan.holders()), 2)
                 + " %)";
     return drawn + " (seed " + plan.seed() + "), " + fit + "; " + kept();
   }

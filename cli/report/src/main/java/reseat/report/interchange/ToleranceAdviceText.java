@@ -6,7 +6,7 @@ import reseat.design.CouplingDesign;
 import reseat.interchange.ToleranceAdvice;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.units.QuantityKind;
 import java.util.ArrayList;
 import reseat.report.form.TextTable;
@@ -73,7 +73,7 @@ public final class ToleranceAdviceText {
                 "  ",
                 FilledText.of(
                     "Cost: %s times that of now (--cost-exponent). Spread then:%s.",
-                    Shown.plain(advice.cost() / advice.costNow(), 2), reached())))
+                    PageNumbers.plain(advice.cost() / advice.costNow(), 2), reached())))
         .toString();
   }
 

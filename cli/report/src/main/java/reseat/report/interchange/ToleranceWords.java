@@ -3,7 +3,7 @@ package reseat.report.interchange;
 import reseat.design.ToleranceKind;
 import reseat.interchange.Contributor;
 import reseat.report.form.FigureText;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.UnitSystem;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -33,7 +33,7 @@ public final class ToleranceWords {
    */
   public static String limit(Contributor c, double limit, UnitSystem system) {
     Unit unit = unit(c.kind().measure(), system);
-    return "± " + Shown.figures(unit.fromSi(limit), 3) + " " + unit.symbol();
+    return "± " + PageNumbers.figures(unit.fromSi(limit), 3) + " " + unit.symbol();
   }
 
   /**
@@ -48,7 +48,7 @@ public final class ToleranceWords {
     double perUnit =
         unit(ToleranceKind.Measure.LENGTH, system)
             .fromSi(metresPerSi * unit(c.kind().measure(), system).toSi(1));
-    return (perUnit > 0 ? "+" : "") + Shown.figures(perUnit, 3);
+    return (perUnit > 0 ? "+" : "") + PageNumbers.figures(perUnit, 3);
   }
 
   /**

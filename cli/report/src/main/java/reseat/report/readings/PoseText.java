@@ -2,7 +2,7 @@ package reseat.report.readings;
 
 import java.util.List;
 import java.util.Map;
-import reseat.readings.Freedom;
+import reseat.readings.RigidMotion;
 import reseat.readings.PoseScatter;
 import reseat.readings.PoseScatter.Figure;
 import reseat.readings.ProbeLayout;
@@ -11,7 +11,7 @@ import reseat.report.form.UnitSystem;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.TextTable;
 import reseat.space.Vec3;
 import reseat.units.FilledText;
@@ -46,7 +46,7 @@ public final class PoseText {
     head.append("Holder as a rigid body from ")
         .append(ReadingsText.counted(layout.probes().size(), "probe"))
         .append(", told at the origin; condition ")
-        .append(Shown.plain(condition, 3))
+        .append(PageNumbers.plain(condition, 3))
         .append(
             condition > ProbeLayout.WEAK
                 ? " (weak: mostly " + layout.weakestFreedom().words() + ")"
@@ -76,7 +76,7 @@ public final class PoseText {
   private static TextTable table(
       PoseScatter scatter, List<Vec3> points, FigureText figures, boolean motions) {
     TextTable table = new TextTable("lrr", "motion from mount to mount", "s", "of it probe noise");
-    for (Map.Entry<Freedom, Figure> entry : scatter.motions().entrySet()) {
+    for (Map.Entry<RigidMotion, Figure> entry : scatter.motions().entrySet()) {
       Unit unit =
           entry.getKey().isRotation() ? UnitCatalog.URAD : figures.column(QuantityKind.LENGTH);
       if (motions) {

@@ -8,13 +8,13 @@ import reseat.readings.MeasuredSeries;
 import reseat.readings.PredictionTest;
 import reseat.report.form.Paragraph;
 import reseat.report.form.FigureText;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.UnitSystem;
 import reseat.units.QuantityKind;
 import reseat.units.UnitCatalog;
 import reseat.report.form.TextTable;
-import reseat.study.AmountFit;
-import reseat.study.AmountFit.Amount;
+import reseat.study.CauseCalibration;
+import reseat.study.CauseCalibration.Amount;
 import reseat.study.PredictionStudy;
 import reseat.units.FilledText;
 
@@ -91,8 +91,8 @@ public final class PredictionText {
         t.axis() + which,
         number(t.measured(), figures),
         number(t.predicted(), figures),
-        Shown.figures(t.ratio(), 2),
-        Shown.figures(t.ratioLow(), 2) + " to " + Shown.figures(t.ratioHigh(), 2),
+        PageNumbers.figures(t.ratio(), 2),
+        PageNumbers.figures(t.ratioLow(), 2) + " to " + PageNumbers.figures(t.ratioHigh(), 2),
         verdict(t, figures));
   }
 
@@ -108,7 +108,7 @@ public final class PredictionText {
     };
   }
 
-  private static String fit(AmountFit fit, PredictionStudy study, FigureText figures) {
+  private static String fit(CauseCalibration fit, PredictionStudy study, FigureText figures) {
     StringBuilder out = new StringBuilder();
     out.append("\nAmounts from mount to mount with which the simulation scatters as measured");
     out.append(study.flagged().isEmpty() ? "\n" : " (without the flagged mounts)\n");
@@ -124,7 +124,7 @@ public final class PredictionText {
    * @param figures how numbers are written
    * @return a row for each cause
    */
-  public static TextTable amounts(AmountFit fit, FigureText figures) {
+  public static TextTable amounts(CauseCalibration fit, FigureText figures) {
     TextTable table =
         new TextTable("lrrrrl", "cause", "assumed", "fits best", "between", "share", "direction");
     for (Amount a : fit.amounts()) {
@@ -133,7 +133,7 @@ public final class PredictionText {
           amount(a, a.assumed(), figures),
           amount(a, a.fitted(), figures),
           number(a, a.low(), figures) + " to " + number(a, a.high(), figures) + " " + unit(a, figures),
-          Shown.percent(a.share()),
+          PageNumbers.percent(a.share()),
           direction(a));
     }
     return table;
@@ -147,7 +147,7 @@ public final class PredictionText {
    * @param figures how numbers are written
    * @return sentences
    */
-  public static List<String> told(AmountFit fit, PredictionStudy study, FigureText figures) {
+  public static List<String> told(CauseCalibration fit, PredictionStudy study, FigureText figures) {
     List<String> out = new ArrayList<>();
     List<String> axes = new ArrayList<>();
     for (int i = 0; i < study.axes().size(); i++) {
@@ -193,11 +193,11 @@ public final class PredictionText {
   private static String number(Amount a, double si, FigureText figures) {
     boolean inch = figures.system() == UnitSystem.INCH;
     return switch (a.cause()) {
-      case FRICTION, PRELOAD -> Shown.figures(100 * si, 2);
+      case FRICTION, PRELOAD -> PageNumbers.figures(100 * si, 2);
       case PRELOAD_LINE ->
-          Shown.figures((inch ? UnitCatalog.INCH : UnitCatalog.MM).fromSi(si), 2);
+          PageNumbers.figures((inch ? UnitCatalog.INCH : UnitCatalog.MM).fromSi(si), 2);
       case DIRT -> number(si, figures);
-      case TEMPERATURE, GAUGE, OTHER -> Shown.figures(si, 2);
+      case TEMPERATURE, GAUGE, OTHER -> PageNumbers.figures(si, 2);
     };
   }
 

@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.remount.Cause;
 import reseat.remount.CauseShares;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.TextTable;
 import reseat.units.QuantityKind;
 
@@ -73,7 +73,7 @@ public final class RemountCauseText {
     for (CauseShares.Share s : shares.causes()) {
       List<String> row = new ArrayList<>(List.of(s.cause().words()));
       for (int k = 0; k < 3; k++) {
-        row.add(Shown.micrometres(s.alone().component(k), figures));
+        row.add(PageNumbers.micrometres(s.alone().component(k), figures));
         row.add(percent(s.first().component(k)) + "/" + percent(s.total().component(k)));
       }
       row.add(assumed(s.cause(), design, screen.figures()));
@@ -111,7 +111,7 @@ public final class RemountCauseText {
   private static String assumed(Cause cause, CouplingDesign d, FigureText f) {
     return switch (cause) {
       case FRICTION ->
-          Shown.figures(d.friction().nominal(), 2)
+          PageNumbers.figures(d.friction().nominal(), 2)
               + shown(d.remount().friction(), QuantityKind.RATIO, f)
               + " at each contact";
       case PRELOAD_SIZE -> sizes(d, f);
@@ -158,7 +158,7 @@ public final class RemountCauseText {
         };
   }
 
-  private static String shown(Spread spread, QuantityKind kind, FigureText f) {
+  private static String shown(Distribution spread, QuantityKind kind, FigureText f) {
     return spread(spread.limit(), kind, f)
         + " "
         + spread.shape().name().toLowerCase(Locale.ROOT);

@@ -4,7 +4,7 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.remount.CauseShares;
 import reseat.remount.RemountScatter;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.report.check.FindingsJson;
 import reseat.report.form.JsonWriter;
 import reseat.study.RemountStudy;

@@ -3,7 +3,7 @@ package reseat.report.remount;
 import reseat.report.form.Screen;
 import java.util.List;
 import reseat.design.Friction;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
 import reseat.study.RemountStudy;

@@ -14,10 +14,10 @@ import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.study.CheckResult;
-import reseat.study.ClassicChoices;
+import reseat.search.ClassicChoices;
 import reseat.study.SeatedCheck;
 import reseat.units.QuantityKind;
 

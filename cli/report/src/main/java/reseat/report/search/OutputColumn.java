@@ -6,7 +6,7 @@ import java.util.Optional;
 import reseat.check.Measure;
 import reseat.plots.chart.AxisQuantity;
 import reseat.report.form.FigureText;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.UnitSystem;
 import reseat.study.Output;
 import reseat.study.OutputValue;
@@ -72,7 +72,7 @@ public record OutputColumn(Output output, Optional<Unit> unit) {
     }
     return unit.map(u -> QuantityFormat.significantNumber(si, u, 3))
         .orElseGet(
-            () -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : Shown.figures(si, 3));
+            () -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : PageNumbers.figures(si, 3));
   }
 
   /**

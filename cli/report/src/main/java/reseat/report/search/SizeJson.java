@@ -6,12 +6,12 @@ import java.util.List;
 import reseat.designfile.Alteration;
 import reseat.report.check.VerdictWords;
 import reseat.report.form.JsonWriter;
-import reseat.sizing.Candidate;
-import reseat.sizing.Judgement;
-import reseat.sizing.SizingTally;
-import reseat.sizing.Merits;
-import reseat.study.SizingSpace;
-import reseat.study.SizingStudy;
+import reseat.search.Candidate;
+import reseat.search.Judgement;
+import reseat.search.SizingTally;
+import reseat.search.Merits;
+import reseat.search.SizingSpace;
+import reseat.search.SizingStudy;
 
 /** A search for the best design as JSON. */
 public final class SizeJson {

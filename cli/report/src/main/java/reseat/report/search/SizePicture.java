@@ -6,11 +6,11 @@ import java.util.Optional;
 import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
 import reseat.plots.chart.ParetoChart;
-import reseat.sizing.Candidate;
-import reseat.sizing.CandidateCheck;
-import reseat.sizing.Merits;
-import reseat.study.SizingSpace;
-import reseat.study.SizingStudy;
+import reseat.search.Candidate;
+import reseat.search.CandidateCheck;
+import reseat.search.Merits;
+import reseat.search.SizingSpace;
+import reseat.search.SizingStudy;
 
 /** Candidates by repeatability and stiffness, and those that none beats in both. */
 public final class SizePicture {

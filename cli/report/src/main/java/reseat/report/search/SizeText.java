@@ -6,24 +6,24 @@ import java.util.List;
 import java.util.Optional;
 import reseat.check.Statement;
 import reseat.designfile.Alteration;
-import reseat.designfile.SizeWish.RankBy;
+import reseat.designfile.SizeTargets.RankBy;
 import reseat.report.check.DecidingFigures;
 import reseat.report.check.PreloadBandText;
 import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.TextTable;
 import reseat.report.form.UnitSystem;
-import reseat.sizing.Candidate;
-import reseat.sizing.CandidateCheck;
-import reseat.sizing.Judgement;
-import reseat.sizing.Merits;
+import reseat.search.Candidate;
+import reseat.search.CandidateCheck;
+import reseat.search.Judgement;
+import reseat.search.Merits;
 import reseat.study.SeatedCheck;
-import reseat.study.SizingSpace;
-import reseat.study.SizingStudy;
-import reseat.study.SizingStudy.Choice;
-import reseat.study.SizingStudy.NearMiss;
+import reseat.search.SizingSpace;
+import reseat.search.SizingStudy;
+import reseat.search.SizingStudy.Choice;
+import reseat.search.SizingStudy.NearMiss;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -293,7 +293,7 @@ public final class SizeText {
       String excess =
           Double.isInfinite(m.used())
               ? ""
-              : ", over by " + Shown.figures(100 * (m.used() - 1), 2) + " %";
+              : ", over by " + PageNumbers.figures(100 * (m.used() - 1), 2) + " %";
       out.append(
           Paragraph.of(
               "  ",

@@ -8,7 +8,7 @@ import reseat.making.GaugeReading;
 import reseat.making.HeightSetting;
 import reseat.making.PinSpacing;
 import reseat.making.TwoGaugeAngle;
-import reseat.mount.LockNut;
+import reseat.ballmount.LockNut;
 import reseat.preload.BenchSetting;
 import reseat.readings.AcceptancePlan;
 import reseat.report.check.FindingsJson;

@@ -11,7 +11,7 @@ import reseat.check.StudLoads;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
 import reseat.design.Support;
-import reseat.mount.BondJoint;
+import reseat.ballmount.BondJoint;
 import reseat.report.page.Page;
 import reseat.report.page.PageWriter;
 import reseat.report.page.Sheet;
