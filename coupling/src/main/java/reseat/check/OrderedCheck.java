@@ -1,8 +1,8 @@
 package reseat.check;
 
-import java.util.Optional;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import reseat.design.CheckKind;
 

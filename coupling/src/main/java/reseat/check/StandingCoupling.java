@@ -12,9 +12,9 @@ import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PreloadScatter;
-import reseat.seating.SelfSeating;
-import reseat.seating.SeatingPaths;
 import reseat.repeatability.ToolChangeOutlook;
+import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 
 /**
  * A coupling at rest with all contacts pressed, and what checks read of it, each found when first

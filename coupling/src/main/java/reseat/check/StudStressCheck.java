@@ -3,12 +3,12 @@ package reseat.check;
 import static reseat.check.Argument.amount;
 
 import java.util.Optional;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.StudCompliance;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.StudMount;
 import reseat.material.MaterialValue;
-import reseat.ballmount.BondJoint;
-import reseat.ballmount.StudCompliance;
 
 /**
  * Whether the neck of a ball stud bears its loads.

@@ -2,9 +2,9 @@ package reseat.design;
 
 import java.util.Objects;
 import java.util.Optional;
-import reseat.material.Material;
 import reseat.ballmount.BondJoint;
 import reseat.ballmount.ScrewThread;
+import reseat.material.Material;
 import reseat.numerics.Bounds;
 import reseat.units.PrintedNumber;
 

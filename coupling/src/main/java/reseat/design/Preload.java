@@ -2,8 +2,8 @@ package reseat.design;
 
 import java.util.Objects;
 import java.util.Optional;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;

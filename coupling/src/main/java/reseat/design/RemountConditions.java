@@ -1,8 +1,8 @@
 package reseat.design;
 
 import java.util.Objects;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.PrintedNumber;
 
 /**
@@ -79,7 +79,8 @@ public record RemountConditions(
    * @param newFilm scatter of the thickness of what lies in each contact, m
    * @return the changed copy
    */
-  public RemountConditions withScatter(Distribution newFriction, Distribution newTemperature, Distribution newFilm) {
+  public RemountConditions withScatter(
+      Distribution newFriction, Distribution newTemperature, Distribution newFilm) {
     return new RemountConditions(
         seatingForce, rampSteps, newFriction, newTemperature, newFilm, holderExpansion);
   }

@@ -3,11 +3,11 @@ package reseat.design;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import reseat.material.Material;
-import reseat.material.MaterialProperty;
 import reseat.ballmount.LockNut;
 import reseat.ballmount.ThreadStrength;
 import reseat.ballmount.ThreadTolerance;
+import reseat.material.Material;
+import reseat.material.MaterialProperty;
 import reseat.numerics.Bounds;
 
 /**

@@ -2,8 +2,8 @@ package reseat.design;
 
 import java.util.Objects;
 import reseat.elementary.Elementary;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.FilledText;
 
 /**

@@ -58,8 +58,10 @@ final class LoadReader {
     Vec3 direction = s.direction("direction").orElse(Vec3.Z.negated());
     Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
     Distribution scatter = scatter(s, device, described);
-    Distribution wander = SpreadReader.read(s, "line_wander", QuantityKind.LENGTH, Distribution.NONE);
-    Distribution tilt = SpreadReader.read(s, "direction_wander", QuantityKind.ANGLE, Distribution.NONE);
+    Distribution wander =
+        SpreadReader.read(s, "line_wander", QuantityKind.LENGTH, Distribution.NONE);
+    Distribution tilt =
+        SpreadReader.read(s, "direction_wander", QuantityKind.ANGLE, Distribution.NONE);
     String words = described ? "" : s.text("device", "");
     Optional<PreloadDevice> mechanics = Optional.empty();
     if (device.isPresent()) {

@@ -70,7 +70,8 @@ final class Section extends TableView {
         problems().written(new Written(key(name) + choice, q, text.line(), text.column()));
         return OptionalDouble.of(q.value());
       } else {
-        problems().error(text.line(), text.column() + 1, key(name), ValueRange.refusal(text.text()));
+        problems()
+            .error(text.line(), text.column() + 1, key(name), ValueRange.refusal(text.text()));
       }
       return OptionalDouble.empty();
     }

@@ -2,8 +2,8 @@ package reseat.designfile;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.QuantityKind;
 
 /**

@@ -9,8 +9,8 @@ import reseat.design.Support;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.QuantityKind;
 
 /**
@@ -67,7 +67,8 @@ final class ToleranceReader {
       return;
     }
     Distribution spread =
-        SpreadReader.read(s, key, quantity(kind.measure()), new Distribution(0, DistributionShape.UNIFORM));
+        SpreadReader.read(
+            s, key, quantity(kind.measure()), new Distribution(0, DistributionShape.UNIFORM));
     try {
       accept(s, key, new Tolerance(kind, support, part, shared, spread));
     } catch (IllegalArgumentException e) {

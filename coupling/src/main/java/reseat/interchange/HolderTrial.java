@@ -5,8 +5,8 @@ import java.util.List;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.EquilibriumSolver;
 import reseat.equilibrium.NormalLaws;
-import reseat.numerics.RandomStream;
 import reseat.numerics.Distribution;
+import reseat.numerics.RandomStream;
 import reseat.space.Vec3;
 
 /**

@@ -1,9 +1,9 @@
 package reseat.making;
 
 import java.util.Optional;
-import reseat.design.StudThread;
 import reseat.ballmount.LockNut;
 import reseat.ballmount.ScrewThread;
+import reseat.design.StudThread;
 import reseat.space.Vec3;
 
 /**

@@ -2,8 +2,8 @@ package reseat.preload;
 
 import java.util.Objects;
 import reseat.numerics.Bounds;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.FilledText;
 
 /**

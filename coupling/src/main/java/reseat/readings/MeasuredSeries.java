@@ -1,10 +1,10 @@
 package reseat.readings;
 
 import java.util.ArrayList;
-import reseat.units.QuantityKind;
-import reseat.units.UnitCatalog;
 import java.util.List;
 import java.util.Optional;
+import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
 
 /**
  * A measured remount series: one row per mount, one column per probe, perhaps with temperature,

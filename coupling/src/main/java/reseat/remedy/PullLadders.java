@@ -9,9 +9,10 @@ import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
-import reseat.space.Vec3;
 import reseat.search.RecutSeats;
+import reseat.space.Vec3;
 import reseat.study.NeededSeatingForce;
+import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -169,7 +170,7 @@ final class PullLadders {
   }
 
   private static String plain(double component) {
-    return Double.toString(Elementary.rint(1000 * component) / 1000);
+    return PrintedNumber.shortest(Elementary.rint(1000 * component) / 1000);
   }
 
   private List<Ladder> ratios(Lever lever, List<String> tables, String name) {
@@ -199,9 +200,7 @@ final class PullLadders {
       return List.of();
     }
     Quantity from =
-        plain
-            .or(() -> limit)
-            .orElse(new Quantity(now, kind, RecutSeats.text(now, usual), usual));
+        plain.or(() -> limit).orElse(new Quantity(now, kind, RecutSeats.text(now, usual), usual));
     return Steps.scaled(lever, List.of(new FileKeys.Held(key, from)), values.apply(from));
   }
 

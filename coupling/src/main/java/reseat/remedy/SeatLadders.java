@@ -8,9 +8,10 @@ import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
-import reseat.study.StockSizes;
-import reseat.space.Vec3;
 import reseat.search.RecutSeats;
+import reseat.space.Vec3;
+import reseat.study.StockSizes;
+import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityReading;
@@ -191,7 +192,7 @@ final class SeatLadders {
           String value =
               (plain == Elementary.rint(plain)
                       ? Long.toString((long) plain)
-                      : Double.toString(plain))
+                      : PrintedNumber.shortest(plain))
                   + " deg";
           rungs.add(
               new Rung(
@@ -228,7 +229,7 @@ final class SeatLadders {
       if (off > 0.1) {
         double angle = Elementary.toDegrees(Elementary.atan2(bisector.y(), bisector.x()));
         double turned = Elementary.rint(100 * (angle < 0 ? angle + 180 : angle)) / 100;
-        String value = (turned >= 180 ? 0 : turned) + " deg";
+        String value = PrintedNumber.shortest(turned >= 180 ? 0 : turned) + " deg";
         all.add(FileKeys.quantity("support[" + (i + 1) + "].seat.axis", QuantityKind.ANGLE, value));
         told.add(s.name() + " " + value);
         worst = Math.max(worst, off);

@@ -91,9 +91,7 @@ final class Steps {
       List<Alteration> all = new ArrayList<>();
       for (FileKeys.Held key : keys) {
         all.add(
-            key.to(
-                RecutSeats.text(ratio * key.quantity().value(), key.quantity().unit())
-                    .strip()));
+            key.to(RecutSeats.text(ratio * key.quantity().value(), key.quantity().unit()).strip()));
       }
       rungs.add(
           new Rung(all.get(0).value(), Math.abs(Elementary.log(ratio)), ratio > 1 ? 1 : -1, all));

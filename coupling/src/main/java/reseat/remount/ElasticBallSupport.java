@@ -1,8 +1,8 @@
 package reseat.remount;
 
 import java.util.Arrays;
-import reseat.design.BallMounting;
 import reseat.ballmount.StudCompliance;
+import reseat.design.BallMounting;
 import reseat.numerics.BlockSolve6;
 import reseat.space.Vec3;
 

@@ -9,12 +9,12 @@ import reseat.space.WorkingPose;
  * Quasi-static mechanics of one holder with friction: seats it, then follows it from load to load.
  *
  * <p>Rigid bodies; six contacts with their elastic laws; friction by {@link FrictionState}; balls
- * on rigid or elastic mountings ({@link ElasticBallSupport}). The unknown is the pose of the ball half in
- * the seat half. At each load Newton's method drives the sum of load, normal forces and friction
- * forces to zero; the residual is at most {@value #RESIDUAL} of the load (moments over the size of
- * the coupling), and each ball's shift is met to {@value #RESIDUAL} of the greatest approach.
- * Contact points are carried with the motion: normals, lever arms and friction forces are taken at
- * the current pose.
+ * on rigid or elastic mountings ({@link ElasticBallSupport}). The unknown is the pose of the ball
+ * half in the seat half. At each load Newton's method drives the sum of load, normal forces and
+ * friction forces to zero; the residual is at most {@value #RESIDUAL} of the load (moments over the
+ * size of the coupling), and each ball's shift is met to {@value #RESIDUAL} of the greatest
+ * approach. Contact points are carried with the motion: normals, lever arms and friction forces are
+ * taken at the current pose.
  *
  * <p>Allocates nothing after construction. Not for use by several threads.
  */

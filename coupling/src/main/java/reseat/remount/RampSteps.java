@@ -1,10 +1,10 @@
 package reseat.remount;
 
-import reseat.seating.SeatingPaths;
-import reseat.seating.SelfSeating;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.RemountConditions;
+import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 
 /**
  * In how many load steps the preload is put on.

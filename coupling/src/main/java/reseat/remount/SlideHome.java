@@ -101,7 +101,9 @@ final class SlideHome {
     for (int i = 0; i < N; i++) {
       if (!(state.force[i] > 0)) {
         failedContact = i;
-        return closing[i] > 0 ? FrictionEquilibrium.Outcome.HANGS : FrictionEquilibrium.Outcome.TIPS;
+        return closing[i] > 0
+            ? FrictionEquilibrium.Outcome.HANGS
+            : FrictionEquilibrium.Outcome.TIPS;
       }
       state.approach[i] = state.laws.approach(i, state.force[i]);
     }

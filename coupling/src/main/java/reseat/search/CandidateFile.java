@@ -19,9 +19,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
 import reseat.check.Verdict;
-import reseat.search.Candidate;
-import reseat.search.Judgement;
-import reseat.search.Merits;
 import reseat.units.PrintedNumber;
 
 /**

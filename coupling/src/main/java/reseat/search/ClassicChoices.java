@@ -1,10 +1,5 @@
 package reseat.search;
 
-import reseat.study.CheckResult;
-import reseat.study.CheckStudy;
-import reseat.study.SeatedCheck;
-import reseat.study.SeatedScatter;
-import reseat.study.StatedDesign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +18,11 @@ import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.space.Vec3;
+import reseat.study.CheckResult;
+import reseat.study.CheckStudy;
+import reseat.study.SeatedCheck;
+import reseat.study.SeatedScatter;
+import reseat.study.StatedDesign;
 
 /**
  * The choices that every such coupling begins with, each tried on the user's own case with all else

@@ -7,10 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import reseat.design.CouplingDesign;
-import reseat.search.Candidate;
-import reseat.search.DesignFamily;
-import reseat.search.Judgement;
-import reseat.search.SizingTally;
 
 /** The exhaustive pass over all combinations: judged on several threads, taken in by number. */
 public final class SizingSearch {

@@ -1,6 +1,5 @@
 package reseat.search;
 
-import reseat.study.SweepAxis;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -15,7 +14,7 @@ import reseat.designfile.DesignFile;
 import reseat.designfile.DesignKey;
 import reseat.designfile.DesignProblem;
 import reseat.designfile.SizeTargets;
-import reseat.search.Judgement;
+import reseat.study.SweepAxis;
 
 /**
  * All combinations of the values that keys of a design file may take.

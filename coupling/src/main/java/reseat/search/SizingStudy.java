@@ -1,9 +1,5 @@
 package reseat.search;
 
-import reseat.study.CheckStudy;
-import reseat.study.SeatedCheck;
-import reseat.study.SeatedScatter;
-import reseat.study.StatedDesign;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,13 +20,11 @@ import reseat.designfile.Alteration;
 import reseat.designfile.DesignFile;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
-import reseat.search.Candidate;
-import reseat.search.CandidateCheck;
-import reseat.search.DesignFamily;
-import reseat.search.Judgement;
-import reseat.search.Refinement;
-import reseat.search.SizingTally;
 import reseat.space.Vec3;
+import reseat.study.CheckStudy;
+import reseat.study.SeatedCheck;
+import reseat.study.SeatedScatter;
+import reseat.study.StatedDesign;
 
 /**
  * What came of a search: the ranking, the best design after refinement, the designs that no other

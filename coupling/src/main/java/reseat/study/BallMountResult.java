@@ -2,12 +2,6 @@ package reseat.study;
 
 import java.util.List;
 import java.util.Optional;
-import reseat.check.Finding;
-import reseat.check.StudLoads;
-import reseat.check.Verdict;
-import reseat.design.AssumedValue;
-import reseat.design.BallMountDesign;
-import reseat.design.PivotDuty;
 import reseat.ballmount.AdjustingScrews;
 import reseat.ballmount.FluidFilmPad;
 import reseat.ballmount.GimbalFriction;
@@ -15,6 +9,12 @@ import reseat.ballmount.LockNut;
 import reseat.ballmount.StudCompliance;
 import reseat.ballmount.ThreadComparison;
 import reseat.ballmount.ThreadStrength;
+import reseat.check.Finding;
+import reseat.check.StudLoads;
+import reseat.check.Verdict;
+import reseat.design.AssumedValue;
+import reseat.design.BallMountDesign;
+import reseat.design.PivotDuty;
 import reseat.space.Matrix6;
 
 /**

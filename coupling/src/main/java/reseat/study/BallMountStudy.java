@@ -3,6 +3,11 @@ package reseat.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.ballmount.FluidFilmPad;
+import reseat.ballmount.StudCompliance;
+import reseat.ballmount.ThreadComparison;
+import reseat.ballmount.ThreadDuty;
+import reseat.ballmount.ThreadStrength;
 import reseat.check.AcceptedDecisions;
 import reseat.check.BondCheck;
 import reseat.check.Finding;
@@ -19,11 +24,6 @@ import reseat.design.InputDoubt;
 import reseat.design.PivotDuty;
 import reseat.design.StudThread;
 import reseat.designfile.BallMountFile;
-import reseat.ballmount.FluidFilmPad;
-import reseat.ballmount.StudCompliance;
-import reseat.ballmount.ThreadComparison;
-import reseat.ballmount.ThreadDuty;
-import reseat.ballmount.ThreadStrength;
 
 /** One ball mount at a glance. */
 public final class BallMountStudy {
@@ -65,7 +65,8 @@ public final class BallMountStudy {
     StudCompliance compliance = design.mount().compliance();
     Optional<StudThread> thread = design.mount().thread();
     Optional<ThreadStrength> strength = thread.flatMap(StudThread::strength);
-    Optional<BallMountResult.PivotState> pivot = design.pivot().map(p -> pivot(p, design, compliance));
+    Optional<BallMountResult.PivotState> pivot =
+        design.pivot().map(p -> pivot(p, design, compliance));
     return new BallMountResult(
         design,
         loads,

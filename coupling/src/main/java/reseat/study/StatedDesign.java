@@ -60,6 +60,10 @@ public record StatedDesign(
    */
   public static StatedDesign of(DesignFile file) {
     return new StatedDesign(
-        file.design().orElseThrow(), file.doubts(), file.accepted(), file.assumed(), file.inInches());
+        file.design().orElseThrow(),
+        file.doubts(),
+        file.accepted(),
+        file.assumed(),
+        file.inInches());
   }
 }

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import reseat.material.ElasticConstants;
 import reseat.ballmount.BondJoint.Load;
+import reseat.material.ElasticConstants;
 
 class BondJointTest {
 

@@ -31,7 +31,9 @@ class DeviceWordsTest {
   private static List<Finding> said(CouplingDesign design) {
     Looked looked = Looked.at(design);
     return PreloadDeviceCheck.of(
-        design, new StandingCoupling(looked.standing(), List.of(), Depth.STATICS).allowedPreload(), true);
+        design,
+        new StandingCoupling(looked.standing(), List.of(), Depth.STATICS).allowedPreload(),
+        true);
   }
 
   private static List<Statement> stores(String device) {

@@ -13,8 +13,8 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PreloadZone;
 import reseat.equilibrium.WorkedExamples;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.space.Vec3;
 
 /** What the advice promises must come true when it is followed. */
@@ -182,7 +182,8 @@ class LiftOffCheckTest {
     Looked looked = Looked.at(post);
     Preload p = post.preloads().get(0);
     for (double wander : new double[] {0.0003, 0.03}) {
-      Preload loose = Looked.loose(p, p.forceSpread(), new Distribution(wander, DistributionShape.UNIFORM));
+      Preload loose =
+          Looked.loose(p, p.forceSpread(), new Distribution(wander, DistributionShape.UNIFORM));
       Finding f =
           PreloadLineCheck.of(
                   List.of(

@@ -17,8 +17,8 @@ import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadScatter;
 import reseat.equilibrium.WorkedExamples;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 

@@ -6,12 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import reseat.contact.ContactLimits;
-import reseat.contact.RingContact;
-import reseat.design.PivotDuty;
-import reseat.material.ElasticPair;
-import reseat.material.Material;
-import reseat.material.MaterialCatalog;
 import reseat.ballmount.BondJoint;
 import reseat.ballmount.ConePivot;
 import reseat.ballmount.FlatPivot;
@@ -19,6 +13,12 @@ import reseat.ballmount.FluidFilmPad;
 import reseat.ballmount.PivotSeat;
 import reseat.ballmount.SocketPivot;
 import reseat.ballmount.TrihedralPivot;
+import reseat.contact.ContactLimits;
+import reseat.contact.RingContact;
+import reseat.design.PivotDuty;
+import reseat.material.ElasticPair;
+import reseat.material.Material;
+import reseat.material.MaterialCatalog;
 
 /** What is said of a seat that a ball turns in and of the pad it aligns. */
 class PivotCheckTest {

@@ -15,8 +15,8 @@ import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
 import reseat.equilibrium.WorkedExamples;
 import reseat.material.MaterialCatalog;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -83,7 +83,12 @@ class RefusedDesignTest {
       double seating, int steps, double friction, double expansion) {
     Distribution none = Distribution.NONE;
     return new RemountConditions(
-        seating, steps, new Distribution(friction, DistributionShape.NORMAL), none, none, expansion);
+        seating,
+        steps,
+        new Distribution(friction, DistributionShape.NORMAL),
+        none,
+        none,
+        expansion);
   }
 
   @Test

@@ -11,14 +11,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import reseat.design.AdjustmentTask;
-import reseat.design.BallMountDesign;
-import reseat.design.PivotDuty;
 import reseat.ballmount.AdjustingScrews;
 import reseat.ballmount.ConePivot;
 import reseat.ballmount.FlatPivot;
 import reseat.ballmount.SocketPivot;
 import reseat.ballmount.TrihedralPivot;
+import reseat.design.AdjustmentTask;
+import reseat.design.BallMountDesign;
+import reseat.design.PivotDuty;
 
 /** What a file on one ball mount says, and what it is told about mistakes. */
 class BallMountFileTest {

@@ -41,7 +41,14 @@ public final class WorkedExamples {
 
   public static Preload pull(String name, double newton, Vec3 at) {
     return new Preload(
-        name, newton, Vec3.Z.negated(), at, Distribution.NONE, Distribution.NONE, Distribution.NONE, "plain force");
+        name,
+        newton,
+        Vec3.Z.negated(),
+        at,
+        Distribution.NONE,
+        Distribution.NONE,
+        Distribution.NONE,
+        "plain force");
   }
 
   private static Support steel(String name, Ball ball, Seat seat) {

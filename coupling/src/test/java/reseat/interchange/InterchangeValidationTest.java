@@ -35,7 +35,8 @@ class InterchangeValidationTest {
         TolerancedCouplings.threeVees()
             .tolerances(
                 Tolerances.of(
-                    Tolerance.ofEach(ToleranceKind.BALL_FORM, sigma * Math.sqrt(3), DistributionShape.UNIFORM)))
+                    Tolerance.ofEach(
+                        ToleranceKind.BALL_FORM, sigma * Math.sqrt(3), DistributionShape.UNIFORM)))
             .build();
     int n = 200_000;
     InterchangeResult r =

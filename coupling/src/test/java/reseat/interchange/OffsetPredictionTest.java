@@ -14,8 +14,8 @@ import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.equilibrium.CouplingModel;
-import reseat.numerics.RandomStream;
 import reseat.numerics.DistributionShape;
+import reseat.numerics.RandomStream;
 import reseat.space.Pose;
 import reseat.space.Vec3;
 

@@ -51,7 +51,10 @@ class SensitivityValidationTest {
     // CV-079, closed form 1/sqrt(3 s^2), 1/sqrt(6 c^2), 1/(Rc sqrt(3) c), 1/(Rc sqrt(6) s)
     double limit = MICRON / DistributionShape.UNIFORM.standardDeviationPerLimit();
     LinearStack.Sum sum =
-        new LinearStack(of(Tolerance.ofEach(ToleranceKind.FLANK_POSITION, limit, DistributionShape.UNIFORM)))
+        new LinearStack(
+                of(
+                    Tolerance.ofEach(
+                        ToleranceKind.FLANK_POSITION, limit, DistributionShape.UNIFORM)))
             .sum(LinearStack.EVERYTHING);
     assertVector(sum.deviation(), 0.8164966e-6, 0.8164966e-6, 0.5773503e-6, 5e-14);
     assertVector(sum.rotationDeviation(), 16.3299316e-6, 16.3299316e-6, 11.5470054e-6, 5e-13);
@@ -61,7 +64,8 @@ class SensitivityValidationTest {
   @Test
   void sixEqualErrorsLiftTheHolder() {
     // CV-080: a lot of balls 2 um too large stands 1 um proud at every flank, dz = 1 um / cos 45
-    Sensitivity s = of(Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2 * MICRON, DistributionShape.UNIFORM));
+    Sensitivity s =
+        of(Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2 * MICRON, DistributionShape.UNIFORM));
     assertVector(s.effects().get(0).shift().times(2), 0, 0, 1.41421356, 5e-9);
     assertVector(s.effects().get(0).rotation(), 0, 0, 0, 1e-12);
   }
@@ -69,7 +73,8 @@ class SensitivityValidationTest {
   @Test
   void steeperFlanksLiftTheBall() {
     // CV-091: R s / c^2 = 8.98026 mm/rad at R = 6.35 mm and 45 degrees, 2.6122 um per arc minute
-    Sensitivity s = of(Tolerance.shared(ToleranceKind.FLANK_ANGLE, 1e-3, DistributionShape.UNIFORM));
+    Sensitivity s =
+        of(Tolerance.shared(ToleranceKind.FLANK_ANGLE, 1e-3, DistributionShape.UNIFORM));
     double arcMinute = Math.toRadians(1 / 60.0);
     assertThat(s.effects().get(0).shift().z()).isCloseTo(8.98026e-3, within(5e-9));
     assertThat(s.effects().get(0).shift().z() * arcMinute).isCloseTo(2.6122e-6, within(1e-10));
@@ -78,7 +83,8 @@ class SensitivityValidationTest {
   @Test
   void depthLowersTheHolderOneForOne() {
     // closed form: the groove's height enters as e = cos(angle) h at both flanks
-    Sensitivity s = of(Tolerance.shared(ToleranceKind.SEAT_DEPTH, MICRON, DistributionShape.UNIFORM));
+    Sensitivity s =
+        of(Tolerance.shared(ToleranceKind.SEAT_DEPTH, MICRON, DistributionShape.UNIFORM));
     assertVector(s.effects().get(0).shift(), 0, 0, -1, 1e-12);
   }
 

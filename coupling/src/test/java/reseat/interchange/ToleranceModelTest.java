@@ -17,8 +17,8 @@ import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.EquilibriumSolver;
 import reseat.equilibrium.NormalLaws;
-import reseat.numerics.RandomStream;
 import reseat.numerics.DistributionShape;
+import reseat.numerics.RandomStream;
 import reseat.seat.Ball;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -124,7 +124,8 @@ class ToleranceModelTest {
     CouplingDesign d =
         TolerancedCouplings.zoo().get("trihedral, vee and flat").toBuilder()
             .tolerances(
-                Tolerances.of(Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2e-6, DistributionShape.UNIFORM)))
+                Tolerances.of(
+                    Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2e-6, DistributionShape.UNIFORM)))
             .build();
     assertThat(ToleranceModel.of(d).contributors())
         .extracting(Contributor::name)

@@ -17,8 +17,8 @@ import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.seat.Ball;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
@@ -138,7 +138,8 @@ final class TolerancedCouplings {
   }
 
   private static Tolerance angle() {
-    return Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, Math.toRadians(0.05), DistributionShape.UNIFORM);
+    return Tolerance.ofEach(
+        ToleranceKind.FLANK_ANGLE, Math.toRadians(0.05), DistributionShape.UNIFORM);
   }
 
   private static Tolerance pins() {

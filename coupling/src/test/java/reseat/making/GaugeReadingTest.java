@@ -211,7 +211,8 @@ class GaugeReadingTest {
   void aSinglePartsToleranceCountsForThatPartAlone() {
     Seat seat = MeasuredSeats.ALL.get("unlike vee");
     Tolerance right =
-        Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, 1e-3, DistributionShape.UNIFORM).onPart("right");
+        Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, 1e-3, DistributionShape.UNIFORM)
+            .onPart("right");
     double per = RestingHeight.of(seat, GAUGE / 2).perFlankAngle().get(1);
     assertThat(reading(seat, GAUGE, right).datumBand().orElseThrow())
         .isCloseTo(1e-3 * per, within(1e-18));

@@ -156,7 +156,15 @@ class MadeHalfTest {
 
   private static MadeFeature pull(Half half, Vec3 direction, Vec3 at, String device) {
     Preload pull =
-        new Preload("pull", 300, direction, at, Distribution.NONE, Distribution.NONE, Distribution.NONE, device);
+        new Preload(
+            "pull",
+            300,
+            direction,
+            at,
+            Distribution.NONE,
+            Distribution.NONE,
+            Distribution.NONE,
+            device);
     CouplingDesign one = MeasuredSeats.design(MeasuredSeats.CONE);
     return MadeHalf.of(one.toBuilder().preloads(List.of(pull)).build(), half)
         .ofKind(MadeFeature.Kind.LINE_OF_PULL)

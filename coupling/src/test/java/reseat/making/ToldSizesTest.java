@@ -12,16 +12,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import reseat.design.StudThread;
-import reseat.design.Support;
-import reseat.design.Tolerance;
-import reseat.design.ToleranceKind;
-import reseat.design.Tolerances;
 import reseat.ballmount.LockNut;
 import reseat.ballmount.ScrewThread;
 import reseat.ballmount.ThreadFit;
 import reseat.ballmount.ThreadTolerance;
 import reseat.ballmount.ThreadTorque;
+import reseat.design.StudThread;
+import reseat.design.Support;
+import reseat.design.Tolerance;
+import reseat.design.ToleranceKind;
+import reseat.design.Tolerances;
 import reseat.numerics.DistributionShape;
 import reseat.seat.CylinderPair;
 import reseat.seat.GrooveExtent;
@@ -82,7 +82,9 @@ class ToldSizesTest {
   @Test
   void bothReadingsOfPinsDepartByTheSpacingAndHalfOfEachDiameter() {
     var spacing = Tolerance.ofEach(ToleranceKind.PIN_SPACING, 10e-6, DistributionShape.UNIFORM);
-    var left = Tolerance.ofEach(ToleranceKind.PIN_DIAMETER, 2e-6, DistributionShape.UNIFORM).onPart("left");
+    var left =
+        Tolerance.ofEach(ToleranceKind.PIN_DIAMETER, 2e-6, DistributionShape.UNIFORM)
+            .onPart("left");
     var lot = Tolerance.shared(ToleranceKind.PIN_DIAMETER, 3e-6, DistributionShape.UNIFORM);
     assertThat(PinSpacing.of(unlikePins(), Tolerances.of(spacing, left)).orElseThrow().band())
         .isCloseTo(11e-6, within(1e-18));

@@ -81,7 +81,8 @@ class DistributionShapeTest {
       assertThat(shape.words()).isNotBlank();
       assertThat(spread.standardDeviation()).isEqualTo(0.25 * shape.standardDeviationPerLimit());
     }
-    assertThat(Arrays.stream(DistributionShape.values()).map(DistributionShape::words)).doesNotHaveDuplicates();
+    assertThat(Arrays.stream(DistributionShape.values()).map(DistributionShape::words))
+        .doesNotHaveDuplicates();
     assertThat(Distribution.NONE.draw(RandomStream.of(7, 1))).isZero();
   }
 }

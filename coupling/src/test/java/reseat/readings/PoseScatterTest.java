@@ -90,7 +90,8 @@ class PoseScatterTest {
         .isCloseTo(Math.hypot(1e-7, m.get(RigidMotion.X).probeNoise()), within(4e-9));
     assertThat(m.get(RigidMotion.RY).s())
         .isCloseTo(Math.hypot(4e-6, m.get(RigidMotion.RY).probeNoise()), within(2e-7));
-    assertThat(m.get(RigidMotion.RX).s()).isCloseTo(m.get(RigidMotion.RX).probeNoise(), within(2e-8));
+    assertThat(m.get(RigidMotion.RX).s())
+        .isCloseTo(m.get(RigidMotion.RX).probeNoise(), within(2e-8));
     double lever = Math.hypot(0.5e-7, 4e-6 * TOOL.x());
     assertThat(s.scatterOf(TOOL, Vec3.Z).s())
         .isCloseTo(Math.hypot(lever, s.scatterOf(TOOL, Vec3.Z).probeNoise()), within(0.05 * lever));

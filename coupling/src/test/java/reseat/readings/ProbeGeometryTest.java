@@ -17,7 +17,8 @@ class ProbeGeometryTest {
 
   private static final double ARM = 0.1;
   private static final double NOISE = 2e-8;
-  private static final EnumSet<RigidMotion> NOD = EnumSet.of(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY);
+  private static final EnumSet<RigidMotion> NOD =
+      EnumSet.of(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY);
   private static final Offset<Double> CLOSE = within(1e-17);
 
   private static final List<Probe> CROSS =
@@ -73,7 +74,8 @@ class ProbeGeometryTest {
     assertThat(cross(Vec3.ZERO).condition()).isCloseTo(Math.sqrt(2), within(1e-12));
     // Told 0.1 m below, the probes are root 2 farther and tilt weighs half as much.
     assertThat(cross(new Vec3(0, 0, -ARM)).condition()).isCloseTo(2, within(1e-12));
-    assertThat(cross(Vec3.ZERO).freedoms()).containsExactly(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY);
+    assertThat(cross(Vec3.ZERO).freedoms())
+        .containsExactly(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY);
     assertThat(cross(Vec3.ZERO).probes()).isEqualTo(CROSS);
     assertThat(cross(Vec3.ZERO).rank()).isEqualTo(3);
   }
@@ -84,7 +86,8 @@ class ProbeGeometryTest {
     ProbeLayout height = ProbeLayout.of(List.of(here), EnumSet.of(RigidMotion.Z), Vec3.X);
     assertThat(height.condition()).isEqualTo(1);
     assertThat(height.solve(new double[] {3e-6}).motion().translation().z()).isCloseTo(3e-6, CLOSE);
-    ProbeLayout both = ProbeLayout.of(List.of(here), EnumSet.of(RigidMotion.Z, RigidMotion.RY), Vec3.X);
+    ProbeLayout both =
+        ProbeLayout.of(List.of(here), EnumSet.of(RigidMotion.Z, RigidMotion.RY), Vec3.X);
     assertThat(both.isSufficient()).isFalse();
     assertThat(both.weakestFreedom()).isEqualTo(RigidMotion.RY);
     assertThatThrownBy(both::condition)
@@ -135,7 +138,8 @@ class ProbeGeometryTest {
     PoseScatter s = PoseScatter.of(cross(Vec3.ZERO), series(), 1);
     assertThat(s.poses()).hasSize(3);
     assertThat(s.layout().probes()).isEqualTo(CROSS);
-    assertThat(s.motions().keySet()).isEqualTo(Set.of(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY));
+    assertThat(s.motions().keySet())
+        .isEqualTo(Set.of(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY));
     assertThat(s.motions().get(RigidMotion.Z).s()).isCloseTo(1e-6, CLOSE);
     assertThat(s.motions().get(RigidMotion.Z).probeNoise()).isCloseTo(NOISE / 2, CLOSE);
     assertThat(s.motions().get(RigidMotion.RX).s()).isCloseTo(1e-5, within(1e-16));

@@ -14,8 +14,8 @@ import reseat.design.RemountConditions;
 import reseat.design.Support;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.seat.Ball;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -34,7 +34,8 @@ final class Couplings {
 
   /** No scatter of any kind; seated with 15 N, forty steps of the preload apart. */
   static final RemountConditions STEADY =
-      new RemountConditions(15, 12, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
+      new RemountConditions(
+          15, 12, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
 
   static final Vec3 TIP = new Vec3(0.047, 0, 0.0152);
 

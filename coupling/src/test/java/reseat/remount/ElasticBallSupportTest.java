@@ -9,12 +9,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.ballmount.StudCompliance;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.CouplingStiffness;
-import reseat.ballmount.StudCompliance;
 import reseat.space.Twist;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -33,7 +33,8 @@ class ElasticBallSupportTest {
     return d.toBuilder().supports(supports).build();
   }
 
-  private static FrictionEquilibrium ramped(CouplingDesign d, double first, double last, int steps) {
+  private static FrictionEquilibrium ramped(
+      CouplingDesign d, double first, double last, int steps) {
     FrictionEquilibrium m = Mounted.prepared(d);
     double[] closing = {1, 0.4, 0, 0, 0, 0};
     assertThat(m.seat(closing, down(first))).isEqualTo(FrictionEquilibrium.Outcome.HELD);

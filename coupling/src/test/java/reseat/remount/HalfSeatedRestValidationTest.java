@@ -1,6 +1,5 @@
 package reseat.remount;
 
-import reseat.seating.SelfSeating;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -24,6 +23,7 @@ import reseat.seat.GrooveExtent;
 import reseat.seat.Seat;
 import reseat.seat.SeatFrame;
 import reseat.seat.VeeGroove;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 

@@ -15,7 +15,9 @@ class RampStepsTest {
 
   private static CouplingDesign post(double mu, int steps) {
     return Couplings.post(mu, 600)
-        .remount(new RemountConditions(10, steps, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
+        .remount(
+            new RemountConditions(
+                10, steps, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
         .build();
   }
 

@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.CouplingDesign;
 import reseat.design.RemountConditions;
 import reseat.equilibrium.CouplingModel;
+import reseat.numerics.Distribution;
 import reseat.numerics.RandomStream;
 import reseat.numerics.RunningHistogram;
-import reseat.numerics.Distribution;
 import reseat.numerics.VectorScatter;
 import reseat.space.Vec3;
 
@@ -202,7 +202,9 @@ class RemountSimulationTest {
         Couplings.post(0.1, 600)
             .preloads(List.of())
             .holder(new reseat.design.Holder(5, new Vec3(0, 0, 0.02), Vec3.ZERO))
-            .remount(new RemountConditions(15, 12, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
+            .remount(
+                new RemountConditions(
+                    15, 12, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
             .build();
     assertThat(run(d, 100, 1).seated()).isEqualTo(100);
   }

@@ -1,7 +1,5 @@
 package reseat.remount;
 
-import reseat.seating.SeatingPaths;
-import reseat.seating.SelfSeating;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -17,6 +15,8 @@ import reseat.seat.FlatSeat;
 import reseat.seat.GrooveExtent;
 import reseat.seat.SeatFrame;
 import reseat.seat.VeeGroove;
+import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 

@@ -1,6 +1,5 @@
 package reseat.remount;
 
-import reseat.seating.SelfSeating;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -16,6 +15,7 @@ import reseat.seat.GrooveExtent;
 import reseat.seat.SeatFrame;
 import reseat.seat.TrihedralSeat;
 import reseat.seat.VeeGroove;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -158,8 +158,10 @@ class SelfSeatingValidationTest {
     double limit = new SelfSeating(ContactLines.nominal(d), DOWN).oneOpen().get(0).limitFriction();
     double[] closing = {0, 0, 0, 1, 0, 0};
     double[] load = {0, 0, -15, 0, 0, 0};
-    assertThat(outcome(d, limit * 0.999, closing, load)).isEqualTo(FrictionEquilibrium.Outcome.HELD);
-    assertThat(outcome(d, limit * 1.001, closing, load)).isEqualTo(FrictionEquilibrium.Outcome.HANGS);
+    assertThat(outcome(d, limit * 0.999, closing, load))
+        .isEqualTo(FrictionEquilibrium.Outcome.HELD);
+    assertThat(outcome(d, limit * 1.001, closing, load))
+        .isEqualTo(FrictionEquilibrium.Outcome.HANGS);
   }
 
   private static FrictionEquilibrium.Outcome outcome(

@@ -17,8 +17,8 @@ import reseat.design.Preload;
 import reseat.design.RemountConditions;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.remount.Cause;
 import reseat.space.Vec3;
 
@@ -28,7 +28,8 @@ class ClosedFormValidationTest {
   private static final double ROOT_TWO = Math.sqrt(2);
 
   /** The tool post on rigid mountings, without weight, steady but for what a test lets scatter. */
-  private static CouplingDesign rigidPost(double mu, RemountConditions conditions, Distribution force) {
+  private static CouplingDesign rigidPost(
+      double mu, RemountConditions conditions, Distribution force) {
     CouplingDesign d = DrawnDesigns.shipped("tool-post");
     Preload p = d.preloads().get(0);
     return d.toBuilder()
@@ -40,7 +41,8 @@ class ClosedFormValidationTest {
         .build();
   }
 
-  private static RemountConditions conditions(Distribution friction, Distribution heat, Distribution film, double a) {
+  private static RemountConditions conditions(
+      Distribution friction, Distribution heat, Distribution film, double a) {
     return new RemountConditions(10, 12, friction, heat, film, a);
   }
 
@@ -56,7 +58,8 @@ class ClosedFormValidationTest {
   @ValueSource(doubles = {0, 0.05, 0.1, 0.2})
   void slidingHomeEachContactCarriesItsShareLessWhatFrictionHolds(double mu) {
     // statics of a ball sliding straight down both flanks: N = P / (6 (cos a + mu sin a))
-    RemountConditions steady = conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
+    RemountConditions steady =
+        conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
     Equilibrium e = CouplingModel.of(rigidPost(mu, steady, Distribution.NONE)).standing();
     SteadySlide slide = new SteadySlide(new SeatedContacts(e), mu);
     assertThat(slide.settled()).isTrue();
@@ -71,7 +74,8 @@ class ClosedFormValidationTest {
   void sinkGrowsWithTheTwoThirdsPowerOfThePreload(double mu) {
     // Hertz: z ~ P^(2/3), friction only scales the force; so dz/z = 2/3 dP/P
     Distribution two = new Distribution(0.02, DistributionShape.UNIFORM);
-    RemountConditions steady = conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
+    RemountConditions steady =
+        conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
     CouplingDesign d = rigidPost(mu, steady, two);
     double frictionless = CouplingModel.of(d).standing().displacementOf(Vec3.ZERO).norm();
     double sink = frictionless * Math.pow(1 + mu, -2.0 / 3);
@@ -86,7 +90,10 @@ class ClosedFormValidationTest {
     double mu = 0.1;
     Distribution twenty = new Distribution(0.2, DistributionShape.UNIFORM);
     CouplingDesign d =
-        rigidPost(mu, conditions(twenty, Distribution.NONE, Distribution.NONE, 11.5e-6), Distribution.NONE)
+        rigidPost(
+                mu,
+                conditions(twenty, Distribution.NONE, Distribution.NONE, 11.5e-6),
+                Distribution.NONE)
             .toBuilder()
             .toolPoint(Vec3.ZERO)
             .build();
@@ -103,7 +110,11 @@ class ClosedFormValidationTest {
     // several holders, computed there); balls sunk by micrometres change it by parts in a thousand
     Distribution film = new Distribution(1e-6 * Math.sqrt(3), DistributionShape.UNIFORM);
     CouplingDesign d =
-        rigidPost(0.1, conditions(Distribution.NONE, Distribution.NONE, film, 11.5e-6), Distribution.NONE).toBuilder()
+        rigidPost(
+                0.1,
+                conditions(Distribution.NONE, Distribution.NONE, film, 11.5e-6),
+                Distribution.NONE)
+            .toBuilder()
             .toolPoint(Vec3.ZERO)
             .build();
     Vec3 found = closed(d).deviation(Cause.FILM);
@@ -120,7 +131,10 @@ class ClosedFormValidationTest {
         DrawnDesigns.shipped("tool-post").remount().holderExpansion(); // that of the balls here
     Distribution kelvin = new Distribution(Math.sqrt(3), DistributionShape.UNIFORM);
     CouplingDesign d =
-        rigidPost(0.1, conditions(Distribution.NONE, kelvin, Distribution.NONE, 23.6e-6), Distribution.NONE);
+        rigidPost(
+            0.1,
+            conditions(Distribution.NONE, kelvin, Distribution.NONE, 23.6e-6),
+            Distribution.NONE);
     Vec3 found = closed(d).deviation(Cause.TEMPERATURE);
     near(found.z(), own * 0.00635 * ROOT_TWO + 23.6e-6 * 0.0152, 1e-3);
     near(found.x(), 23.6e-6 * 0.047, 1e-3);
@@ -129,7 +143,8 @@ class ClosedFormValidationTest {
 
   @Test
   void withoutFrictionNothingIsLeftOfTheApproach() {
-    RemountConditions r = conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
+    RemountConditions r =
+        conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
     assertThat(closed(rigidPost(0, r, Distribution.NONE)).deviation().norm()).isZero();
     // and next to nothing with little friction and a long ramp
     assertThat(closed(rigidPost(0.05, r, Distribution.NONE)).deviation().norm()).isLessThan(1e-11);

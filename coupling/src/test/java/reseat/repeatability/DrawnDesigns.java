@@ -18,10 +18,10 @@ import reseat.designfile.DesignFile;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.material.MaterialProperty;
-import reseat.numerics.RandomStream;
 import reseat.numerics.Distribution;
-import reseat.seating.SelfSeating;
+import reseat.numerics.RandomStream;
 import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 

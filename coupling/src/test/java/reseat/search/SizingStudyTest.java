@@ -1,9 +1,5 @@
 package reseat.search;
 
-import reseat.study.CheckResult;
-import reseat.study.CheckStudy;
-import reseat.study.SeatedCheck;
-import reseat.study.StatedDesign;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -28,10 +24,11 @@ import reseat.designfile.SizeTargets;
 import reseat.designfile.Starter;
 import reseat.equilibrium.ContactLines;
 import reseat.seating.LastSlides;
-import reseat.search.Candidate;
-import reseat.search.CandidateCheck;
-import reseat.search.SizingTally;
 import reseat.space.Wrench;
+import reseat.study.CheckResult;
+import reseat.study.CheckStudy;
+import reseat.study.SeatedCheck;
+import reseat.study.StatedDesign;
 
 class SizingStudyTest {
 

@@ -1,6 +1,5 @@
 package reseat.search;
 
-import reseat.study.StockSizes;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import reseat.ballmount.ScrewThread;
+import reseat.study.StockSizes;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;
 

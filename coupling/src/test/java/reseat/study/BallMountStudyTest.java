@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import reseat.ballmount.FluidFilmPad;
+import reseat.ballmount.ThreadComparison;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.check.Verdict;
@@ -11,8 +13,6 @@ import reseat.design.BallMountDesign;
 import reseat.design.CheckKind;
 import reseat.designfile.BallMountFile;
 import reseat.designfile.Starter;
-import reseat.ballmount.FluidFilmPad;
-import reseat.ballmount.ThreadComparison;
 
 /** One ball mount at a glance, against sums done by hand from its parts. */
 class BallMountStudyTest {
@@ -127,7 +127,8 @@ class BallMountStudyTest {
                 .duty()
                 .axialForce())
         .isEqualTo(250);
-    assertThat(BallMountStudy.run(design("compare_thread = \"M8x0.75\"", "")).comparison()).isEmpty();
+    assertThat(BallMountStudy.run(design("compare_thread = \"M8x0.75\"", "")).comparison())
+        .isEmpty();
   }
 
   @Test

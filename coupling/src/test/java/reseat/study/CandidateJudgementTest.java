@@ -23,12 +23,12 @@ import reseat.designfile.DesignFile;
 import reseat.designfile.SizeTargets;
 import reseat.designfile.Starter;
 import reseat.numerics.Distribution;
-import reseat.seating.SelfSeating;
-import reseat.seat.Ball;
 import reseat.search.CandidateCheck;
 import reseat.search.DesignFamily;
 import reseat.search.Judgement;
 import reseat.search.Merits;
+import reseat.seat.Ball;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 
 /** The quick judgement of a candidate beside the findings of the whole check. */
@@ -196,7 +196,8 @@ class CandidateJudgementTest {
   }
 
   private static SizeTargets wish(double leastStiffness, double largestSize) {
-    return new SizeTargets(List.of(), SizeTargets.RankBy.MARGIN, leastStiffness, largestSize, false);
+    return new SizeTargets(
+        List.of(), SizeTargets.RankBy.MARGIN, leastStiffness, largestSize, false);
   }
 
   @Test
@@ -259,7 +260,9 @@ class CandidateJudgementTest {
                 .map(
                     p ->
                         p.withScatter(
-                            new Distribution(share, p.forceSpread().shape()), Distribution.NONE, Distribution.NONE))
+                            new Distribution(share, p.forceSpread().shape()),
+                            Distribution.NONE,
+                            Distribution.NONE))
                 .toList())
         .friction(new Friction(friction, friction, friction, "supposed"))
         .targets(aiming(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 2e-6))

@@ -14,9 +14,9 @@ import reseat.design.Support;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.RandomCoupling;
 import reseat.equilibrium.WorkedExamples;
-import reseat.numerics.RandomStream;
-import reseat.numerics.DistributionShape;
 import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
+import reseat.numerics.RandomStream;
 import reseat.space.Vec3;
 
 class CheckStudyTest {
@@ -122,7 +122,8 @@ class CheckStudyTest {
       Distribution tenth = new Distribution(0.1, DistributionShape.UNIFORM);
       CouplingDesign design =
           layout.toBuilder()
-              .preloads(List.of(new Preload("pull", 300, down, at, tenth, tenth, Distribution.NONE, "")))
+              .preloads(
+                  List.of(new Preload("pull", 300, down, at, tenth, tenth, Distribution.NONE, "")))
               .cases(
                   List.of(
                       WorkedExamples.load("push", draw.unitVector().times(20), at),

@@ -58,7 +58,8 @@ class RemountConvergenceTest {
                     .toList())
             .friction(new Friction(mu, mu, mu, "study"))
             .remount(
-                new RemountConditions(15, steps, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
+                new RemountConditions(
+                    15, steps, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
             .build();
     return new RemountSimulation(CouplingModel.of(steady)).positions(1, MOUNTS);
   }

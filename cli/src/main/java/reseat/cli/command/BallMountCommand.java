@@ -1,6 +1,5 @@
 package reseat.cli.command;
 
-import reseat.designfile.BallMountFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.designfile.BallMountFile;
 import reseat.report.ballmount.BallMountJson;
 import reseat.report.ballmount.BallMountPictures;
 import reseat.report.ballmount.BallMountText;

@@ -74,8 +74,7 @@ final class DesignPlan {
     List<String> wanted = new ArrayList<>();
     for (Map.Entry<String, Double> target : AcceptanceStudy.targets(design).entrySet()) {
       double width = within * target.getValue();
-      wanted.add(
-          target.getKey() + " \u00b1" + QuantityFormat.significant(width, unit, 2));
+      wanted.add(target.getKey() + " \u00b1" + QuantityFormat.significant(width, unit, 2));
     }
     if (!wanted.isEmpty()) {
       sources.add(

@@ -253,8 +253,7 @@ final class InterchangeCommand implements FileCommand {
         .print(
             output.json()
                 ? InterchangeJson.of(study, findings)
-                : InterchangeText.of(
-                    study, findings, typed, output.screen()));
+                : InterchangeText.of(study, findings, typed, output.screen()));
     return ExitCode.of(Verdict.of(findings));
   }
 }

@@ -5,21 +5,21 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import reseat.units.UnitCatalog;
-import reseat.units.Unit;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.readings.AnalysisOptions;
 import reseat.readings.ColumnFacts;
 import reseat.readings.MeasuredSeries;
-import reseat.report.form.Screen;
 import reseat.readings.OffsetTable.AxisRule;
 import reseat.readings.ReadingColumn;
+import reseat.report.form.Screen;
 import reseat.report.readings.AcceptanceTestPlan;
 import reseat.study.AcceptanceStudy;
 import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
+import reseat.units.Unit;
+import reseat.units.UnitCatalog;
 
 /** The options of {@link ReadingsCommand}, as given. */
 final class ReadingsChoices {
@@ -57,7 +57,9 @@ final class ReadingsChoices {
     AnalysisOptions usual = AnalysisOptions.USUAL;
     spec.addOption(
         Options.text(
-            ScreenChoices.UNITS, "mm|inch", "units to print in; those of the columns if not given"));
+            ScreenChoices.UNITS,
+            "mm|inch",
+            "units to print in; those of the columns if not given"));
     spec.addOption(Options.flag(ScreenChoices.ALL, "tell everything, not only what decides"));
     spec.addOption(Options.flag("--json", "Machine-readable result in SI units."));
     spec.addOption(

@@ -9,8 +9,8 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.report.page.PageWriter;
 import reseat.report.page.PageSource;
+import reseat.report.page.PageWriter;
 import reseat.report.readings.AcceptanceSheet;
 import reseat.report.readings.OffsetTableText;
 import reseat.report.readings.ReadingsJson;
@@ -118,7 +118,9 @@ final class ReadingsFiles {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(
         "readings.html",
-        utf8(PageWriter.html(ReadingsPage.of(report, pictures, PageSource.ofReadings(file, others)))));
+        utf8(
+            PageWriter.html(
+                ReadingsPage.of(report, pictures, PageSource.ofReadings(file, others)))));
     files.put("readings.txt", utf8(ReadingsText.of(report)));
     files.put("readings.json", utf8(ReadingsJson.of(report)));
     files.put("acceptance.txt", utf8(AcceptanceSheet.filled(report)));

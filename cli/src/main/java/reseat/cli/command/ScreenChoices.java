@@ -34,7 +34,8 @@ final class ScreenChoices {
    * Reads the options.
    *
    * @param given the command line; null for none
-   * @param inInches whether the file is written in inches, which counts where no units are asked for
+   * @param inInches whether the file is written in inches, which counts where no units are asked
+   *     for
    * @return how the screen is asked for
    * @throws UnusableChoice if the units are none of those offered
    */
@@ -70,7 +71,8 @@ final class ScreenChoices {
    * @return the file and the options with their values, as a shell takes them
    */
   static String again(ParseResult given, String... left) {
-    StringBuilder typed = new StringBuilder(Screen.word(given.matchedPositionalValue(0, Path.of("")).toString()));
+    StringBuilder typed =
+        new StringBuilder(Screen.word(given.matchedPositionalValue(0, Path.of("")).toString()));
     for (OptionSpec option : given.matchedOptions()) {
       String name = option.longestName();
       if (name.equals(ALL) || List.of(left).contains(name)) {

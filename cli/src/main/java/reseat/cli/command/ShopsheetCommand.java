@@ -11,20 +11,20 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.check.Finding;
+import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.design.ShopFloor;
 import reseat.design.Support;
 import reseat.designfile.BallMountFile;
 import reseat.report.ballmount.BallMountJson;
 import reseat.report.ballmount.BallMountPapers;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.Screen;
 import reseat.report.page.PageSource;
 import reseat.report.shop.ShopJson;
 import reseat.report.shop.ShopPapers;
 import reseat.report.shop.ShopUnits;
-import reseat.report.check.VerdictWords;
-import reseat.check.Finding;
-import reseat.check.Verdict;
-import reseat.report.form.Screen;
 import reseat.study.BallMountResult;
 import reseat.study.BallMountStudy;
 import reseat.study.SeatedCheck;
@@ -144,7 +144,13 @@ final class ShopsheetCommand implements Subcommand {
       throw new IllegalStateException("interrupted", e);
     }
     if (folder != null) {
-      write(folder, ShopPapers.of(study, stamp(file), units, rises), seated.findings(), false, given, out);
+      write(
+          folder,
+          ShopPapers.of(study, stamp(file), units, rises),
+          seated.findings(),
+          false,
+          given,
+          out);
     }
     if (given.hasMatchedOption(JSON)) {
       out.print(ShopJson.of(study, rises));
@@ -167,7 +173,13 @@ final class ShopsheetCommand implements Subcommand {
     ShopUnits units = units(given, read.get().inInches());
     BallMountResult result = BallMountStudy.run(read.get());
     if (folder != null) {
-      write(folder, BallMountPapers.of(result, stamp(file), units), result.findings(), true, given, out);
+      write(
+          folder,
+          BallMountPapers.of(result, stamp(file), units),
+          result.findings(),
+          true,
+          given,
+          out);
     }
     if (given.hasMatchedOption(JSON)) {
       out.print(BallMountJson.of(result));

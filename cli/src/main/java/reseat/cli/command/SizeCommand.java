@@ -14,19 +14,19 @@ import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignProblem;
 import reseat.designfile.SizeTargets;
 import reseat.plots.Picture;
+import reseat.report.form.Screen;
 import reseat.report.search.ChoicesText;
 import reseat.report.search.SizeJson;
 import reseat.report.search.SizePicture;
 import reseat.report.search.SizeText;
-import reseat.report.form.Screen;
-import reseat.search.SizingTally;
 import reseat.search.CandidateFile;
-import reseat.study.CheckStudy;
 import reseat.search.ClassicChoices;
 import reseat.search.SizingPlan;
 import reseat.search.SizingSearch;
 import reseat.search.SizingSpace;
 import reseat.search.SizingStudy;
+import reseat.search.SizingTally;
+import reseat.study.CheckStudy;
 import reseat.study.StatedDesign;
 
 /** Searches for the best design over stock sizes and ranges. */
@@ -182,9 +182,7 @@ final class SizeCommand implements Subcommand {
         ScreenChoices.again(
             given, "--winner", "--picture", "--candidates", "--resume", "--part", "--force");
     out.print(
-        given.hasMatchedOption("--json")
-            ? SizeJson.of(study)
-            : SizeText.of(study, typed, screen));
+        given.hasMatchedOption("--json") ? SizeJson.of(study) : SizeText.of(study, typed, screen));
     return ExitCode.of(study.verdict());
   }
 

@@ -12,10 +12,10 @@ import reseat.design.CouplingDesign;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignProblem;
 import reseat.plots.Picture;
+import reseat.report.form.Screen;
 import reseat.report.search.SweepPicture;
 import reseat.report.search.SweepTables;
 import reseat.report.search.SweepText;
-import reseat.report.form.Screen;
 import reseat.study.Output;
 import reseat.study.OutputCatalog;
 import reseat.study.SweepAxis;
@@ -172,8 +172,7 @@ final class SweepCommand implements Subcommand {
     return nothing ? ExitCode.NO_SOLUTION : ExitCode.of(study.best());
   }
 
-  private static void write(
-      ResultFiles files, SweepStudy study, Screen screen, PrintWriter err)
+  private static void write(ResultFiles files, SweepStudy study, Screen screen, PrintWriter err)
       throws IOException {
     Optional<Path> csv = files.named("--csv");
     if (csv.isPresent()) {

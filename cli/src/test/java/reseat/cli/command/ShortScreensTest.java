@@ -148,7 +148,9 @@ class ShortScreensTest extends TypedCommand {
 
   private static void shortly(String command, String printed) {
     List<String> lines = printed.lines().toList();
-    assertThat(lines).as(printed).hasSizeLessThanOrEqualTo(command.equals("check") ? OF_CHECK : LINES);
+    assertThat(lines)
+        .as(printed)
+        .hasSizeLessThanOrEqualTo(command.equals("check") ? OF_CHECK : LINES);
     assertThat(lines)
         .allSatisfy(
             line ->

@@ -6,13 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import reseat.ballmount.AdjustingScrews;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ThreadDuty;
 import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.design.AdjustmentTask;
 import reseat.elementary.Elementary;
-import reseat.ballmount.AdjustingScrews;
-import reseat.ballmount.LockNut;
-import reseat.ballmount.ThreadDuty;
 import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
 import reseat.report.shop.BondingSheet;
@@ -44,7 +44,8 @@ public final class BallMountPapers {
    * @param units units of the shop
    * @return content by file name, in the order of the work
    */
-  public static Map<String, byte[]> of(BallMountResult result, List<String> stamp, ShopUnits units) {
+  public static Map<String, byte[]> of(
+      BallMountResult result, List<String> stamp, ShopUnits units) {
     BallMountPapers papers = new BallMountPapers(result, units);
     Map<String, List<Page.Section>> sheets = new LinkedHashMap<>();
     result

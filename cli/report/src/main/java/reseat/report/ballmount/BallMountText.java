@@ -1,9 +1,9 @@
 package reseat.report.ballmount;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import reseat.design.BallMountDesign;
-import reseat.design.StudMount;
-import reseat.elementary.Elementary;
+import java.util.Set;
 import reseat.ballmount.AdjustingScrews;
 import reseat.ballmount.BondJoint;
 import reseat.ballmount.FluidFilmPad;
@@ -11,20 +11,20 @@ import reseat.ballmount.LockNut;
 import reseat.ballmount.SocketPivot;
 import reseat.ballmount.StudCompliance;
 import reseat.ballmount.ThreadDuty;
+import reseat.check.Finding;
+import reseat.check.Judged;
+import reseat.design.AssumedValue;
+import reseat.design.BallMountDesign;
+import reseat.design.CheckKind;
+import reseat.design.StudMount;
+import reseat.elementary.Elementary;
+import reseat.report.check.AssumedWords;
 import reseat.report.check.FindingsText;
 import reseat.report.check.VerdictWords;
 import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.PageNumbers;
-import reseat.report.check.AssumedWords;
-import reseat.design.AssumedValue;
-import reseat.check.Finding;
-import reseat.check.Judged;
-import reseat.design.CheckKind;
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.Set;
 import reseat.report.form.TextTable;
 import reseat.report.form.UnitSystem;
 import reseat.space.Matrix6;
@@ -138,8 +138,7 @@ public final class BallMountText {
         String words = FindingsText.words(f, figures);
         int or = words.indexOf(" Or: ");
         out.append("  ")
-            .append(
-                Paragraph.of("    ", or < 0 ? words : words.substring(0, or)).stripLeading());
+            .append(Paragraph.of("    ", or < 0 ? words : words.substring(0, or)).stripLeading());
       }
     }
     if (left > 0) {

@@ -1,9 +1,9 @@
 package reseat.report.ballmount;
 
 import reseat.ballmount.IndexedSlotting;
-import reseat.report.form.Paragraph;
 import reseat.report.form.FigureText;
 import reseat.report.form.PageNumbers;
+import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;

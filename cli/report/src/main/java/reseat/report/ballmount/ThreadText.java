@@ -3,16 +3,16 @@ package reseat.report.ballmount;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import reseat.design.StudThread;
 import reseat.ballmount.ScrewThread;
 import reseat.ballmount.ThreadComparison;
 import reseat.ballmount.ThreadComparison.Quantity;
 import reseat.ballmount.ThreadDuty;
 import reseat.ballmount.ThreadStrength;
 import reseat.ballmount.ThreadTolerance;
+import reseat.design.StudThread;
 import reseat.report.check.BallMountWords;
-import reseat.report.form.Paragraph;
 import reseat.report.form.FigureText;
+import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
 import reseat.study.BallMountResult;
 import reseat.units.FilledText;
@@ -94,12 +94,7 @@ public final class ThreadText {
   private void strength(BallMountResult result, ThreadStrength s) {
     Map<Quantity, Double> second =
         result.comparison().map(ThreadComparison::secondValues).orElse(Map.of());
-    row(
-        "screw breaks at",
-        force(s.tensileLoad()),
-        second,
-        Quantity.TENSILE_LOAD,
-        this::force);
+    row("screw breaks at", force(s.tensileLoad()), second, Quantity.TENSILE_LOAD, this::force);
     row(
         "screw threads strip at",
         force(s.screwStrippingLoad()),

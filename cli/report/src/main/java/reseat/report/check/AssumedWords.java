@@ -113,7 +113,9 @@ public final class AssumedWords {
       case "must" -> "loads must leave it seated";
       default -> {
         String name = NAMES.get(last);
-        yield name == null ? last.replace('_', ' ') + " " + number : name + (last.endsWith("force") || last.endsWith("expansion") ? " " : " ±") + number;
+        yield name == null
+            ? last.replace('_', ' ') + " " + number
+            : name + (last.endsWith("force") || last.endsWith("expansion") ? " " : " ±") + number;
       }
     };
   }

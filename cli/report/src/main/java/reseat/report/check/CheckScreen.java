@@ -122,7 +122,9 @@ final class CheckScreen {
     }
     out.append(table.text());
     if (told.size() < rows.size()) {
-      out.append("  and ").append(rows.size() - told.size()).append(" more that bear less (--all)\n");
+      out.append("  and ")
+          .append(rows.size() - told.size())
+          .append(" more that bear less (--all)\n");
     }
   }
 

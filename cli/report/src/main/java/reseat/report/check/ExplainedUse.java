@@ -1,9 +1,9 @@
 package reseat.report.check;
 
-import reseat.check.AllowedPreload;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.check.AllowedPreload;
 import reseat.check.Finding;
 import reseat.check.Measure;
 import reseat.check.Said;
@@ -12,12 +12,11 @@ import reseat.design.Preload;
 import reseat.design.StudMount;
 import reseat.design.Support;
 import reseat.equilibrium.CaseResponse;
-
-import reseat.seating.SelfSeating;
 import reseat.repeatability.ToolChangeOutlook;
 import reseat.report.check.ExplainText.Explained;
 import reseat.report.check.ExplainText.Figures;
 import reseat.report.form.FigureText;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;

@@ -32,8 +32,7 @@ public record Screen(UnitSystem units, boolean all, String call) {
     Matcher words = WORD.matcher(call + " " + command + " " + typed + more);
     while (words.find()) {
       // two places are kept for the mark that the command goes on in the next line
-      if (line.length() + 1 + words.group().length() > Paragraph.WIDTH - 2
-          && !line.isBlank()) {
+      if (line.length() + 1 + words.group().length() > Paragraph.WIDTH - 2 && !line.isBlank()) {
         out.append(line).append(" \\\n");
         line = "     ";
       }

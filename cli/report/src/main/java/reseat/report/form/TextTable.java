@@ -80,10 +80,7 @@ public final class TextTable {
       String whole = line.toString().stripTrailing();
       int start = start(width);
       boolean wraps = sides.endsWith("l") && start < Paragraph.WIDTH - ROOM;
-      out.append(
-          wraps && length(whole) > Paragraph.WIDTH
-              ? wrapped(whole, start)
-              : whole + "\n");
+      out.append(wraps && length(whole) > Paragraph.WIDTH ? wrapped(whole, start) : whole + "\n");
     }
     return out.toString();
   }

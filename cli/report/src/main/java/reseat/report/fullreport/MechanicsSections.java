@@ -1,6 +1,5 @@
 package reseat.report.fullreport;
 
-import java.util.Locale;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,9 +13,9 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
-import reseat.seating.SelfSeating;
 import reseat.report.form.FigureText;
 import reseat.report.page.Page;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.study.SeatedCheck;
 import reseat.units.FilledText;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding;
 import reseat.check.Verdict;
-import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
 import reseat.plots.PictureKind;
 import reseat.report.check.AssumedWords;

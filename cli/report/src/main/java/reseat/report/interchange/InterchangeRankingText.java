@@ -9,11 +9,11 @@ import reseat.interchange.Owner;
 import reseat.interchange.TighteningGain;
 import reseat.report.form.FigureText;
 import reseat.report.form.PageNumbers;
-import reseat.report.form.UnitSystem;
-import reseat.units.QuantityKind;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.study.InterchangeStudy;
 import reseat.units.FilledText;
+import reseat.units.QuantityKind;
 
 /** Which tolerance does how much, and which to tighten first. */
 public final class InterchangeRankingText {
@@ -39,7 +39,13 @@ public final class InterchangeRankingText {
     }
     for (int k = 0; k < 3; k++) {
       ranking(
-          study, EnumSet.of(Owner.POST), k, TOLD_OF_POST, "of the post, all holders alike", system, out);
+          study,
+          EnumSet.of(Owner.POST),
+          k,
+          TOLD_OF_POST,
+          "of the post, all holders alike",
+          system,
+          out);
     }
     tighten(study, system, out);
     return out.toString();
@@ -60,7 +66,14 @@ public final class InterchangeRankingText {
     }
     FigureText figures = new FigureText(system);
     TextTable table =
-        new TextTable("lrrlrr", "tolerance", "limit", "moves it", "", "s, " + figures.column(QuantityKind.LENGTH).symbol(), "share");
+        new TextTable(
+            "lrrlrr",
+            "tolerance",
+            "limit",
+            "moves it",
+            "",
+            "s, " + figures.column(QuantityKind.LENGTH).symbol(),
+            "share");
     for (LinearStack.Line l : lines.subList(0, Math.min(told, lines.size()))) {
       Contributor c = l.effect().contributor();
       table.row(
@@ -82,7 +95,8 @@ public final class InterchangeRankingText {
           lines.subList(told, lines.size()).stream().mapToDouble(LinearStack.Line::share).sum();
       out.append(
           FilledText.of(
-              "  and %d more with %s of the variance\n", lines.size() - told, PageNumbers.percent(rest)));
+              "  and %d more with %s of the variance\n",
+              lines.size() - told, PageNumbers.percent(rest)));
     }
   }
 

@@ -1,6 +1,5 @@
 package reseat.report.interchange;
 
-import reseat.report.form.Screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,21 +12,22 @@ import reseat.interchange.InterchangeScatter;
 import reseat.interchange.LinearComparison;
 import reseat.interchange.LinearStack;
 import reseat.interchange.OffsetPrediction;
-import reseat.report.check.VerdictWords;
-import reseat.report.form.Paragraph;
-import reseat.report.form.FigureText;
-import reseat.report.form.UnitSystem;
 import reseat.report.check.FindingsText;
-import reseat.units.QuantityKind;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.PageNumbers;
+import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.space.Vec3;
 import reseat.study.InterchangeStudy;
 import reseat.units.FilledText;
+import reseat.units.QuantityKind;
 
 /**
- * Several holders on one post, on one screen: verdict, how alike they are, what to tighten, offsets;
- * on request the linear stack and what causes the spread.
+ * Several holders on one post, on one screen: verdict, how alike they are, what to tighten,
+ * offsets; on request the linear stack and what causes the spread.
  */
 public final class InterchangeText {
 
@@ -141,7 +141,10 @@ public final class InterchangeText {
     }
     String wanted = "±" + figures.length(study.wish().within());
     return missed.length() == 0
-        ? study.design().targets().coverage().written() + " of them: within " + wanted + " of their mean."
+        ? study.design().targets().coverage().written()
+            + " of them: within "
+            + wanted
+            + " of their mean."
         : "they spread beyond " + wanted + " along " + missed + ".";
   }
 
@@ -257,8 +260,7 @@ public final class InterchangeText {
             axis(1),
             axis(2),
             "");
-    int told =
-        screen.all() ? study.offsets().size() : Math.min(HOLDERS, study.offsets().size());
+    int told = screen.all() ? study.offsets().size() : Math.min(HOLDERS, study.offsets().size());
     for (OffsetPrediction.Offset o : study.offsets().subList(0, told)) {
       table.row(
           o.holder(),
@@ -292,8 +294,7 @@ public final class InterchangeText {
   }
 
   private String expanded(Vec3 v, int axis) {
-    return figures.number(
-        InterchangeStudy.COVERAGE * v.component(axis), QuantityKind.LENGTH, 2);
+    return figures.number(InterchangeStudy.COVERAGE * v.component(axis), QuantityKind.LENGTH, 2);
   }
 
   private String axis(int k) {

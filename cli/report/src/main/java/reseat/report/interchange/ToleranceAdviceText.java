@@ -1,16 +1,16 @@
 package reseat.report.interchange;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.interchange.ToleranceAdvice;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.PageNumbers;
-import reseat.units.QuantityKind;
-import java.util.ArrayList;
 import reseat.report.form.TextTable;
 import reseat.units.FilledText;
+import reseat.units.QuantityKind;
 
 /** The cheapest tolerances that keep the holders within what is wanted. */
 public final class ToleranceAdviceText {
@@ -59,8 +59,7 @@ public final class ToleranceAdviceText {
     for (ToleranceAdvice.Line l : lines.subList(0, told)) {
       table.row(
           l.contributor().name(),
-          ToleranceWords.limit(
-              l.contributor(), l.contributor().spread().limit(), screen.units()),
+          ToleranceWords.limit(l.contributor(), l.contributor().spread().limit(), screen.units()),
           ToleranceWords.limit(l.contributor(), l.limit(), screen.units()),
           word(l));
     }
@@ -100,8 +99,7 @@ public final class ToleranceAdviceText {
           .append(k == 0 ? " s " : ", ")
           .append(design.axes().axis(k).name())
           .append(' ')
-          .append(
-              screen.figures().number(advice.reached().component(k), QuantityKind.LENGTH, 2));
+          .append(screen.figures().number(advice.reached().component(k), QuantityKind.LENGTH, 2));
     }
     return words.append(' ').append(unit).toString();
   }

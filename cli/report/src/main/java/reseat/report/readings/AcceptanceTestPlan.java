@@ -102,14 +102,15 @@ public final class AcceptanceTestPlan {
     List<String> at = new ArrayList<>();
     List<String> toward = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
-      at.add(
-          QuantityFormat.fixedNumber(probe.position().component(k), place, inch ? 4 : 2));
+      at.add(QuantityFormat.fixedNumber(probe.position().component(k), place, inch ? 4 : 2));
       toward.add(FilledText.of("%.3f", probe.direction().component(k)));
     }
     return probe.name()
         + ": at ("
         + String.join(", ", at)
-        + ") " + place.symbol() + ", reading grows toward ("
+        + ") "
+        + place.symbol()
+        + ", reading grows toward ("
         + String.join(", ", toward)
         + ")";
   }

@@ -5,11 +5,11 @@ import java.util.List;
 import reseat.readings.OffsetTable;
 import reseat.readings.OffsetTable.AxisRule;
 import reseat.report.form.FigureText;
-import reseat.report.form.UnitSystem;
-import reseat.units.Unit;
 import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.units.QuantityFormat;
+import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
 /** The tool-offset table as plain text and as CSV. */

@@ -3,9 +3,9 @@ package reseat.report.readings;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import reseat.readings.RigidMotion;
 import reseat.readings.PoseScatter;
 import reseat.readings.PoseScatter.Figure;
+import reseat.readings.RigidMotion;
 import reseat.report.form.JsonWriter;
 import reseat.space.Vec3;
 

@@ -2,20 +2,20 @@ package reseat.report.readings;
 
 import java.util.List;
 import java.util.Map;
-import reseat.readings.RigidMotion;
 import reseat.readings.PoseScatter;
 import reseat.readings.PoseScatter.Figure;
 import reseat.readings.ProbeLayout;
+import reseat.readings.RigidMotion;
 import reseat.report.form.FigureText;
-import reseat.report.form.UnitSystem;
-import reseat.units.QuantityKind;
-import reseat.units.Unit;
-import reseat.report.form.Paragraph;
 import reseat.report.form.PageNumbers;
+import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.space.Vec3;
 import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
 /** Motions of the holder as a whole, and of points that move with it. */
@@ -32,8 +32,7 @@ public final class PoseText {
    * @param all whether the motions of the holder are told beside those of points
    * @return lines of text
    */
-  public static String of(
-      PoseScatter scatter, List<Vec3> points, FigureText figures, boolean all) {
+  public static String of(PoseScatter scatter, List<Vec3> points, FigureText figures, boolean all) {
     return Paragraph.of("", head(scatter))
         + table(scatter, points, figures, all || points.isEmpty()).text();
   }

@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.stream.Collectors;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.PredictionTest;
-import reseat.report.form.Paragraph;
 import reseat.report.form.FigureText;
 import reseat.report.form.PageNumbers;
-import reseat.report.form.UnitSystem;
-import reseat.units.QuantityKind;
-import reseat.units.UnitCatalog;
+import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.study.CauseCalibration;
 import reseat.study.CauseCalibration.Amount;
 import reseat.study.PredictionStudy;
 import reseat.units.FilledText;
+import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
 
 /** Measured scatter beside the simulated one, as text. */
 public final class PredictionText {
@@ -132,7 +132,11 @@ public final class PredictionText {
           a.cause().words(),
           amount(a, a.assumed(), figures),
           amount(a, a.fitted(), figures),
-          number(a, a.low(), figures) + " to " + number(a, a.high(), figures) + " " + unit(a, figures),
+          number(a, a.low(), figures)
+              + " to "
+              + number(a, a.high(), figures)
+              + " "
+              + unit(a, figures),
           PageNumbers.percent(a.share()),
           direction(a));
     }

@@ -57,7 +57,8 @@ public final class ReadingsPage {
               "Offset table",
               List.of(
                   new Page.Paragraph(OffsetTableText.explanation(report.offsets().get(0))),
-                  OffsetTableText.table(report.offsets().get(0), report.figures()).forPage("Offsets by holder"))));
+                  OffsetTableText.table(report.offsets().get(0), report.figures())
+                      .forPage("Offsets by holder"))));
     }
     add(sections, "spread", "How the readings are spread", pictures.ofKinds(PictureKind.HISTOGRAM));
     add(sections, "control", "Control charts", pictures.ofKinds(PictureKind.CONTROL_CHART));
@@ -100,7 +101,8 @@ public final class ReadingsPage {
       PredictionStudy study, List<Page.Block> planes, FigureText figures) {
     List<Page.Block> blocks = new ArrayList<>();
     blocks.add(
-        PredictionText.tests(study, figures).forPage(study.mounts() + " simulated tool changes beside"));
+        PredictionText.tests(study, figures)
+            .forPage(study.mounts() + " simulated tool changes beside"));
     study
         .fit()
         .ifPresent(
@@ -110,7 +112,8 @@ public final class ReadingsPage {
                       .forPage(
                           "Amounts from mount to mount with which the simulation scatters as"
                               + " measured"));
-              PredictionText.told(f, study, figures).forEach(t -> blocks.add(new Page.Paragraph(t)));
+              PredictionText.told(f, study, figures)
+                  .forEach(t -> blocks.add(new Page.Paragraph(t)));
             });
     blocks.addAll(planes);
     return new Page.Section("prediction", "Against the prediction", blocks);

@@ -2,10 +2,10 @@ package reseat.report.readings;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import reseat.elementary.Elementary;
 import reseat.readings.BoundsGround;
 import reseat.readings.ColumnAnalysis;
@@ -52,8 +52,8 @@ public final class ReadingsRemarks {
   }
 
   /**
-   * Lists the remarks in short: readings that stand out by their mount, no target that is proven, no
-   * limits that are kept; what is said of several probes is said once.
+   * Lists the remarks in short: readings that stand out by their mount, no target that is proven,
+   * no limits that are kept; what is said of several probes is said once.
    *
    * @param report what is reported
    * @return one text each
@@ -317,9 +317,7 @@ public final class ReadingsRemarks {
         FilledText.of(
             "With only %d mounts the true scatter may be up to %.2f times this (%s, for normal,"
                 + " independent readings).",
-            b.n(),
-            b.upperOneSided() / b.s(),
-            percent(b.confidence())));
+            b.n(), b.upperOneSided() / b.s(), percent(b.confidence())));
   }
 
   private void aboutLaterChecks(ColumnAnalysis c) {

@@ -1,11 +1,9 @@
 package reseat.report.readings;
 
 import java.util.ArrayList;
-import java.util.Optional;
-import reseat.report.form.FigureText;
-import reseat.report.form.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import reseat.check.Verdict;
 import reseat.design.InputDoubt;
 import reseat.readings.ColumnAnalysis;
@@ -15,6 +13,8 @@ import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
 import reseat.readings.ReadingDoubts;
 import reseat.readings.SeriesAnalysis;
+import reseat.report.form.FigureText;
+import reseat.report.form.UnitSystem;
 import reseat.space.Vec3;
 import reseat.study.PredictionStudy;
 
@@ -53,8 +53,7 @@ public record ReadingsReport(
    * @return in the unit system of the columns
    */
   public FigureText figures() {
-    return new FigureText(
-        analysis.series().inInches() ? UnitSystem.INCH : UnitSystem.METRIC);
+    return new FigureText(analysis.series().inInches() ? UnitSystem.INCH : UnitSystem.METRIC);
   }
 
   /**

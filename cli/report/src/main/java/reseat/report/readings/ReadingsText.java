@@ -20,8 +20,8 @@ import reseat.report.form.TextTable;
 import reseat.units.QuantityFormat;
 
 /**
- * A remount series on one screen: the verdict, a table with a column for each probe, what stands out
- * and what to do; on request every figure.
+ * A remount series on one screen: the verdict, a table with a column for each probe, what stands
+ * out and what to do; on request every figure.
  */
 public final class ReadingsText {
 
@@ -39,7 +39,6 @@ public final class ReadingsText {
           "drift",
           "without flagged",
           "target");
-
 
   private final ReadingsReport report;
   private final SeriesAnalysis analysis;
@@ -83,8 +82,7 @@ public final class ReadingsText {
     StringBuilder out = new StringBuilder();
     out.append(Paragraph.of("", report.headline()));
     for (InputDoubt doubt : report.doubts()) {
-      out.append(
-          Paragraph.of("", "Decide first, column " + doubt.key() + ": " + doubt.message()));
+      out.append(Paragraph.of("", "Decide first, column " + doubt.key() + ": " + doubt.message()));
     }
     out.append(Paragraph.of("", headline() + ". " + settled()));
     out.append(table().text());
@@ -93,11 +91,8 @@ public final class ReadingsText {
     }
     report
         .predictions()
-        .forEach(
-            p -> out.append(PredictionText.of(p, analysis.series(), report.figures(), all)));
-    report
-        .poses()
-        .forEach(p -> out.append(PoseText.of(p, report.points(), report.figures(), all)));
+        .forEach(p -> out.append(PredictionText.of(p, analysis.series(), report.figures(), all)));
+    report.poses().forEach(p -> out.append(PoseText.of(p, report.points(), report.figures(), all)));
     if (!report.offsets().isEmpty()) {
       out.append(OffsetTableText.of(report.offsets().get(0), report.figures()));
     }
@@ -179,9 +174,7 @@ public final class ReadingsText {
     columns.forEach(
         c ->
             head.add(
-                same
-                    ? c.column().name()
-                    : c.column().name() + ", " + c.column().unit().symbol()));
+                same ? c.column().name() : c.column().name() + ", " + c.column().unit().symbol()));
     TextTable table = new TextTable("l" + "r".repeat(columns.size()), head.toArray(String[]::new));
     row(table, "all: mean", c -> c.all().map(r -> ReadingFigures.mean(c, r)));
     row(table, "all: s", c -> c.all().map(r -> ReadingFigures.scatterNumber(c, r.s())));

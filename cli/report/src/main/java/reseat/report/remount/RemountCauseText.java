@@ -1,21 +1,20 @@
 package reseat.report.remount;
 
-import reseat.units.FilledText;
-import reseat.check.Measure;
-import reseat.report.form.FigureText;
-import reseat.report.form.Screen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import reseat.check.Measure;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.numerics.Distribution;
 import reseat.remount.Cause;
 import reseat.remount.CauseShares;
+import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.PageNumbers;
 import reseat.report.form.TextTable;
+import reseat.units.FilledText;
 import reseat.units.QuantityKind;
 
 /** What causes the scatter of tool changes, and what was assumed of each cause. */
@@ -159,8 +158,6 @@ public final class RemountCauseText {
   }
 
   private static String shown(Distribution spread, QuantityKind kind, FigureText f) {
-    return spread(spread.limit(), kind, f)
-        + " "
-        + spread.shape().name().toLowerCase(Locale.ROOT);
+    return spread(spread.limit(), kind, f) + " " + spread.shape().name().toLowerCase(Locale.ROOT);
   }
 }

@@ -4,9 +4,9 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.remount.CauseShares;
 import reseat.remount.RemountScatter;
-import reseat.seating.SelfSeating;
 import reseat.report.check.FindingsJson;
 import reseat.report.form.JsonWriter;
+import reseat.seating.SelfSeating;
 import reseat.study.RemountStudy;
 
 /**

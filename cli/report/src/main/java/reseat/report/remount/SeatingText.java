@@ -1,11 +1,11 @@
 package reseat.report.remount;
 
-import reseat.report.form.Screen;
 import java.util.List;
 import reseat.design.Friction;
-import reseat.seating.SelfSeating;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
+import reseat.seating.SelfSeating;
 import reseat.study.RemountStudy;
 import reseat.units.FilledText;
 import reseat.units.QuantityKind;
@@ -81,7 +81,9 @@ public final class SeatingText {
             "  ",
             "Sticks above: friction at which the slide stops, pushed home by weight and seating"
                 + " force ("
-                + screen.figures().quantity(study.design().remount().seatingForce(), QuantityKind.FORCE)
+                + screen
+                    .figures()
+                    .quantity(study.design().remount().seatingForce(), QuantityKind.FORCE)
                 + "). Rests above: friction from which it can stand still there, set down gently under"
                 + " the same force. Jams above: the same under weight and full preload. Tips over above: friction"
                 + " from which a sliding contact opens and the holder goes another way. Friction"

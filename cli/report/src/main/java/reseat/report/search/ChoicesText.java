@@ -14,10 +14,9 @@ import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
-import reseat.seating.SelfSeating;
+import reseat.search.ClassicChoices;
 import reseat.space.Vec3;
 import reseat.study.CheckResult;
-import reseat.search.ClassicChoices;
 import reseat.study.SeatedCheck;
 import reseat.units.QuantityKind;
 
@@ -80,8 +79,7 @@ public final class ChoicesText {
     List<String> same = new ArrayList<>();
     for (ClassicChoices.Row r : choices.rows()) {
       if (r.standing().isEmpty()) {
-        missing.append(
-            Paragraph.of("  ", named(r) + ": " + FindingWords.of(r.reason(), figures)));
+        missing.append(Paragraph.of("  ", named(r) + ": " + FindingWords.of(r.reason(), figures)));
         continue;
       }
       List<String> cells = cells(r.standing().get());
@@ -167,7 +165,8 @@ public final class ChoicesText {
       if (r.standing().isPresent()) {
         SeatedCheck c = r.standing().get().check();
         List<String> row = new ArrayList<>(List.of(named(r)));
-        row.add(number(c.standing().contacts().stream().mapToDouble(k -> k.force()).max().orElse(0)));
+        row.add(
+            number(c.standing().contacts().stream().mapToDouble(k -> k.force()).max().orElse(0)));
         row.add(figures.number(SizeText.peak(c), QuantityKind.PRESSURE, 3));
         for (int k = 0; k < 3; k++) {
           double stiff = c.frictionless().toolPoint().alongAxes().component(k);

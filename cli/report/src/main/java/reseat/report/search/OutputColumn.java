@@ -12,7 +12,6 @@ import reseat.study.Output;
 import reseat.study.OutputValue;
 import reseat.study.SweepPoint;
 import reseat.units.QuantityFormat;
-import reseat.units.QuantityKind;
 import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 

@@ -1,17 +1,17 @@
 package reseat.report.search;
 
-import reseat.report.check.FindingWords;
-import reseat.report.form.FigureText;
 import java.util.List;
 import reseat.designfile.Alteration;
+import reseat.report.check.FindingWords;
 import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.JsonWriter;
 import reseat.search.Candidate;
 import reseat.search.Judgement;
-import reseat.search.SizingTally;
 import reseat.search.Merits;
 import reseat.search.SizingSpace;
 import reseat.search.SizingStudy;
+import reseat.search.SizingTally;
 
 /** A search for the best design as JSON. */
 public final class SizeJson {

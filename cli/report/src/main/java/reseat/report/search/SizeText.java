@@ -1,29 +1,28 @@
 package reseat.report.search;
 
-import reseat.report.check.FindingWords;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import reseat.check.Statement;
 import reseat.designfile.Alteration;
 import reseat.designfile.SizeTargets.RankBy;
 import reseat.report.check.DecidingFigures;
+import reseat.report.check.FindingWords;
 import reseat.report.check.PreloadBandText;
 import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.PageNumbers;
 import reseat.report.form.TextTable;
 import reseat.report.form.UnitSystem;
 import reseat.search.Candidate;
 import reseat.search.CandidateCheck;
 import reseat.search.Judgement;
 import reseat.search.Merits;
-import reseat.study.SeatedCheck;
 import reseat.search.SizingSpace;
 import reseat.search.SizingStudy;
 import reseat.search.SizingStudy.Choice;
 import reseat.search.SizingStudy.NearMiss;
+import reseat.study.SeatedCheck;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -111,7 +110,8 @@ public final class SizeText {
     return switch (study.verdict()) {
       case HOLDS -> "FOUND: " + counts;
       case UNDECIDED -> "NEEDS A DECISION: " + counts;
-      case FAILS -> "NONE: each of the " + study.judged() + " designs" + of + " fails at least one check.";
+      case FAILS ->
+          "NONE: each of the " + study.judged() + " designs" + of + " fails at least one check.";
     };
   }
 
@@ -189,9 +189,7 @@ public final class SizeText {
   }
 
   private String repeatability(Merits m) {
-    return targets
-        ? FigureText.percent(m.repeatability())
-        : figures.length(m.repeatability());
+    return targets ? FigureText.percent(m.repeatability()) : figures.length(m.repeatability());
   }
 
   /** Peak pressure at rest. */
@@ -217,7 +215,8 @@ public final class SizeText {
         changes.add(a.key().path() + " = " + a.value());
       }
       out.append(
-          Paragraph.of("", "Take " + which + "; change in the file: " + String.join("; ", changes)));
+          Paragraph.of(
+              "", "Take " + which + "; change in the file: " + String.join("; ", changes)));
     }
     TextTable table = new TextTable("llll", "", "", "", "");
     for (DecidingFigures.Figure f : DecidingFigures.of(w.check(), figures)) {
@@ -284,7 +283,8 @@ public final class SizeText {
       List<String> counts = new ArrayList<>();
       study.misses().forEach(m -> counts.add(m.check() + " " + m.count()));
       out.append(
-          Paragraph.of("", "Others fail: " + String.join(", ", counts) + " (closest misses: --all)."));
+          Paragraph.of(
+              "", "Others fail: " + String.join(", ", counts) + " (closest misses: --all)."));
       return;
     }
     out.append("Why others fail, and the closest miss of each\n");

@@ -164,7 +164,8 @@ public final class SweepPicture {
 
   private static AxisQuantity input(SweepAxis axis, UnitSystem system) {
     // An axis only scales; a thermometer that begins elsewhere is drawn from absolute zero.
-    Optional<Unit> unit = SweepUnits.ofAxis(axis, system).map(u -> u.hasOffset() ? UnitCatalog.KELVIN : u);
+    Optional<Unit> unit =
+        SweepUnits.ofAxis(axis, system).map(u -> u.hasOffset() ? UnitCatalog.KELVIN : u);
     return new AxisQuantity(
         KeyWords.of(axis.key().path()),
         unit.map(Unit::symbol).map(s -> s.equals("°") ? "deg" : s).orElse(""),

@@ -1,12 +1,12 @@
 package reseat.report.search;
 
 import java.util.ArrayList;
-import java.util.TreeSet;
-import java.util.Set;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import reseat.check.Finding;
 import reseat.design.CouplingDesign;
 import reseat.report.check.FindingWords;
@@ -105,7 +105,10 @@ public final class SweepText {
     Set<Integer> told = told((int) Math.max(ROWS, LINES - used - 1));
     String left =
         told.size() < study.points().size()
-            ? "  " + told.size() + " of " + study.points().size()
+            ? "  "
+                + told.size()
+                + " of "
+                + study.points().size()
                 + " points are shown (all: --all or --csv).\n"
             : "";
     return head + table(told) + left + foot + next;
@@ -120,12 +123,18 @@ public final class SweepText {
             + study.points().size()
             + (study.points().size() == 1 ? " point" : " points");
     return study.plan().axes().size() == 1 && hold > 0
-        ? counted + ": " + study.plan().axes().get(0).key().path() + " = "
-            + String.join("; ", bands()) + "."
+        ? counted
+            + ": "
+            + study.plan().axes().get(0).key().path()
+            + " = "
+            + String.join("; ", bands())
+            + "."
         : counted + ".";
   }
 
-  /** Which points are shown: both ends, both sides of every change of what binds, others between. */
+  /**
+   * Which points are shown: both ends, both sides of every change of what binds, others between.
+   */
   private Set<Integer> told(int most) {
     int all = study.points().size();
     Set<Integer> told = new TreeSet<>();

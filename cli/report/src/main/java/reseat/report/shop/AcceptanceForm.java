@@ -3,7 +3,6 @@ package reseat.report.shop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import reseat.design.Coverage;
 import reseat.readings.AcceptancePlan;
 import reseat.report.page.Page;

@@ -2,13 +2,13 @@ package reseat.report.shop;
 
 import java.util.Map;
 import java.util.OptionalDouble;
+import reseat.ballmount.LockNut;
 import reseat.design.Preload;
 import reseat.making.Clearance;
 import reseat.making.GaugeReading;
 import reseat.making.HeightSetting;
 import reseat.making.PinSpacing;
 import reseat.making.TwoGaugeAngle;
-import reseat.ballmount.LockNut;
 import reseat.preload.BenchSetting;
 import reseat.readings.AcceptancePlan;
 import reseat.report.check.FindingsJson;

@@ -99,6 +99,7 @@ class CheckJsonTest {
     assertThat(CheckJson.of(CheckedDesigns.failing(), Counsel.NONE))
         .as("a symmetric post holds several motions alike")
         .contains("\"weakest_motion_unique\": false");
-    assertThat(CheckJson.of(CheckedDesigns.unseated(), Counsel.NONE)).contains("\"state\": \"unseated\"");
+    assertThat(CheckJson.of(CheckedDesigns.unseated(), Counsel.NONE))
+        .contains("\"state\": \"unseated\"");
   }
 }
