@@ -1,7 +1,7 @@
 /**
- * Tool changes: whether the holder seats itself, and how well it comes back.
+ * Tool changes: how well the holder comes back.
  *
- * <p>{@link reseat.remount.SelfSeating} finds the friction at which a slide home stalls. {@link
+ * <p>{@link
  * reseat.remount.RemountSimulation} mounts the holder again and again with random friction,
  * preload, approach, temperature and film, following each mount from the last slide to the full
  * preload; {@link reseat.remount.RemountScatter} is what comes out, {@link

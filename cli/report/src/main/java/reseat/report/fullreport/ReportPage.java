@@ -35,7 +35,6 @@ public final class ReportPage {
    * @param pictures its pictures
    * @param stamp where the page comes from
    * @param figures how numbers are written
-   * @param remedies what to change first, nearest first; each was tried and holds
    * @return the page
    */
   public static Page of(
@@ -96,7 +95,6 @@ public final class ReportPage {
    * @param remedies changes after which it does
    * @param stamp where the page comes from
    * @param figures how numbers are written
-   * @param remedies what to change first, nearest first; each was tried and holds
    * @return the page
    */
   public static Page of(

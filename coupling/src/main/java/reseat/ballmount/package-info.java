@@ -12,6 +12,6 @@
  * say so; beam and half-space formulas are derived where they stand.
  *
  * <p>May import {@code units}, {@code space}, {@code numerics}, {@code material}, {@code contact}
- * and {@code seat}. Start reading at {@link reseat.mount.ScrewThread}.
+ * and {@code seat}. Start reading at {@link reseat.ballmount.ScrewThread}.
  */
-package reseat.mount;
+package reseat.ballmount;
