@@ -170,6 +170,8 @@ class ArchitectureTest {
           "study/OutputCatalog: stiffness",
           "study/OutputCatalog: lift-off",
           "check/PivotCheck: stiffness",
+          "interchange/InterchangeSimulation: interchange",
+          "remedy/MountLadders: bond",
           "verification/RemountTrends: repeatability");
 
   @ArchTest

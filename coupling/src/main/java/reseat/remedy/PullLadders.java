@@ -9,7 +9,7 @@ import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
-import reseat.search.RecutSeats;
+import reseat.study.RecutSeats;
 import reseat.space.Vec3;
 import reseat.study.NeededSeatingForce;
 import reseat.units.PrintedNumber;

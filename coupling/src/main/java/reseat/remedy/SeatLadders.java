@@ -8,7 +8,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
-import reseat.search.RecutSeats;
+import reseat.study.RecutSeats;
 import reseat.space.Vec3;
 import reseat.study.StockSizes;
 import reseat.units.PrintedNumber;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
-import reseat.search.RecutSeats;
+import reseat.study.RecutSeats;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 

@@ -1,5 +1,6 @@
 package reseat.search;
 
+import reseat.study.RecutSeats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

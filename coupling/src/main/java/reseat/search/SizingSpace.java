@@ -1,5 +1,6 @@
 package reseat.search;
 
+import reseat.study.RecutSeats;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package reseat.search;
 
+import reseat.study.RecutSeats;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

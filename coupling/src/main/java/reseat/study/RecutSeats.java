@@ -1,4 +1,4 @@
-package reseat.search;
+package reseat.study;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -26,7 +26,7 @@ import reseat.units.Unit;
 public final class RecutSeats {
 
   /** Radius of a gothic flank over that of the ball where the file has none; a usual choice. */
-  static final double GOTHIC = 1.2;
+  public static final double GOTHIC = 1.2;
 
   private static final List<String> WITH_CONTACT =
       List.of("mouth_width", "root_width", "mouth_diameter", "root_diameter");
