@@ -1,6 +1,7 @@
 package reseat.cli.command;
 
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -73,7 +74,8 @@ final class ScreenChoices {
   static String again(ParseResult given, String... left) {
     StringBuilder typed =
         new StringBuilder(Screen.word(given.matchedPositionalValue(0, Path.of("")).toString()));
-    for (OptionSpec option : given.matchedOptions()) {
+    // an option given twice is matched twice, and holds both values each time
+    for (OptionSpec option : new LinkedHashSet<>(given.matchedOptions())) {
       String name = option.longestName();
       if (name.equals(ALL) || List.of(left).contains(name)) {
         continue;

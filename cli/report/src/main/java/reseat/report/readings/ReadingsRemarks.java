@@ -152,8 +152,9 @@ public final class ReadingsRemarks {
               + FilledText.of("%.2f", f.statistic())
               + " s from the mean, limit "
               + FilledText.of("%.2f", f.limit())
-              + ". It is counted; look for a chip or a misreading before leaving it out (put # before its line)."
-              + slip(c, f.value()));
+              + slip(c, f.value())
+              + ". It is counted; look for a chip or a misreading before leaving it out (put # before"
+              + " its line).");
     }
     c.drift().ifPresent(d -> aboutDrift(c, d));
     c.temperature().ifPresent(t -> aboutTemperature(c, t));
@@ -164,7 +165,7 @@ public final class ReadingsRemarks {
 
   private static String slip(ColumnAnalysis c, double value) {
     return UnitSlip.between(value, c.usual(), c.scatterWithoutFlagged().s())
-        .map(s -> " It is such a multiple of the others as comes from " + s.words() + ".")
+        .map(s -> ", such a multiple of the others as comes from " + s.words())
         .orElse("");
   }
 
