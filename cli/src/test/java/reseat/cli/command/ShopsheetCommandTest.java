@@ -86,17 +86,17 @@ class ShopsheetCommandTest extends TypedCommand {
   void theSetForThePreloadIsThatOfTheCheck() throws IOException {
     assertThat(sheets()).isEqualTo(ExitCode.HOLDS);
     String setting = words("setting.html");
-    assertThat(run("check", design.toString())).isEqualTo(ExitCode.HOLDS);
+    assertThat(run("check", design.toString(), "--all")).isEqualTo(ExitCode.HOLDS);
     String check = out.toString().replaceAll("\\s+", " ");
     Matcher told =
         Pattern.compile(
-                "for (600 N \\(135 lbf\\)) set (deflection [^(]*\\([^)]*\\)) \\(allowed .* aim from"
-                    + " (deflection [^(]*\\([^)]*\\)) to deflection ([^(]*\\([^)]*\\))\\)")
+                "for (600 N) set (deflection [0-9.]+ mm)\\. .*; aim from (deflection [0-9.]+ mm) to"
+                    + " deflection ([0-9.]+ mm)\\.")
             .matcher(check);
     assertThat(told.find()).as(check).isTrue();
     assertThat(setting)
-        .contains(told.group(1) + " " + told.group(2) + " ")
-        .contains(told.group(3) + " and " + told.group(4));
+        .contains(told.group(1) + " (135 lbf) " + told.group(2) + " (")
+        .containsPattern(told.group(3) + " \\([0-9.]+ in\\) and " + told.group(4) + " \\(");
     Matcher shift =
         Pattern.compile("moves the ball out by ([0-9.]+) to ([0-9.]+) µm").matcher(check);
     assertThat(shift.find()).isTrue();
@@ -124,20 +124,20 @@ class ShopsheetCommandTest extends TypedCommand {
   @Test
   void thePressureMarksAndTheLiftOffAreThoseOfTheCheck() throws IOException {
     assertThat(sheets()).isEqualTo(ExitCode.HOLDS);
-    assertThat(run("check", design.toString())).isEqualTo(ExitCode.HOLDS);
+    assertThat(run("check", design.toString(), "--all")).isEqualTo(ExitCode.HOLDS);
     String check = out.toString();
     Matcher patch = Pattern.compile("([0-9.]+) x ([0-9.]+) +[0-9.]+ +\\d+ %").matcher(check);
     assertThat(patch.find()).isTrue();
     assertThat(words("upkeep.html")).contains(patch.group(1) + " mm (");
     String cautions = words("cautions.html");
     for (String load : List.of("rough", "crash")) {
-      Matcher lifts = Pattern.compile(load + " .* ([0-9.]+) x  ").matcher(check);
+      Matcher lifts = Pattern.compile(" " + load + " .* ([0-9.]+) ×  ").matcher(check);
       assertThat(lifts.find()).as(load).isTrue();
       assertThat(cautions).containsPattern(load + " [^x]* " + lifts.group(1) + " x");
     }
-    Matcher least = Pattern.compile("opens a contact: (\\d+ N \\(\\d+ lbf\\))").matcher(check);
+    Matcher least = Pattern.compile("lifts a contact off: (\\d+ N) along").matcher(check);
     assertThat(least.find()).isTrue();
-    assertThat(cautions).contains("opens a contact is " + least.group(1));
+    assertThat(cautions).contains("opens a contact is " + least.group(1) + " (");
   }
 
   @Test
@@ -242,7 +242,7 @@ class ShopsheetCommandTest extends TypedCommand {
     assertThat(words("clearances.html")).contains("TOO SMALL");
     assertThat(words("gauge.html"))
         .contains("DO NOT MAKE IT SO")
-        .contains("gap of drawbolt shank in its hole");
+        .contains("the design does not hold (clearance)");
     for (String name : List.of("base-drawing.svg", "holder-drawing-mm.dxf", "base-sizes.csv")) {
       assertThat(Files.readString(target.resolve(name))).as(name).contains("DO NOT MAKE IT SO");
     }
