@@ -47,7 +47,7 @@ class CheckCommandTest extends TypedCommand {
   @Test
   void aFailingPostIsReportedInFull() throws IOException {
     assertThat(check(failing)).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(out.toString()).contains("FAILS: ").contains("Contacts at rest");
+    assertThat(out.toString()).contains("FAILS: ").contains("contacts at rest");
   }
 
   @Test
