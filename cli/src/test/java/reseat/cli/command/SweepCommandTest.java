@@ -44,7 +44,7 @@ class SweepCommandTest extends TypedCommand {
         out.toString()
             .contains("All checks hold at 2 of 5 points: preload.force = 450 N to 750 N."),
         out.toString());
-    assertTrue(out.toString().contains("FAILS lift-off (crash)"), out.toString());
+    assertTrue(out.toString().contains("FAILS: lift-off (crash)"), out.toString());
     assertTrue(out.toString().contains("cannot be made [1]"), out.toString());
     assertTrue(out.toString().contains("no deflection of this device gives"), out.toString());
     assertEquals(
