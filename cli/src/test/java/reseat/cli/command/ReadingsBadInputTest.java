@@ -81,7 +81,10 @@ class ReadingsBadInputTest extends TypedCommand {
 
   @Test
   void zeroScatterIsNotResolvedByTheGauge() throws IOException {
-    isRead("cycle,X [um]\n1,0.1\n2,0.1\n3,0.1\n", "the gauge cannot resolve this mount", "--resolution");
+    isRead(
+        "cycle,X [um]\n1,0.1\n2,0.1\n3,0.1\n",
+        "the gauge cannot resolve this mount",
+        "--resolution");
   }
 
   @Test

@@ -47,7 +47,7 @@ class ReadingsCommandTest extends TypedCommand {
         .containsPattern("4 s \\(ISO 230-2 form\\) +2\\.8 +6\\.3")
         // one-sided factor 2.372356 for five mounts, computed independently
         .containsPattern("true s below, 95 % +1\\.7 +3\\.8")
-        .contains("up to 2.37 times the one found");
+        .contains("may be up to 2.37 times this");
     assertThat(err.toString()).isEmpty();
   }
 

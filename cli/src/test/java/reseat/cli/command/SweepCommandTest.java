@@ -44,7 +44,7 @@ class SweepCommandTest extends TypedCommand {
         out.toString()
             .contains("All checks hold at 2 of 5 points: preload.force = 450 N to 750 N."),
         out.toString());
-    assertTrue(out.toString().contains("FAILS lift-off (crash)"), out.toString());
+    assertTrue(out.toString().contains("FAILS: lift-off (crash)"), out.toString());
     assertTrue(out.toString().contains("cannot be made [1]"), out.toString());
     assertTrue(out.toString().contains("no deflection of this device gives"), out.toString());
     assertEquals(
@@ -98,7 +98,7 @@ class SweepCommandTest extends TypedCommand {
         rows.get(0));
     assertTrue(rows.get(5).startsWith("1.35 kN,1350.0,,"), rows.get(5));
     byte[] before = Files.readAllBytes(svg);
-    assertTrue(new String(before, StandardCharsets.UTF_8).contains("preload.force (N)"));
+    assertTrue(new String(before, StandardCharsets.UTF_8).contains(">preload, N<"));
     assertEquals(ExitCode.BAD_INPUT, sweep(wish));
     assertTrue(err.toString().contains("exists already; add --force"), err.toString());
     assertArrayEquals(before, Files.readAllBytes(svg));

@@ -153,8 +153,8 @@ public final class ReadingsRemarks {
               + " s from the mean, limit "
               + FilledText.of("%.2f", f.limit())
               + slip(c, f.value())
-              + ". It is counted; look for a chip or a misreading before leaving it out (put # before"
-              + " its line).");
+              + ". It is counted; look for a chip or a misreading before leaving it out (put #"
+              + " before its line).");
     }
     c.drift().ifPresent(d -> aboutDrift(c, d));
     c.temperature().ifPresent(t -> aboutTemperature(c, t));
