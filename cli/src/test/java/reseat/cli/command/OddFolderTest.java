@@ -73,7 +73,7 @@ class OddFolderTest {
       StringWriter out = new StringWriter();
       StringWriter err = new StringWriter();
       int code = new Dispatch().run(args, new PrintWriter(out), new PrintWriter(err));
-      assertThat(code).as("%s: %s", command, err).isBetween(0, 1);
+      assertThat(code).as("%s: %s", command, err).isIn(0, 1, 4);
       all.put(command, code + "\n" + withoutFolder(out.toString(), folder) + err);
     }
     try (Stream<Path> files = Files.walk(folder)) {
@@ -81,6 +81,8 @@ class OddFolderTest {
         String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
         String lines =
             text.lines().filter(l -> !l.contains("series.csv")).collect(Collectors.joining("\n"));
+        // where a paragraph names the folder, its lines break elsewhere
+        lines = withoutFolder(lines, folder).replaceAll("\\s+", " ");
         all.put(folder.relativize(file).toString(), lines);
       }
     }

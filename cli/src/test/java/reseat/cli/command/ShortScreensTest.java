@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Every command on every shipped example fits one screen and speaks one unit system. Lists are as
  * long as they are, and values go into a file as they were typed.
  */
+@EnabledIfSystemProperty(named = "full", matches = "true")
 class ShortScreensTest extends TypedCommand {
 
   private static final int LINES = 25;

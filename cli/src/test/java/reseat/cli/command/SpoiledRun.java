@@ -85,12 +85,13 @@ final class SpoiledRun {
   }
 
   private void judge(Outcome outcome, byte[] bytes, List<String> fault) throws IOException {
-    if (outcome.code() < ExitCode.HOLDS || outcome.code() > ExitCode.NO_SOLUTION) {
+    if (outcome.code() < ExitCode.HOLDS || outcome.code() > ExitCode.NEEDS_DECISION) {
       fault.add("ended with " + outcome.code() + ": " + outcome.err());
     }
     // A sweep over points of which none stands shows its table all the same, and ends with 3.
     boolean told = outcome.code() == ExitCode.NO_SOLUTION && !outcome.out().isBlank();
-    boolean refused = outcome.code() >= ExitCode.BAD_INPUT && !told;
+    boolean refused =
+        (outcome.code() == ExitCode.BAD_INPUT || outcome.code() == ExitCode.NO_SOLUTION) && !told;
     if (refused && outcome.err().isBlank()) {
       fault.add("refused without a word");
     }
