@@ -1,6 +1,5 @@
 package reseat.search;
 
-import reseat.study.RecutSeats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +20,7 @@ import reseat.equilibrium.NoEquilibriumException;
 import reseat.space.Vec3;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
+import reseat.study.RecutSeats;
 import reseat.study.SeatedCheck;
 import reseat.study.SeatedScatter;
 import reseat.study.StatedDesign;

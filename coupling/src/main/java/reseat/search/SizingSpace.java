@@ -1,6 +1,5 @@
 package reseat.search;
 
-import reseat.study.RecutSeats;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -15,6 +14,7 @@ import reseat.designfile.DesignFile;
 import reseat.designfile.DesignKey;
 import reseat.designfile.DesignProblem;
 import reseat.designfile.SizeTargets;
+import reseat.study.RecutSeats;
 import reseat.study.SweepAxis;
 
 /**

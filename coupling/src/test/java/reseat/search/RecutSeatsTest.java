@@ -1,6 +1,5 @@
 package reseat.search;
 
-import reseat.study.RecutSeats;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -14,6 +13,7 @@ import reseat.designfile.AlterableDesign;
 import reseat.designfile.Alteration;
 import reseat.designfile.DesignKey;
 import reseat.designfile.Starter;
+import reseat.study.RecutSeats;
 
 /** Seats that are cut anew with their ball or angle: the contact keeps its place on the flank. */
 class RecutSeatsTest {

@@ -1,6 +1,5 @@
 package reseat.search;
 
-import reseat.design.CheckKind;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -19,6 +18,7 @@ import reseat.check.Depth;
 import reseat.check.Judged;
 import reseat.check.Said;
 import reseat.check.Verdict;
+import reseat.design.CheckKind;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignFile;
 import reseat.designfile.SizeTargets;
@@ -112,8 +112,7 @@ class SizingStudyTest {
                   .filter(f -> f.judged() == Judged.DECIDE)
                   .allMatch(f -> f.check() == CheckKind.PRELOAD_DEVICE);
       if (!device || c.judgement().verdict() != Verdict.HOLDS) {
-        assertEquals(
-            whole.verdict(), c.judgement().verdict(), space.values(c.number()).toString());
+        assertEquals(whole.verdict(), c.judgement().verdict(), space.values(c.number()).toString());
       }
       if (whole instanceof SeatedCheck seated) {
         double limit = seated.waysHome().get(0).limitFriction();

@@ -1,6 +1,5 @@
 package reseat.search;
 
-import reseat.check.Verdict;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -15,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import reseat.check.AllowedPreload;
 import reseat.check.Depth;
 import reseat.check.StandingCoupling;
+import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.designfile.DesignFile;
 import reseat.designfile.SizeTargets;

@@ -47,8 +47,7 @@ class SweepCommandTest extends TypedCommand {
     assertTrue(out.toString().contains("FAILS: lift-off (crash)"), out.toString());
     assertTrue(out.toString().contains("cannot be made [1]"), out.toString());
     assertTrue(out.toString().contains("no deflection of this device gives"), out.toString());
-    assertEquals(
-        5, out.toString().lines().filter(l -> l.matches("  1?[0-9.]+ k?N  .*")).count());
+    assertEquals(5, out.toString().lines().filter(l -> l.matches("  1?[0-9.]+ k?N  .*")).count());
   }
 
   @Test

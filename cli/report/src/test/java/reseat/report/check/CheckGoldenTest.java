@@ -25,7 +25,9 @@ class CheckGoldenTest {
 
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?(E-?\\d+)?");
 
-  /** Where the files are; with -Dgolden.write=true they are written anew, to be read by a person. */
+  /**
+   * Where the files are; with -Dgolden.write=true they are written anew, to be read by a person.
+   */
   private static final Path FILES = Path.of("src/test/resources/reseat/report/check");
 
   private static String kept(String name, String now) throws IOException {
@@ -37,8 +39,7 @@ class CheckGoldenTest {
 
   @Test
   void theScreenOfTheFailingPost() throws IOException {
-    String now =
-        CheckText.of(CheckedDesigns.failing(), Counsel.NONE, "post.toml", Screen.METRIC);
+    String now = CheckText.of(CheckedDesigns.failing(), Counsel.NONE, "post.toml", Screen.METRIC);
     assertThat(now).isEqualTo(kept("edge-forward-post.txt", now));
   }
 
