@@ -12,6 +12,7 @@ import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 import reseat.study.FollowingSeats;
 import reseat.study.NeededSeatingForce;
+import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -169,7 +170,7 @@ final class PullLadders {
   }
 
   private static String plain(double component) {
-    return Double.toString(Elementary.rint(1000 * component) / 1000);
+    return PrintedNumber.shortest(Elementary.rint(1000 * component) / 1000);
   }
 
   private List<Ladder> ratios(Lever lever, List<String> tables, String name) {

@@ -11,6 +11,7 @@ import reseat.elementary.Elementary;
 import reseat.sizing.StockSizes;
 import reseat.space.Vec3;
 import reseat.study.FollowingSeats;
+import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityReading;
@@ -188,11 +189,7 @@ final class SeatLadders {
         if (turn < 180 || way > 0) {
           double plain =
               Elementary.rint(100 * (to > 180 ? to - 360 : to <= -180 ? to + 360 : to)) / 100;
-          String value =
-              (plain == Elementary.rint(plain)
-                      ? Long.toString((long) plain)
-                      : Double.toString(plain))
-                  + " deg";
+          String value = degrees(plain);
           rungs.add(
               new Rung(
                   value,
@@ -203,6 +200,12 @@ final class SeatLadders {
       }
     }
     return List.of(new Ladder(Lever.TURN, first.map(Quantity::text).orElse("0 deg"), rungs));
+  }
+
+  private static String degrees(double angle) {
+    return angle == Elementary.rint(angle)
+        ? Elementary.round(angle) + " deg"
+        : PrintedNumber.shortest(angle) + " deg";
   }
 
   /** All grooves off their bisectors turned to them at once. */
@@ -228,7 +231,7 @@ final class SeatLadders {
       if (off > 0.1) {
         double angle = Elementary.toDegrees(Elementary.atan2(bisector.y(), bisector.x()));
         double turned = Elementary.rint(100 * (angle < 0 ? angle + 180 : angle)) / 100;
-        String value = (turned >= 180 ? 0 : turned) + " deg";
+        String value = degrees(turned >= 180 ? 0 : turned);
         all.add(FileKeys.quantity("support[" + (i + 1) + "].seat.axis", QuantityKind.ANGLE, value));
         told.add(s.name() + " " + value);
         worst = Math.max(worst, off);

@@ -274,7 +274,7 @@ final class CheckScreen {
   }
 
   private static String motion(double metres, Unit unit) {
-    String text = QuantityFormat.fixedNumber(metres, unit, unit == UnitCatalog.UM ? 2 : 1);
+    String text = QuantityFormat.fixedNumber(metres, unit, unit.equals(UnitCatalog.UM) ? 2 : 1);
     return text.matches("-0\\.0+") ? text.substring(1) : text;
   }
 
