@@ -1,5 +1,4 @@
 package reseat.plots.chart;
-import reseat.units.PrintedNumber;
 
 import java.util.List;
 import reseat.plots.NumberText;
@@ -13,6 +12,7 @@ import reseat.plots.scene.Scene;
 import reseat.plots.scene.TextStyle;
 import reseat.plots.scene.TextWidth;
 import reseat.plots.scene.Tone;
+import reseat.units.PrintedNumber;
 
 /** Named level bars, one under the other, each with its value. */
 final class BarPanel {
@@ -39,7 +39,8 @@ final class BarPanel {
   record Bar(String name, double value, String words, Tone tone) {
     Bar {
       if (!Double.isFinite(value)) {
-        throw new IllegalArgumentException("bar " + name + " has no finite value: " + PrintedNumber.shortest(value));
+        throw new IllegalArgumentException(
+            "bar " + name + " has no finite value: " + PrintedNumber.shortest(value));
       }
     }
 

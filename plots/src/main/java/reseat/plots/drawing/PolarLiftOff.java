@@ -1,16 +1,13 @@
 package reseat.plots.drawing;
-import reseat.units.PrintedNumber;
-import reseat.units.FilledText;
-import reseat.elementary.Elementary;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import reseat.design.CouplingDesign;
 import reseat.design.MachineAxes;
 import reseat.design.MachineAxis;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.LiftOff;
 import reseat.plots.NumberText;
@@ -24,6 +21,8 @@ import reseat.plots.scene.Point;
 import reseat.plots.scene.Scene;
 import reseat.plots.scene.Tone;
 import reseat.space.Vec3;
+import reseat.units.FilledText;
+import reseat.units.PrintedNumber;
 
 /**
  * How much force at the tool point opens the first contact, by its direction in each machine plane.
@@ -49,7 +48,8 @@ public final class PolarLiftOff {
     /** Refuses forces below zero. */
     public Ray {
       if (!(force >= 0) || !Double.isFinite(angle)) {
-        throw new IllegalArgumentException("lift-off force must not be negative, found " + PrintedNumber.shortest(force));
+        throw new IllegalArgumentException(
+            "lift-off force must not be negative, found " + PrintedNumber.shortest(force));
       }
     }
   }
@@ -218,11 +218,8 @@ public final class PolarLiftOff {
   private static String extremes(Plane p) {
     double least = p.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
     double most = p.rays().stream().mapToDouble(Ray::force).max().orElse(0);
-    return FilledText.of("Plane %s\u2013%s: least %s, most %s.",
-        p.first(),
-        p.second(),
-        told(least),
-        told(most));
+    return FilledText.of(
+        "Plane %s\u2013%s: least %s, most %s.", p.first(), p.second(), told(least), told(most));
   }
 
   private static String told(double force) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import reseat.remedy.Counsel;
 import reseat.report.form.Screen;
 
 /**
@@ -23,13 +24,13 @@ class CheckGoldenTest {
 
   @Test
   void theScreenOfTheFailingPost() {
-    assertThat(CheckText.of(CheckedDesigns.failing(), "post.toml", Screen.METRIC))
+    assertThat(CheckText.of(CheckedDesigns.failing(), Counsel.NONE, "post.toml", Screen.METRIC))
         .isEqualTo(CheckedDesigns.resource("edge-forward-post.txt"));
   }
 
   @Test
   void theJsonOfTheFailingPost() {
-    String[] found = CheckJson.of(CheckedDesigns.failing()).split("\n");
+    String[] found = CheckJson.of(CheckedDesigns.failing(), Counsel.NONE).split("\n");
     String[] expected = CheckedDesigns.resource("edge-forward-post.json").split("\n");
     for (int i = 0; i < Math.min(found.length, expected.length); i++) {
       assertThat(sameLine(found[i], expected[i]))

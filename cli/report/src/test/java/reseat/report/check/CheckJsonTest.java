@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import reseat.remedy.Counsel;
 import reseat.study.CheckResult;
 
 class CheckJsonTest {
@@ -24,7 +25,7 @@ class CheckJsonTest {
   @Test
   void theOuterKeysAreTheSameWhateverCameOfTheCheck() {
     for (CheckResult result : CheckedDesigns.all()) {
-      assertThat(outerKeys(CheckJson.of(result)))
+      assertThat(outerKeys(CheckJson.of(result, Counsel.NONE)))
           .containsExactly(
               "title",
               "holds",
@@ -44,7 +45,7 @@ class CheckJsonTest {
 
   @Test
   void everyPromisedKeyIsThereWithItsUnit() {
-    String json = CheckJson.of(CheckedDesigns.failing());
+    String json = CheckJson.of(CheckedDesigns.failing(), Counsel.NONE);
     assertThat(json)
         .contains(
             "\"ball\"",
@@ -77,14 +78,14 @@ class CheckJsonTest {
 
   @Test
   void aCaseThatLiftsOffHasNoShift() {
-    String json = CheckJson.of(CheckedDesigns.failing());
+    String json = CheckJson.of(CheckedDesigns.failing(), Counsel.NONE);
     assertThat(json).contains("\"lifts_off\": true").contains("\"tool_point_shift_m\": null");
     assertThat(json).contains("\"state\": \"seated\"").contains("\"holds\": false");
   }
 
   @Test
   void whatDoesNotExistIsNullOrEmpty() {
-    String free = CheckJson.of(CheckedDesigns.unconstrained());
+    String free = CheckJson.of(CheckedDesigns.unconstrained(), Counsel.NONE);
     assertThat(free)
         .contains("\"state\": \"unconstrained\"")
         .contains("\"contacts\": []")
@@ -92,9 +93,10 @@ class CheckJsonTest {
         .contains("\"condition\": null")
         .contains("\"weakest_motion\": \"sliding along y\"")
         .contains("\"weakest_motion_unique\": true");
-    assertThat(CheckJson.of(CheckedDesigns.failing()))
+    assertThat(CheckJson.of(CheckedDesigns.failing(), Counsel.NONE))
         .as("a symmetric post holds several motions alike")
         .contains("\"weakest_motion_unique\": false");
-    assertThat(CheckJson.of(CheckedDesigns.unseated())).contains("\"state\": \"unseated\"");
+    assertThat(CheckJson.of(CheckedDesigns.unseated(), Counsel.NONE))
+        .contains("\"state\": \"unseated\"");
   }
 }

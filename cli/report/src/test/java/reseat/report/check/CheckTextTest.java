@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import reseat.remedy.Counsel;
 import reseat.report.form.Screen;
 import reseat.report.form.UnitSystem;
 import reseat.study.CheckResult;
@@ -13,7 +14,7 @@ class CheckTextTest {
   private static final int SHORT = 25;
 
   private static String screen(CheckResult result, UnitSystem units, boolean all) {
-    return CheckText.of(result, "post.toml", new Screen(units, all, "reseat"));
+    return CheckText.of(result, Counsel.NONE, "post.toml", new Screen(units, all, "reseat"));
   }
 
   private static String screen(CheckResult result) {

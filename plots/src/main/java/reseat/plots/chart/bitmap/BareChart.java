@@ -1,5 +1,4 @@
 package reseat.plots.chart.bitmap;
-import reseat.elementary.Elementary;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -10,6 +9,7 @@ import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import org.knowm.xchart.internal.chartpart.Chart;
 import org.knowm.xchart.style.AxesChartStyler;
+import reseat.elementary.Elementary;
 import reseat.plots.scene.PngBytes;
 import reseat.plots.scene.Tone;
 
