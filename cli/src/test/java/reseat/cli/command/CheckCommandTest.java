@@ -128,6 +128,6 @@ class CheckCommandTest extends TypedCommand {
   @Test
   void remediesAreLeftOutWhereTheyAreNotWanted() throws IOException {
     assertThat(check(crashing(), "--no-remedies")).isEqualTo(ExitCode.NEEDS_DECISION);
-    assertThat(out.toString()).doesNotContain("What to do").contains("Preload 600 N");
+    assertThat(out.toString()).doesNotContain("What to do").contains("Preload 600 N: no size");
   }
 }

@@ -95,7 +95,7 @@ class SizeCommandTest extends TypedCommand {
     assertThat(run("--choices")).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString())
         .contains("60 deg", "an edge", "trihedral, vee, flat", "silicon nitride", "±30 %")
-        .contains("Preload in all may be")
+        .contains("Preload 600 N")
         .containsPattern("silicon nitride .* 196 % .* holds, warns: .*contact pressure")
         .containsPattern("an edge .* FAILS: lift-off, load inside triangle\n");
   }

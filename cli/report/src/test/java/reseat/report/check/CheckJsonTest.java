@@ -29,6 +29,8 @@ class CheckJsonTest {
           .containsExactly(
               "title",
               "holds",
+              "verdict",
+              "accepted",
               "constraint",
               "state",
               "contacts",
@@ -38,8 +40,13 @@ class CheckJsonTest {
               "cases",
               "weakest_force",
               "preload_scatter",
+              "preload_band",
               "seating",
-              "findings");
+              "findings",
+              "remedies",
+              "conflict",
+              "uncured",
+              "halving");
     }
   }
 
