@@ -47,6 +47,7 @@ final class SeatLadders {
     SeatLadders seats = new SeatLadders(file);
     List<Ladder> found = new ArrayList<>();
     found.addAll(seats.balls());
+    found.addAll(seats.pinDiameters());
     found.addAll(seats.flanks());
     found.addAll(
         Steps.lengths(
@@ -76,12 +77,30 @@ final class SeatLadders {
 
   private List<Ladder> balls() {
     List<FileKeys.Held> keys = file.held(FileKeys.below(balled(), "diameter"), QuantityKind.LENGTH);
+    return stock(Lever.BALL, keys, "ball", this::cutAnew);
+  }
+
+  private List<Ladder> pinDiameters() {
+    List<FileKeys.Held> keys =
+        file.held(FileKeys.below(file.seats(), "pin_diameter"), QuantityKind.LENGTH);
+    return stock(Lever.PINS, keys, "pin", this::spacedAnew);
+  }
+
+  /** What follows from a size in stock. */
+  private interface Followed {
+    List<Alteration> by(double ratio, List<Alteration> sizes);
+  }
+
+  private List<Ladder> stock(
+      Lever lever, List<FileKeys.Held> keys, String list, Followed followed) {
     if (keys.isEmpty()) {
       return List.of();
     }
     Quantity now = keys.get(0).quantity();
     boolean inch = now.unit().symbol().contains("in");
-    List<String> stock = StockSizes.named(inch ? "ball-inch" : "ball-metric").sizes();
+    String name =
+        list.equals("pin") ? (inch ? "pin-inch" : "pin") : inch ? "ball-inch" : "ball-metric";
+    List<String> stock = StockSizes.named(name).sizes();
     List<Double> sizes = new ArrayList<>();
     int at = 0;
     for (String size : stock) {
@@ -101,19 +120,35 @@ final class SeatLadders {
       for (FileKeys.Held key : keys) {
         all.add(key.to(stock.get(i)));
       }
-      all.addAll(pins(ratio));
       rungs.add(
           new Rung(
               stock.get(i),
               Math.max(1, steps) * ONE_STEP,
               ratio > 1 ? 1 : -1,
-              following.with(all)));
+              followed.by(ratio, all)));
     }
-    return List.of(new Ladder(Lever.BALL, now.text(), rungs));
+    return List.of(new Ladder(lever, now.text(), rungs));
+  }
+
+  private List<Alteration> cutAnew(double ratio, List<Alteration> balls) {
+    List<Alteration> all = new ArrayList<>(balls);
+    all.addAll(pins(ratio, 1));
+    return following.with(all);
+  }
+
+  private List<Alteration> spacedAnew(double ratio, List<Alteration> pins) {
+    List<Alteration> all = new ArrayList<>(pins);
+    all.addAll(pins(1, ratio));
+    for (FileKeys.Held depth :
+        file.held(FileKeys.below(file.seats(), "floor_depth"), QuantityKind.LENGTH)) {
+      Quantity q = depth.quantity();
+      all.add(depth.to(FollowingSeats.text(ratio * q.value(), q.unit())));
+    }
+    return all;
   }
 
   /** Pins stand so that the contact angle stays. */
-  private List<Alteration> pins(double ratio) {
+  private List<Alteration> pins(double balls, double pins) {
     List<Alteration> all = new ArrayList<>();
     List<String> seats = file.seats();
     for (String seat : seats) {
@@ -125,7 +160,7 @@ final class SeatLadders {
       Optional<Quantity> diameter = file.quantity(ball, QuantityKind.LENGTH);
       if (spacing.isPresent() && pin.isPresent() && diameter.isPresent()) {
         double was = diameter.get().value();
-        double wider = (ratio * was + pin.get().value()) / (was + pin.get().value());
+        double wider = (balls * was + pins * pin.get().value()) / (was + pin.get().value());
         all.add(
             FileKeys.quantity(
                 seat + ".spacing",
