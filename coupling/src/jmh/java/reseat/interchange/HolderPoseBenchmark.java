@@ -33,9 +33,9 @@ import reseat.equilibrium.EquilibriumSolver;
 import reseat.equilibrium.NormalLaws;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.numerics.RandomStream;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
 import reseat.seat.Ball;
 import reseat.seat.GrooveExtent;
 import reseat.seat.SeatFrame;
@@ -103,20 +103,20 @@ public class HolderPoseBenchmark {
                     FORCE,
                     Vec3.Z.negated(),
                     Vec3.ZERO,
-                    Spread.NONE,
-                    Spread.NONE,
-                    Spread.NONE,
+                    Distribution.NONE,
+                    Distribution.NONE,
+                    Distribution.NONE,
                     "")))
         .tolerances(
             Tolerances.of(
-                Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2.5e-6, Shape.UNIFORM),
-                Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, 0.7e-6, Shape.UNIFORM),
-                Tolerance.ofEach(ToleranceKind.BALL_FORM, 0.35e-6, Shape.UNIFORM),
-                Tolerance.ofEach(ToleranceKind.BALL_ACROSS, 15e-6, Shape.NORMAL),
-                Tolerance.ofEach(ToleranceKind.BALL_ALONG, 15e-6, Shape.NORMAL),
-                Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 5e-6, Shape.UNIFORM),
-                Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 8e-6, Shape.NORMAL),
-                Tolerance.ofEach(ToleranceKind.TOOL_POINT, 50e-6, Shape.UNIFORM)))
+                Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2.5e-6, DistributionShape.UNIFORM),
+                Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, 0.7e-6, DistributionShape.UNIFORM),
+                Tolerance.ofEach(ToleranceKind.BALL_FORM, 0.35e-6, DistributionShape.UNIFORM),
+                Tolerance.ofEach(ToleranceKind.BALL_ACROSS, 15e-6, DistributionShape.NORMAL),
+                Tolerance.ofEach(ToleranceKind.BALL_ALONG, 15e-6, DistributionShape.NORMAL),
+                Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 5e-6, DistributionShape.UNIFORM),
+                Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 8e-6, DistributionShape.NORMAL),
+                Tolerance.ofEach(ToleranceKind.TOOL_POINT, 50e-6, DistributionShape.UNIFORM)))
         .build();
   }
 

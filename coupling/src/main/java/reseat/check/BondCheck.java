@@ -4,10 +4,10 @@ import static reseat.check.Argument.amount;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.ballmount.BondCaution;
+import reseat.ballmount.BondJoint;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
-import reseat.mount.BondCaution;
-import reseat.mount.BondJoint;
 
 /**
  * Whether an adhesive joint bears its loads with derating, and what may go wrong with it.

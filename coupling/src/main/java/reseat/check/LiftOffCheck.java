@@ -82,12 +82,12 @@ public final class LiftOffCheck {
    * Judges every load case by the factor at which it lifts a contact off.
    *
    * @param standing the coupling at rest, all contacts pressed
+   * @param lift its lift-off from that state
    * @param advised whether advice is wanted; it takes time
    * @return one finding per case that could lift a contact
    */
-  public static List<Finding> of(Equilibrium standing, boolean advised) {
+  public static List<Finding> of(Equilibrium standing, LiftOff lift, boolean advised) {
     CouplingDesign design = standing.model().design();
-    LiftOff lift = new LiftOff(standing.lines(), standing.load());
     List<Finding> found = new ArrayList<>();
     TriangleTurn turn = null;
     for (LoadCase c : design.cases()) {

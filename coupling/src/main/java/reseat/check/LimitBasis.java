@@ -29,7 +29,9 @@ public enum LimitBasis {
   /** What a sample of simulated tool changes can exclude, 95 % sure. */
   SAMPLE(false),
   /** What a quantity usually is; beyond it the input is doubted. */
-  USUAL_RANGE(false);
+  USUAL_RANGE(false),
+  /** What of a result may rest on values that the design file does not state. */
+  ASSUMED(false);
 
   private final boolean hard;
 

@@ -4,11 +4,11 @@ import static reseat.check.Argument.amount;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ThreadDuty;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.StudThread;
-import reseat.mount.LockNut;
-import reseat.mount.ThreadDuty;
 
 /**
  * What setting and locking an adjusting screw does to the height of its ball.

@@ -2,18 +2,19 @@ package reseat.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import reseat.design.CheckKind;
 
 /**
  * Every check of a coupling at rest with all contacts pressed, in the order of their cost.
  *
- * <p>A study goes through all of them; a search goes through those that can fail and stops at the
- * first that does.
+ * <p>A study goes through all of them; a search goes through those that judge and stops at the
+ * first that fails.
  */
 public enum OrderedCheck {
   /** Factors at which the load cases lift a contact off. */
-  LIFT_OFF(true, c -> LiftOffCheck.of(c.standing(), c.advised())),
+  LIFT_OFF(true, c -> LiftOffCheck.of(c.standing(), c.lift(), c.advised())),
   /** Peak pressures. */
   CONTACT_PRESSURE(
       true,
@@ -47,21 +48,21 @@ public enum OrderedCheck {
   /** Rings of contact in cones. */
   RING_OF_CONTACT(false, c -> RingContactCheck.of(c.standing())),
   /** Range of the contact theory. */
-  CONTACT_THEORY(false, c -> HalfSpaceCheck.of(c.standing(), c.cases())),
+  CONTACT_THEORY(true, c -> HalfSpaceCheck.of(c.standing(), c.cases())),
   /** Force that the load cases leave. */
   FORCE_LEFT(false, c -> LiftOffCheck.forceLeft(c.standing(), c.cases())),
   /** What makes the tool point soft. */
   STIFFNESS(false, c -> StiffnessNote.of(c.standing(), c.frictionless()));
 
-  private static final List<OrderedCheck> ABLE_TO_FAIL = ableToFail();
+  private static final List<OrderedCheck> JUDGING = judging();
 
-  private final boolean canFail;
+  private final boolean judges;
 
   @SuppressWarnings("ImmutableEnumChecker") // functions without state
   private final Function<StandingCoupling, List<Finding>> look;
 
-  OrderedCheck(boolean canFail, Function<StandingCoupling, List<Finding>> look) {
-    this.canFail = canFail;
+  OrderedCheck(boolean judges, Function<StandingCoupling, List<Finding>> look) {
+    this.judges = judges;
     this.look = look;
   }
 
@@ -104,22 +105,22 @@ public enum OrderedCheck {
   }
 
   /**
-   * Returns the checks that can fail.
+   * Returns the checks that judge.
    *
-   * @return those of which a finding may be a failure, in order
+   * @return those of which a finding may be a failure or ask for a decision, in order
    */
-  public static List<OrderedCheck> thatCanFail() {
-    return ABLE_TO_FAIL;
+  public static List<OrderedCheck> thatJudge() {
+    return JUDGING;
   }
 
-  private static List<OrderedCheck> ableToFail() {
-    List<OrderedCheck> able = new ArrayList<>();
+  private static List<OrderedCheck> judging() {
+    List<OrderedCheck> judging = new ArrayList<>();
     for (OrderedCheck check : values()) {
-      if (check.canFail) {
-        able.add(check);
+      if (check.judges) {
+        judging.add(check);
       }
     }
-    return List.copyOf(able);
+    return List.copyOf(judging);
   }
 
   /** In a search a device in whose scatter every check holds is not looked at further. */
@@ -127,6 +128,7 @@ public enum OrderedCheck {
     return c.design().preloads().stream().allMatch(p -> p.modelled().isEmpty())
             || (!c.advised() && PreloadSearch.coversScatter(c))
         ? List.of()
-        : PreloadDeviceCheck.of(c.design(), c.allowedPreload());
+        : PreloadDeviceCheck.of(
+            c.design(), c.advised() ? c.allowedPreload() : Optional.empty(), c.advised());
   }
 }

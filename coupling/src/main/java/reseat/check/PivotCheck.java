@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import reseat.ballmount.ConePivot;
+import reseat.ballmount.FluidFilmPad;
+import reseat.ballmount.PivotSeat;
 import reseat.check.Finding.Sense;
 import reseat.contact.ContactLimits;
 import reseat.contact.RingContact;
@@ -13,9 +16,6 @@ import reseat.design.CheckKind;
 import reseat.design.PivotDuty;
 import reseat.material.Material;
 import reseat.material.MaterialValue;
-import reseat.mount.ConePivot;
-import reseat.mount.FluidFilmPad;
-import reseat.mount.PivotSeat;
 
 /**
  * Whether the seat a ball turns in bears the force, holds the ball where it should and lets a pad

@@ -25,20 +25,26 @@ public final class PreloadDeviceCheck {
    * Looks at the devices that are described.
    *
    * @param design the coupling
-   * @param band the band of preload in which every check holds
+   * @param band the band of preload in which every check holds; empty if it was not looked for
+   * @param advised whether advice is wanted; it takes time
    * @return a finding for each device with its setting, and a finding for each of its cautions;
    *     devices that are equal are told once
    */
-  public static List<Finding> of(CouplingDesign design, Optional<AllowedPreload> band) {
+  public static List<Finding> of(
+      CouplingDesign design, Optional<AllowedPreload> band, boolean advised) {
     List<Finding> found = new ArrayList<>();
     List<PreloadDevice> seen = new ArrayList<>();
     for (Preload p : design.preloads()) {
       Optional<PreloadDevice> device = p.modelled();
       if (device.isPresent() && !seen.contains(device.get())) {
         seen.add(device.get());
-        found.add(setting(p, device.get(), band));
+        if (advised) {
+          found.add(setting(p, device.get(), band));
+        }
         for (DeviceCaution c : device.get().cautions()) {
-          found.add(caution(p, device.get(), c));
+          if (advised || device.get().figureOf(c).isPresent()) {
+            found.add(caution(p, device.get(), c));
+          }
         }
       }
     }

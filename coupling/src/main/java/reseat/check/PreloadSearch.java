@@ -216,7 +216,7 @@ final class PreloadSearch {
         return -1;
       }
       double least = 1;
-      for (OrderedCheck check : OrderedCheck.thatCanFail()) {
+      for (OrderedCheck check : OrderedCheck.thatJudge()) {
         if (check.finds(binds.check())) {
           for (Finding f : accepted(check, coupling.get())) {
             if (f.check() == binds.check() && f.judged() != Judged.ADVICE) {
@@ -261,7 +261,7 @@ final class PreloadSearch {
       if (coupling.isEmpty()) {
         return new Judgement(Optional.of(doesNotStand()));
       }
-      for (OrderedCheck check : OrderedCheck.thatCanFail()) {
+      for (OrderedCheck check : OrderedCheck.thatJudge()) {
         for (Finding f : accepted(check, coupling.get())) {
           if (f.judged() == Judged.FAILS || (!failures && f.judged() == Judged.DECIDE)) {
             return new Judgement(Optional.of(f));

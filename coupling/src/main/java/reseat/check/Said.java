@@ -323,7 +323,7 @@ public enum Said {
   SEATING_NOT_LOOKED_AT,
   /** Holders that do not fit their post: count of those, count of all. */
   HOLDERS_MISFIT,
-  /** Holders about their mean: n axis, length half-width (95 %), length wanted. */
+  /** Holders about their mean: n axis, length half-width, length wanted, n coverage as written. */
   HOLDERS_APART,
   /** Cause that gives most of the scatter: n axis, t cause, share. */
   MOSTLY_FROM,
@@ -333,6 +333,10 @@ public enum Said {
   UNUSUAL_VALUE,
   /** Mend the value, or accept it in the file: n how. */
   MEND_OR_ACCEPT,
+  /** A result rests on what is not stated: n key, n value, n source, share. */
+  RESTS_ON,
+  /** State it in the file: n key. */
+  STATE_IT,
   /** An acceptance applies to nothing: n check, n place. */
   ACCEPTANCE_UNUSED,
   /** An acceptance lapsed: amounts found and accepted. */

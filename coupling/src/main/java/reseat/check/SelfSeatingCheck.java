@@ -7,7 +7,7 @@ import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.Friction;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 
 /**
  * Whether the holder slides home by itself against friction.

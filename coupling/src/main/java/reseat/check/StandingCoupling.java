@@ -10,10 +10,11 @@ import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PreloadScatter;
-import reseat.remount.SelfSeating;
-import reseat.remount.WaysHome;
 import reseat.repeatability.ToolChangeOutlook;
+import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 
 /**
  * A coupling at rest with all contacts pressed, and what checks read of it, each found when first
@@ -27,6 +28,7 @@ public final class StandingCoupling {
   private final Depth depth;
   private List<Acceptance> accepted = List.of();
   private ToolChangeOutlook toolChanges;
+  private LiftOff lift;
   private CouplingStiffness frictionless;
   private CouplingStiffness sticking;
   private List<CaseResponse> cases;
@@ -100,6 +102,18 @@ public final class StandingCoupling {
   }
 
   /**
+   * Returns its lift-off.
+   *
+   * @return loads at which contacts open
+   */
+  public LiftOff lift() {
+    if (lift == null) {
+      lift = new LiftOff(standing.lines(), standing.load());
+    }
+    return lift;
+  }
+
+  /**
    * Returns the stiffness if contacts slide freely.
    *
    * @return stiffness at any point
@@ -131,7 +145,7 @@ public final class StandingCoupling {
    */
   public List<CaseResponse> cases() {
     if (cases == null) {
-      cases = CaseResponse.all(standing, sticking());
+      cases = CaseResponse.all(standing, sticking(), lift());
     }
     return cases;
   }
@@ -191,7 +205,7 @@ public final class StandingCoupling {
    */
   public List<SelfSeating.Path> waysHome() {
     if (waysHome == null) {
-      waysHome = WaysHome.lastStages(design(), design().standingLoad());
+      waysHome = SeatingPaths.lastStages(design(), design().standingLoad());
     }
     return waysHome;
   }

@@ -2,12 +2,12 @@ package reseat.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.ballmount.BondJoint;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
-import reseat.mount.BondJoint;
 import reseat.space.Vec3;
 
 /**

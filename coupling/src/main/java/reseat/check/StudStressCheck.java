@@ -2,15 +2,13 @@ package reseat.check;
 
 import static reseat.check.Argument.amount;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.StudCompliance;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.StudMount;
 import reseat.material.MaterialValue;
-import reseat.mount.BondJoint;
-import reseat.mount.StudCompliance;
 
 /**
  * Whether the neck of a ball stud bears its loads.
@@ -42,29 +40,23 @@ public final class StudStressCheck {
       }
     }
     StudCompliance give = mount.stud().compliance();
-    List<Object> what = new ArrayList<>();
-    what.add(where);
-    what.add(amount(Measure.STIFFNESS, give.lateralStiffness()));
-    what.add(amount(Measure.STIFFNESS, give.axialStiffness()));
-    what.add(amount(Measure.PRESSURE, stress));
-    what.add(under);
+    Argument sideways = amount(Measure.STIFFNESS, give.lateralStiffness());
+    Argument along = amount(Measure.STIFFNESS, give.axialStiffness());
+    Argument found = amount(Measure.PRESSURE, stress);
+    String material = mount.material().name();
     Optional<MaterialValue> yield = mount.material().flowStrength();
     if (yield.isEmpty()) {
-      what.add(mount.material().name());
       return Finding.advice(
           CheckKind.BALL_STUD,
           Subject.support(where),
           stress,
           0,
           Measure.PRESSURE,
-          Statement.of(Said.STUD_STRESS_UNJUDGED, what.toArray()),
+          Statement.of(Said.STUD_STRESS_UNJUDGED, where, sideways, along, found, under, material),
           Statement.of(Said.STATE_YIELD));
     }
     double limit = yield.get().nominal();
     Judged judged = Judged.by(stress, limit, Sense.AT_MOST, LimitBasis.STRENGTH);
-    what.add(amount(Measure.SHARE, stress / limit));
-    what.add(amount(Measure.PRESSURE, limit));
-    what.add(mount.material().name());
     return new Finding(
         CheckKind.BALL_STUD,
         judged,
@@ -74,7 +66,16 @@ public final class StudStressCheck {
         Sense.AT_MOST,
         LimitBasis.STRENGTH,
         Measure.PRESSURE,
-        Statement.of(Said.STUD_STRESS, what.toArray()),
+        Statement.of(
+            Said.STUD_STRESS,
+            where,
+            sideways,
+            along,
+            found,
+            under,
+            amount(Measure.SHARE, stress / limit),
+            amount(Measure.PRESSURE, limit),
+            material),
         judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(Said.THICKEN_NECK));
   }
 }

@@ -3,11 +3,11 @@ package reseat.check;
 import static reseat.check.Argument.amount;
 
 import java.util.Optional;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ThreadStrength;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.StudThread;
-import reseat.mount.LockNut;
-import reseat.mount.ThreadStrength;
 
 /**
  * Whether the thread of a stud bears load and lock nut: stripping of either part, breaking of the

@@ -2,7 +2,7 @@ package reseat.design;
 
 import java.util.List;
 import java.util.Objects;
-import reseat.mount.AdjustingScrews;
+import reseat.ballmount.AdjustingScrews;
 
 /**
  * Three adjusting screws to be set so that three indicators read what is wanted.

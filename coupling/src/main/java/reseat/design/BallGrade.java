@@ -1,7 +1,7 @@
 package reseat.design;
 
 import java.util.List;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 
 /**
  * Grades of rolling-bearing balls by the designation of ISO 3290-1.
@@ -70,8 +70,8 @@ public enum BallGrade {
    */
   public List<Tolerance> tolerances() {
     return List.of(
-        Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, lotSpread / 2, Shape.UNIFORM),
-        Tolerance.ofEach(ToleranceKind.BALL_FORM, form / 2, Shape.UNIFORM));
+        Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, lotSpread / 2, DistributionShape.UNIFORM),
+        Tolerance.ofEach(ToleranceKind.BALL_FORM, form / 2, DistributionShape.UNIFORM));
   }
 
   /**

@@ -2,9 +2,9 @@ package reseat.design;
 
 import java.util.Objects;
 import java.util.Optional;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ScrewThread;
 import reseat.material.Material;
-import reseat.mount.BondJoint;
-import reseat.mount.ScrewThread;
 import reseat.numerics.Bounds;
 import reseat.units.PrintedNumber;
 

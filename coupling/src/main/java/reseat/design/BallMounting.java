@@ -2,7 +2,7 @@ package reseat.design;
 
 import java.util.Objects;
 import java.util.Optional;
-import reseat.mount.StudCompliance;
+import reseat.ballmount.StudCompliance;
 import reseat.space.Vec3;
 
 /**

@@ -11,6 +11,10 @@ import java.util.Optional;
 public enum CheckKind {
   /** Whether a value of the file is what its writer meant. */
   INPUT("input"),
+  /**
+   * Whether a result rests on what the file does not state; asked for where a verdict is strict.
+   */
+  ASSUMPTION("assumption"),
   /** Whether the contacts hold the holder in all six motions. */
   CONSTRAINT("constraint"),
   /** Peak pressure of a contact. */

@@ -2,9 +2,9 @@ package reseat.design;
 
 import java.util.Objects;
 import java.util.Optional;
+import reseat.ballmount.IndexedSlotting;
+import reseat.ballmount.PivotSeat;
 import reseat.material.Material;
-import reseat.mount.IndexedSlotting;
-import reseat.mount.PivotSeat;
 import reseat.numerics.Bounds;
 
 /**

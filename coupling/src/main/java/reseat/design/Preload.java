@@ -2,8 +2,8 @@ package reseat.design;
 
 import java.util.Objects;
 import java.util.Optional;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -27,9 +27,9 @@ public record Preload(
     double force,
     Vec3 direction,
     Vec3 at,
-    Spread forceSpread,
-    Spread lineSpread,
-    Spread tiltSpread,
+    Distribution forceSpread,
+    Distribution lineSpread,
+    Distribution tiltSpread,
     String device,
     Optional<PreloadDevice> modelled) {
 
@@ -85,9 +85,9 @@ public record Preload(
       double force,
       Vec3 direction,
       Vec3 at,
-      Spread forceSpread,
-      Spread lineSpread,
-      Spread tiltSpread,
+      Distribution forceSpread,
+      Distribution lineSpread,
+      Distribution tiltSpread,
       String device) {
     this(name, force, direction, at, forceSpread, lineSpread, tiltSpread, device, Optional.empty());
   }
@@ -108,9 +108,9 @@ public record Preload(
         force,
         Vec3.Z.negated(),
         at,
-        new Spread(scatter, Shape.UNIFORM),
-        Spread.NONE,
-        Spread.NONE,
+        new Distribution(scatter, DistributionShape.UNIFORM),
+        Distribution.NONE,
+        Distribution.NONE,
         "not described");
   }
 
@@ -146,7 +146,7 @@ public record Preload(
    * @param tilt how far the direction wanders, rad
    * @return the changed copy
    */
-  public Preload withScatter(Spread size, Spread line, Spread tilt) {
+  public Preload withScatter(Distribution size, Distribution line, Distribution tilt) {
     return new Preload(name, force, direction, at, size, line, tilt, device, modelled);
   }
 }

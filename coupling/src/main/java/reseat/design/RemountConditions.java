@@ -1,8 +1,8 @@
 package reseat.design;
 
 import java.util.Objects;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.PrintedNumber;
 
 /**
@@ -20,9 +20,9 @@ import reseat.units.PrintedNumber;
 public record RemountConditions(
     double seatingForce,
     int rampSteps,
-    Spread friction,
-    Spread temperature,
-    Spread film,
+    Distribution friction,
+    Distribution temperature,
+    Distribution film,
     double holderExpansion) {
 
   /** Number of load steps that leaves their choice to the simulation. */
@@ -39,9 +39,9 @@ public record RemountConditions(
       new RemountConditions(
           10,
           AS_NEEDED,
-          new Spread(0.2, Shape.NORMAL),
-          new Spread(0.2, Shape.UNIFORM),
-          new Spread(10e-9, Shape.UNIFORM),
+          new Distribution(0.2, DistributionShape.NORMAL),
+          new Distribution(0.2, DistributionShape.UNIFORM),
+          new Distribution(10e-9, DistributionShape.UNIFORM),
           11.5e-6);
 
   /** Refuses forces and step counts that no ramp can start from. */
@@ -79,7 +79,8 @@ public record RemountConditions(
    * @param newFilm scatter of the thickness of what lies in each contact, m
    * @return the changed copy
    */
-  public RemountConditions withScatter(Spread newFriction, Spread newTemperature, Spread newFilm) {
+  public RemountConditions withScatter(
+      Distribution newFriction, Distribution newTemperature, Distribution newFilm) {
     return new RemountConditions(
         seatingForce, rampSteps, newFriction, newTemperature, newFilm, holderExpansion);
   }

@@ -2,10 +2,10 @@ package reseat.design;
 
 import java.util.Objects;
 import java.util.Optional;
+import reseat.ballmount.BallStud;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.StudCompliance;
 import reseat.material.Material;
-import reseat.mount.BallStud;
-import reseat.mount.BondJoint;
-import reseat.mount.StudCompliance;
 import reseat.units.FilledText;
 
 /**

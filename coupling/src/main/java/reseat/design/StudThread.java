@@ -3,11 +3,11 @@ package reseat.design;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ThreadStrength;
+import reseat.ballmount.ThreadTolerance;
 import reseat.material.Material;
 import reseat.material.MaterialProperty;
-import reseat.mount.LockNut;
-import reseat.mount.ThreadStrength;
-import reseat.mount.ThreadTolerance;
 import reseat.numerics.Bounds;
 
 /**

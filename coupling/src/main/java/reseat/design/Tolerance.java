@@ -2,8 +2,8 @@ package reseat.design;
 
 import java.util.Objects;
 import reseat.elementary.Elementary;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.FilledText;
 
 /**
@@ -17,7 +17,7 @@ import reseat.units.FilledText;
  * @param spread limits and shape, m, rad or K according to the kind
  */
 public record Tolerance(
-    ToleranceKind kind, String support, String part, boolean shared, Spread spread) {
+    ToleranceKind kind, String support, String part, boolean shared, Distribution spread) {
 
   /** Largest length tolerance that is taken for one, m; beyond it the geometry is another. */
   public static final double LARGEST_LENGTH = 2e-3;
@@ -67,8 +67,8 @@ public record Tolerance(
    * @param shape shape between the limits
    * @return the tolerance
    */
-  public static Tolerance ofEach(ToleranceKind kind, double limit, Shape shape) {
-    return new Tolerance(kind, "", "", false, new Spread(limit, shape));
+  public static Tolerance ofEach(ToleranceKind kind, double limit, DistributionShape shape) {
+    return new Tolerance(kind, "", "", false, new Distribution(limit, shape));
   }
 
   /**
@@ -79,8 +79,8 @@ public record Tolerance(
    * @param shape shape between the limits
    * @return the tolerance
    */
-  public static Tolerance shared(ToleranceKind kind, double limit, Shape shape) {
-    return new Tolerance(kind, "", "", true, new Spread(limit, shape));
+  public static Tolerance shared(ToleranceKind kind, double limit, DistributionShape shape) {
+    return new Tolerance(kind, "", "", true, new Distribution(limit, shape));
   }
 
   /**
@@ -110,7 +110,7 @@ public record Tolerance(
    * @return the changed copy
    */
   public Tolerance withLimit(double limit) {
-    return new Tolerance(kind, support, part, shared, new Spread(limit, spread.shape()));
+    return new Tolerance(kind, support, part, shared, new Distribution(limit, spread.shape()));
   }
 
   /** How closely the tolerance is addressed: the more, the more special. */

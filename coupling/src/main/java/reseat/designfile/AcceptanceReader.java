@@ -75,7 +75,9 @@ final class AcceptanceReader {
   private static Map<String, CheckKind> checks() {
     Map<String, CheckKind> words = new LinkedHashMap<>();
     for (CheckKind kind : CheckKind.values()) {
-      words.put(kind.words(), kind);
+      if (kind != CheckKind.ASSUMPTION) { // an assumption is settled by stating the value
+        words.put(kind.words(), kind);
+      }
     }
     return words;
   }
@@ -100,7 +102,7 @@ final class AcceptanceReader {
       return Optional.empty();
     }
     for (QuantityKind kind : KINDS) {
-      if (QuantityText.read(text, kind) instanceof Quantity q && Reckoned.with(q.value(), kind)) {
+      if (QuantityText.read(text, kind) instanceof Quantity q && ValueRange.with(q.value(), kind)) {
         return Optional.of(q);
       }
     }

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.ballmount.AdjustingScrews;
+import reseat.ballmount.ScrewThread;
 import reseat.design.AdjustmentTask;
-import reseat.mount.AdjustingScrews;
-import reseat.mount.ScrewThread;
 import reseat.space.Vec3;
 import reseat.units.QuantityKind;
 

@@ -172,9 +172,9 @@ public final class AlterableDesign {
    *
    * @return the table [size]; nothing to vary if there is none
    */
-  public SizeWish size() {
+  public SizeTargets size() {
     Section root = new Section(document.root(), "", new Problems());
-    return root.child("size").map(SizeReader::read).orElse(SizeWish.NONE);
+    return root.child("size").map(SizeReader::read).orElse(SizeTargets.NONE);
   }
 
   private TomlDocument altered(List<Alteration> alterations) {

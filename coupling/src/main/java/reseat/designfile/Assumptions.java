@@ -15,7 +15,7 @@ import reseat.design.Support;
 import reseat.design.Targets;
 import reseat.material.Material;
 import reseat.material.MaterialProperty;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.toml.TomlValue;
 import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
@@ -89,7 +89,7 @@ final class Assumptions {
     }
   }
 
-  private void spread(String key, Spread spread, QuantityKind kind, String source) {
+  private void spread(String key, Distribution spread, QuantityKind kind, String source) {
     String shape = spread.shape().name().toLowerCase(Locale.ROOT);
     value(key, spread.limit(), kind, "to either side, " + shape, source);
   }
@@ -143,7 +143,8 @@ final class Assumptions {
             + PrintedNumber.shortest(d.friction().low())
             + " to "
             + PrintedNumber.shortest(d.friction().high())
-            + (stated("friction.surface") ? "" : ", oiled");
+            + ", "
+            + (find("friction.surface") instanceof TomlValue.Text t ? t.text() : "oiled");
     found.add(
         new AssumedValue(
             stated("friction.surface") ? "friction.nominal" : "friction.surface",

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ScrewThread;
 import reseat.design.Acceptance;
 import reseat.design.AdjustmentTask;
 import reseat.design.AssumedValue;
@@ -12,8 +14,6 @@ import reseat.design.InputDoubt;
 import reseat.design.PivotDuty;
 import reseat.design.StudMount;
 import reseat.material.Material;
-import reseat.mount.BondJoint;
-import reseat.mount.ScrewThread;
 import reseat.space.Vec3;
 import reseat.toml.TomlDocument;
 import reseat.toml.TomlReader;
@@ -30,13 +30,15 @@ import reseat.units.QuantityKind;
  *     them; none if the file has errors
  * @param accepted what the file accepts, in its order
  * @param document what was read from the text
+ * @param inInches whether more of its lengths are in inches, or parts of one, than in metric units
  */
 public record BallMountFile(
     Optional<BallMountDesign> design,
     List<DesignProblem> problems,
     List<InputDoubt> doubts,
     List<Acceptance> accepted,
-    TomlDocument document) {
+    TomlDocument document,
+    boolean inInches) {
 
   private static final String KIND = "ball-mount";
 
@@ -49,7 +51,7 @@ public record BallMountFile(
 
   /** A file that cannot be used. */
   BallMountFile(List<DesignProblem> problems) {
-    this(Optional.empty(), problems, List.of(), List.of(), TomlReader.read(""));
+    this(Optional.empty(), problems, List.of(), List.of(), TomlReader.read(""), false);
   }
 
   /**
@@ -108,9 +110,19 @@ public record BallMountFile(
     if (design.isEmpty() || problems.hasErrors()) {
       return new BallMountFile(problems.sorted());
     }
+    AcceptedPlaces.of(design.get()).check(accepted, problems.written().keySet(), problems);
+    if (problems.hasErrors()) {
+      return new BallMountFile(problems.sorted());
+    }
     List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
     DesignFile.warn(doubts, accepted, problems);
-    return new BallMountFile(design, problems.sorted(), doubts, accepted, document);
+    return new BallMountFile(
+        design,
+        problems.sorted(),
+        doubts,
+        accepted,
+        document,
+        PrevailingUnits.inch(problems.written()));
   }
 
   /**

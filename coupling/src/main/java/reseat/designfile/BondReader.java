@@ -3,10 +3,10 @@ package reseat.designfile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import reseat.ballmount.Adhesive;
+import reseat.ballmount.BondDerating;
+import reseat.ballmount.BondJoint;
 import reseat.material.ElasticConstants;
-import reseat.mount.Adhesive;
-import reseat.mount.BondDerating;
-import reseat.mount.BondJoint;
 import reseat.units.QuantityKind;
 
 /** Reads the adhesive joint of a ball. */

@@ -31,13 +31,15 @@ import reseat.units.QuantityKind;
  *     them; none if the file has errors
  * @param accepted what the file accepts, in its order
  * @param document what was read from the text
+ * @param inInches whether more of its lengths are in inches, or parts of one, than in metric units
  */
 public record DesignFile(
     Optional<CouplingDesign> design,
     List<DesignProblem> problems,
     List<InputDoubt> doubts,
     List<Acceptance> accepted,
-    TomlDocument document) {
+    TomlDocument document,
+    boolean inInches) {
 
   private static final Map<String, Half> HALVES = Map.of("holder", Half.HOLDER, "base", Half.BASE);
 
@@ -50,7 +52,7 @@ public record DesignFile(
 
   /** A file that cannot be used. */
   DesignFile(List<DesignProblem> problems) {
-    this(Optional.empty(), problems, List.of(), List.of(), TomlReader.read(""));
+    this(Optional.empty(), problems, List.of(), List.of(), TomlReader.read(""), false);
   }
 
   /**
@@ -136,9 +138,19 @@ public record DesignFile(
     if (design.isEmpty() || problems.hasErrors()) {
       return new DesignFile(problems.sorted());
     }
+    AcceptedPlaces.of(design.get()).check(accepted, problems.written().keySet(), problems);
+    if (problems.hasErrors()) {
+      return new DesignFile(problems.sorted());
+    }
     List<InputDoubt> doubts = Plausibility.of(design.get(), problems.written());
     warn(doubts, accepted, problems);
-    return new DesignFile(design, problems.sorted(), doubts, accepted, document);
+    return new DesignFile(
+        design,
+        problems.sorted(),
+        doubts,
+        accepted,
+        document,
+        PrevailingUnits.inch(problems.written()));
   }
 
   /** Whether the file is of the other kind, which says so or has its stud at the top. */

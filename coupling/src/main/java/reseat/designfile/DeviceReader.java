@@ -24,6 +24,7 @@ final class DeviceReader {
   private static Map<String, DeviceKind> kinds() {
     Map<String, DeviceKind> words = new LinkedHashMap<>();
     words.put("screw", new ScrewKind());
+    words.put("torque wrench", new ScrewKind());
     words.put("disc-springs", new DiscSpringKind());
     words.put("spring", new HelicalSpringKind());
     words.put("magnets", new MagnetKind());

@@ -164,7 +164,7 @@ record KeyPath(List<Step> steps) {
       values.set(
           index,
           last
-              ? PlacedValue.of(value, element.line(), element.column())
+              ? ValueReplacement.of(value, element.line(), element.column())
               : with(table(element, depth), depth + 1, value));
       made = new TomlValue.Array(values, list.line(), list.column());
     } else if (!all(step)) {
@@ -173,8 +173,8 @@ record KeyPath(List<Step> steps) {
     } else if (last) {
       made =
           old == null
-              ? PlacedValue.of(value, table.line(), table.column())
-              : PlacedValue.of(value, old.value().line(), old.value().column());
+              ? ValueReplacement.of(value, table.line(), table.column())
+              : ValueReplacement.of(value, old.value().line(), old.value().column());
     } else if (old == null) {
       made = with(new TomlValue.Table(Map.of(), table.line(), table.column()), depth + 1, value);
     } else {

@@ -10,7 +10,7 @@ import reseat.design.Holder;
 import reseat.design.LoadCase;
 import reseat.design.MachineAxes;
 import reseat.design.Preload;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.preload.PreloadDevice;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -57,9 +57,11 @@ final class LoadReader {
         asked.orElse(device.isPresent() ? device.get().mechanics().nominalForce() : 100.0);
     Vec3 direction = s.direction("direction").orElse(Vec3.Z.negated());
     Vec3 at = s.vector("at", QuantityKind.LENGTH).orElse(Vec3.ZERO);
-    Spread scatter = scatter(s, device, described);
-    Spread wander = SpreadReader.read(s, "line_wander", QuantityKind.LENGTH, Spread.NONE);
-    Spread tilt = SpreadReader.read(s, "direction_wander", QuantityKind.ANGLE, Spread.NONE);
+    Distribution scatter = scatter(s, device, described);
+    Distribution wander =
+        SpreadReader.read(s, "line_wander", QuantityKind.LENGTH, Distribution.NONE);
+    Distribution tilt =
+        SpreadReader.read(s, "direction_wander", QuantityKind.ANGLE, Distribution.NONE);
     String words = described ? "" : s.text("device", "");
     Optional<PreloadDevice> mechanics = Optional.empty();
     if (device.isPresent()) {
@@ -74,10 +76,10 @@ final class LoadReader {
     }
   }
 
-  private static Spread scatter(
+  private static Distribution scatter(
       Section s, Optional<DeviceReader.Device> device, boolean described) {
-    Spread ofDevice =
-        device.isPresent() ? device.get().mechanics().scatter().spread() : Spread.NONE;
+    Distribution ofDevice =
+        device.isPresent() ? device.get().mechanics().scatter().spread() : Distribution.NONE;
     if (!s.has("scatter")) {
       if (!described) {
         s.error(
@@ -88,7 +90,7 @@ final class LoadReader {
       }
       return ofDevice;
     }
-    return SpreadReader.read(s, "scatter", QuantityKind.RATIO, Spread.NONE);
+    return SpreadReader.read(s, "scatter", QuantityKind.RATIO, Distribution.NONE);
   }
 
   static Holder holder(Section s) {

@@ -12,7 +12,6 @@ import reseat.material.Material;
 import reseat.material.MaterialCatalog;
 import reseat.material.MaterialProperty;
 import reseat.material.MaterialValue;
-import reseat.units.NearestWord;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 
@@ -110,10 +109,17 @@ final class MaterialReader {
   }
 
   private String unknown(String name) {
+    List<String> meant = catalog.meant(name);
+    String question =
+        meant.isEmpty()
+            ? ""
+            : meant.size() == 1
+                ? "; did you mean \"" + meant.get(0) + "\"?"
+                : "; choose one of \"" + String.join("\", \"", meant) + "\"";
     return "found \""
         + name
         + "\", which is no material of the catalog or of this file"
-        + NearestWord.to(name, catalog.names()).map(n -> "; did you mean \"" + n + "\"?").orElse("")
+        + question
         + "; known: "
         + String.join(", ", catalog.names());
   }

@@ -2,11 +2,11 @@ package reseat.designfile;
 
 import java.util.List;
 import java.util.Optional;
+import reseat.ballmount.BondJoint;
 import reseat.design.AssumedValue;
 import reseat.design.BallMountDesign;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
-import reseat.mount.BondJoint;
 import reseat.preload.DiscSpringStack;
 import reseat.preload.HelicalSpring;
 import reseat.preload.MagnetPair;

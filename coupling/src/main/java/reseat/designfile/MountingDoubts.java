@@ -2,11 +2,11 @@ package reseat.designfile;
 
 import java.util.List;
 import java.util.Optional;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ScrewThread;
 import reseat.design.BallMountDesign;
 import reseat.design.BallMounting;
 import reseat.design.StudMount;
-import reseat.mount.LockNut;
-import reseat.mount.ScrewThread;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 

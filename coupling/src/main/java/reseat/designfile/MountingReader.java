@@ -1,11 +1,11 @@
 package reseat.designfile;
 
 import java.util.Optional;
+import reseat.ballmount.BondJoint;
 import reseat.design.BallMounting;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
 import reseat.material.Material;
-import reseat.mount.BondJoint;
 import reseat.space.Vec3;
 import reseat.units.QuantityKind;
 

@@ -3,6 +3,12 @@ package reseat.designfile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import reseat.ballmount.ConePivot;
+import reseat.ballmount.FlatPivot;
+import reseat.ballmount.IndexedSlotting;
+import reseat.ballmount.PivotSeat;
+import reseat.ballmount.SocketPivot;
+import reseat.ballmount.TrihedralPivot;
 import reseat.design.PivotDuty;
 import reseat.elementary.Elementary;
 import reseat.material.ElasticPair;
@@ -10,12 +16,6 @@ import reseat.material.FrictionCatalog;
 import reseat.material.FrictionPair;
 import reseat.material.Material;
 import reseat.material.SurfaceState;
-import reseat.mount.ConePivot;
-import reseat.mount.FlatPivot;
-import reseat.mount.IndexedSlotting;
-import reseat.mount.PivotSeat;
-import reseat.mount.SocketPivot;
-import reseat.mount.TrihedralPivot;
 import reseat.units.QuantityKind;
 
 /** Reads the seat a ball turns in, and the film pad behind it. */

@@ -6,7 +6,7 @@ import reseat.design.BallMountDesign;
 import reseat.design.CouplingDesign;
 import reseat.design.InputDoubt;
 import reseat.design.Preload;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.units.FilledText;
 
 /**
@@ -76,7 +76,7 @@ final class Plausibility {
   }
 
   private static void ofDevice(Preload p, Written w, Doubts doubts) {
-    Spread device = p.modelled().get().scatter().spread();
+    Distribution device = p.modelled().get().scatter().spread();
     if (p.forceSpread().limit() < 0.5 * device.limit()) {
       String reason =
           FilledText.of(

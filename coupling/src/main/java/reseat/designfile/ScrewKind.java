@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadTorque;
 import reseat.material.Material;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadTorque;
 import reseat.preload.TightenedScrew;
 import reseat.preload.TighteningMethod;
 import reseat.units.QuantityKind;
@@ -14,10 +14,14 @@ import reseat.units.QuantityKind;
 /** Reads a screw tightened by torque. */
 final class ScrewKind implements DeviceKind {
 
+  /** A screw's shop name; its torque comes from friction that is estimated. */
+  private static final String WRENCH = "torque wrench";
+
   private static final Map<String, TighteningMethod> METHODS = methods();
 
   private static Map<String, TighteningMethod> methods() {
     Map<String, TighteningMethod> words = new LinkedHashMap<>();
+    words.put(WRENCH, TighteningMethod.TORQUE_FROM_ESTIMATED_FRICTION);
     words.put("torque found by trial", TighteningMethod.TORQUE_FOUND_BY_TRIAL);
     words.put("torque from estimated friction", TighteningMethod.TORQUE_FROM_ESTIMATED_FRICTION);
     words.put("power screwdriver", TighteningMethod.POWER_SCREWDRIVER);
@@ -45,7 +49,7 @@ final class ScrewKind implements DeviceKind {
     double grip = s.positive("grip_length", QuantityKind.LENGTH, 0.03);
     Material material = materials.named(s, "material");
     double expansion = s.quantity("expansion_difference", QuantityKind.EXPANSION, 0);
-    TighteningMethod method = s.requiredChoice("method", METHODS).orElse(TighteningMethod.BY_FEEL);
+    TighteningMethod method = method(s);
     if (thread.isEmpty() || perForce.isEmpty()) {
       return Optional.empty();
     }
@@ -62,6 +66,14 @@ final class ScrewKind implements DeviceKind {
     } catch (IllegalArgumentException e) {
       return s.refused(e);
     }
+  }
+
+  /** A torque wrench tells the method too, unless the file states a better one. */
+  private static TighteningMethod method(Section s) {
+    boolean wrench = !s.has("method") && s.text("kind", "").equals(WRENCH);
+    return wrench
+        ? METHODS.get(WRENCH)
+        : s.requiredChoice("method", METHODS).orElse(TighteningMethod.BY_FEEL);
   }
 
   private static OptionalDouble noThread(Section s) {

@@ -65,12 +65,13 @@ final class Section extends TableView {
       QuantityReading reading = problems().quantity(text.text(), kind);
       if (reading instanceof UnitProblem p) {
         problems().error(text.line(), text.column() + 1 + p.offset(), key(name), p.message());
-      } else if (reading instanceof Quantity q && Reckoned.with(q.value(), kind)) {
+      } else if (reading instanceof Quantity q && ValueRange.with(q.value(), kind)) {
         typed.put(name, q);
         problems().written(new Written(key(name) + choice, q, text.line(), text.column()));
         return OptionalDouble.of(q.value());
       } else {
-        problems().error(text.line(), text.column() + 1, key(name), Reckoned.refusal(text.text()));
+        problems()
+            .error(text.line(), text.column() + 1, key(name), ValueRange.refusal(text.text()));
       }
       return OptionalDouble.empty();
     }
@@ -135,7 +136,7 @@ final class Section extends TableView {
       return otherwise;
     }
     if (value.get() instanceof TomlValue.Numeral number) {
-      if (Reckoned.with(number.value(), QuantityKind.RATIO)) {
+      if (ValueRange.with(number.value(), QuantityKind.RATIO)) {
         Quantity q = new Quantity(number.value(), QuantityKind.RATIO, plain(number), Unit.ONE);
         problems().written(new Written(key(name), q, number.line(), number.column()));
         return number.value();
@@ -155,7 +156,7 @@ final class Section extends TableView {
     }
     if (value.get() instanceof TomlValue.Numeral n
         && n.value() > 0
-        && Reckoned.with(n.value(), QuantityKind.RATIO)) {
+        && ValueRange.with(n.value(), QuantityKind.RATIO)) {
       return n.value();
     }
     error(

@@ -2,8 +2,8 @@ package reseat.designfile;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.QuantityKind;
 
 /**
@@ -12,31 +12,31 @@ import reseat.units.QuantityKind;
  */
 final class SpreadReader {
 
-  static final Map<String, Shape> SHAPES = shapes();
+  static final Map<String, DistributionShape> SHAPES = shapes();
 
   private SpreadReader() {}
 
-  private static Map<String, Shape> shapes() {
-    Map<String, Shape> words = new LinkedHashMap<>();
-    words.put("uniform", Shape.UNIFORM);
-    words.put("normal", Shape.NORMAL);
-    words.put("triangular", Shape.TRIANGULAR);
-    words.put("arcsine", Shape.ARCSINE);
+  private static Map<String, DistributionShape> shapes() {
+    Map<String, DistributionShape> words = new LinkedHashMap<>();
+    words.put("uniform", DistributionShape.UNIFORM);
+    words.put("normal", DistributionShape.NORMAL);
+    words.put("triangular", DistributionShape.TRIANGULAR);
+    words.put("arcsine", DistributionShape.ARCSINE);
     return words;
   }
 
-  static Spread read(Section s, String key, QuantityKind kind, Spread otherwise) {
+  static Distribution read(Section s, String key, QuantityKind kind, Distribution otherwise) {
     if (!s.has(key)) {
       return otherwise;
     }
     if (s.isTable(key)) {
       Section t = s.child(key).orElseThrow();
       double limit = limit(t, "limit", kind, otherwise.limit());
-      Shape shape = t.choice("shape", SHAPES).orElse(otherwise.shape());
+      DistributionShape shape = t.choice("shape", SHAPES).orElse(otherwise.shape());
       t.close();
-      return new Spread(limit, shape);
+      return new Distribution(limit, shape);
     }
-    return new Spread(limit(s, key, kind, otherwise.limit()), otherwise.shape());
+    return new Distribution(limit(s, key, kind, otherwise.limit()), otherwise.shape());
   }
 
   private static double limit(Section s, String key, QuantityKind kind, double otherwise) {

@@ -3,10 +3,10 @@ package reseat.designfile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import reseat.ballmount.BallStud;
+import reseat.ballmount.RootFixing;
 import reseat.design.StudThread;
 import reseat.material.Material;
-import reseat.mount.BallStud;
-import reseat.mount.RootFixing;
 import reseat.units.QuantityKind;
 
 /** Reads a stud with its foot. */

@@ -3,13 +3,13 @@ package reseat.designfile;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadFit;
+import reseat.ballmount.ThreadTolerance;
+import reseat.ballmount.ThreadTorque;
 import reseat.design.StudThread;
 import reseat.material.Material;
-import reseat.mount.LockNut;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadFit;
-import reseat.mount.ThreadTolerance;
-import reseat.mount.ThreadTorque;
 import reseat.units.QuantityKind;
 
 /** Reads a thread with its lock nut. */

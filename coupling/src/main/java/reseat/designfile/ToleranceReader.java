@@ -9,8 +9,8 @@ import reseat.design.Support;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.QuantityKind;
 
 /**
@@ -66,8 +66,9 @@ final class ToleranceReader {
     if (!s.has(key)) {
       return;
     }
-    Spread spread =
-        SpreadReader.read(s, key, quantity(kind.measure()), new Spread(0, Shape.UNIFORM));
+    Distribution spread =
+        SpreadReader.read(
+            s, key, quantity(kind.measure()), new Distribution(0, DistributionShape.UNIFORM));
     try {
       accept(s, key, new Tolerance(kind, support, part, shared, spread));
     } catch (IllegalArgumentException e) {

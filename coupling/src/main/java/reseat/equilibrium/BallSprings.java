@@ -40,8 +40,8 @@ final class BallSprings {
       for (int a = 0; a < 6; a++) {
         ofHolder[a] = unitMoved(a, line.point());
         ofBall[a] = unitMoved(a, arm);
-        pullOfHolder[a] = Small3.multiply(stiffness, ofHolder[a]);
-        pullOfBall[a] = Small3.multiply(stiffness, ofBall[a]);
+        pullOfHolder[a] = Matrix3.multiply(stiffness, ofHolder[a]);
+        pullOfBall[a] = Matrix3.multiply(stiffness, ofBall[a]);
       }
     }
   }
@@ -76,8 +76,8 @@ final class BallSprings {
       for (Spring s : springs) {
         double[] f = s.pullOfHolder[a];
         for (int b = 0; b < 6; b++) {
-          coupling[a][b] += Small3.dot(s.ofBall[b], f);
-          atOrigin[6 * b + a] += Small3.dot(s.ofHolder[b], f);
+          coupling[a][b] += Matrix3.dot(s.ofBall[b], f);
+          atOrigin[6 * b + a] += Matrix3.dot(s.ofHolder[b], f);
         }
       }
     }
@@ -101,11 +101,11 @@ final class BallSprings {
       for (int i = 0; i < 3; i++) {
         e[i] += own[i];
       }
-      double energy = Small3.dot(e, Small3.multiply(s.stiffness, e));
+      double energy = Matrix3.dot(e, Matrix3.multiply(s.stiffness, e));
       shares.add(new CouplingStiffness.Share(s.line.name(), false, energy / total));
-      double[] f = Small3.multiply(s.stiffness, own);
+      double[] f = Matrix3.multiply(s.stiffness, own);
       for (int a = 0; a < 6; a++) {
-        load[a] += Small3.dot(s.ofBall[a], f);
+        load[a] += Matrix3.dot(s.ofBall[a], f);
       }
     }
     double mountingEnergy = dot(load, times(mounting, load));
@@ -118,9 +118,9 @@ final class BallSprings {
   private double[] pull(double[] motion) {
     double[] g = new double[6];
     for (Spring s : springs) {
-      double[] f = Small3.multiply(s.stiffness, moved(motion, s.line.point()));
+      double[] f = Matrix3.multiply(s.stiffness, moved(motion, s.line.point()));
       for (int a = 0; a < 6; a++) {
-        g[a] += Small3.dot(s.ofBall[a], f);
+        g[a] += Matrix3.dot(s.ofBall[a], f);
       }
     }
     return g;
@@ -132,7 +132,7 @@ final class BallSprings {
       for (int a = 0; a < 6; a++) {
         double[] f = s.pullOfBall[a];
         for (int b = 0; b < 6; b++) {
-          sum[6 * b + a] += Small3.dot(s.ofBall[b], f);
+          sum[6 * b + a] += Matrix3.dot(s.ofBall[b], f);
         }
       }
     }

@@ -37,9 +37,22 @@ public record CaseResponse(
    * @throws NoEquilibriumException if no pose fits a load
    */
   public static List<CaseResponse> all(Equilibrium standing, CouplingStiffness sticking) {
+    return all(standing, sticking, new LiftOff(standing.lines(), standing.load()));
+  }
+
+  /**
+   * Finds the responses to all load cases of a design whose lift-off is prepared already.
+   *
+   * @param standing the coupling at rest under preload and weight
+   * @param sticking its stiffness with contacts that stick
+   * @param lift its lift-off from that state
+   * @return one response per load case, in order
+   * @throws NoEquilibriumException if no pose fits a load
+   */
+  public static List<CaseResponse> all(
+      Equilibrium standing, CouplingStiffness sticking, LiftOff lift) {
     CouplingDesign design = standing.model().design();
     Vec3 tool = design.toolPoint();
-    LiftOff lift = new LiftOff(standing.lines(), standing.load());
     List<CaseResponse> all = new ArrayList<>();
     for (LoadCase c : design.cases()) {
       Equilibrium state = standing.model().under(standing.load().plus(c.load()));

@@ -93,11 +93,11 @@ public final class CouplingStiffness {
       return k;
     }
     Vec3 n = c.line().normal();
-    Small3.addOuter(k, c.normalStiffness(), n);
+    Matrix3.addOuter(k, c.normalStiffness(), n);
     if (bound == Bound.STICKING) {
       Vec3 a = c.line().longAxis().rejectedFrom(n).unit();
-      Small3.addOuter(k, c.tangentialStiffnessLong(), a);
-      Small3.addOuter(k, c.tangentialStiffnessShort(), n.cross(a));
+      Matrix3.addOuter(k, c.tangentialStiffnessLong(), a);
+      Matrix3.addOuter(k, c.tangentialStiffnessShort(), n.cross(a));
     }
     return k;
   }

@@ -49,16 +49,16 @@ public final class EquilibriumSolver {
 
   private ContactGeometry geometry;
   private final Inverse6 inverse = new Inverse6();
-  private final CarriedLoad carried = new CarriedLoad(inverse);
+  private final ContactForces carried = new ContactForces(inverse);
   private final WorkingPose pose = new WorkingPose();
   private final double[] normals = new double[3 * N];
-  private final SeatSide side = new SeatSide();
+  private final PressThroughGuard side = new PressThroughGuard();
   private final double[] centres = new double[3 * N];
   private final double[] wrenchColumns = new double[N * N];
   private final double[] gaps = new double[N];
   private final double[] load = new double[N];
   private final double[] step = new double[N];
-  private final ShrinkingSteps steps = new ShrinkingSteps();
+  private final PoseConvergence steps = new PoseConvergence();
   private final double[] ballAxes = new double[3];
   private final double[] ballShift;
 

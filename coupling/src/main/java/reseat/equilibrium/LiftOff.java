@@ -9,7 +9,7 @@ import reseat.space.Wrench;
  *
  * <p>Six frictionless contacts answer to a load in proportion, so the contact that opens first and
  * the factor follow exactly: N0 + λ ΔN = 0. A ring of contact opens on one side while its other
- * side is still pressed; it is looked at all round ({@link PressedPlaces}). Not for use by several
+ * side is still pressed; it is looked at all round ({@link ContactPlaces}). Not for use by several
  * threads.
  */
 public final class LiftOff {
@@ -19,7 +19,7 @@ public final class LiftOff {
 
   private final ContactLines lines;
   private final ForceBalance balance;
-  private final PressedPlaces places;
+  private final ContactPlaces places;
   private final double[] standing;
 
   /**
@@ -31,7 +31,7 @@ public final class LiftOff {
    */
   public LiftOff(ContactLines lines, Wrench standingLoad) {
     this.lines = lines;
-    this.places = PressedPlaces.of(lines);
+    this.places = ContactPlaces.of(lines);
     this.balance = new ForceBalance(lines);
     this.standing = balance.forces(standingLoad);
   }

@@ -46,7 +46,7 @@ public record NaturalFrequencies(List<Double> hertz, boolean withInertia) {
       modes = GeneralizedEigen.of(k.toArray(), m, 6);
     } else {
       double m = holder.mass();
-      double[] k = Small3.inverse(stiffness.pointCompliance(holder.centreOfMass()));
+      double[] k = Matrix3.inverse(stiffness.pointCompliance(holder.centreOfMass()));
       modes = GeneralizedEigen.of(k, new double[] {m, 0, 0, 0, m, 0, 0, 0, m}, 3);
     }
     List<Double> found = new ArrayList<>();

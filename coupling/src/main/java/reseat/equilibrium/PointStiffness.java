@@ -67,7 +67,7 @@ public record PointStiffness(Vec3 point, Vec3 alongAxes, List<Principal> princip
     for (int i = 0; i < 3; i++) {
       Vec3 d = axes.axis(i).direction();
       double[] u = {d.x(), d.y(), d.z()};
-      along[i] = 1 / Small3.dot(u, Small3.multiply(compliance, u));
+      along[i] = 1 / Matrix3.dot(u, Matrix3.multiply(compliance, u));
     }
     return new Vec3(along[0], along[1], along[2]);
   }

@@ -9,21 +9,21 @@ import reseat.space.Wrench;
  *
  * <p>Six frictionless contacts share loads in proportion, so with all preloads scaled alike by p
  * each contact carries weight + p preload + load: the scale at which a contact reaches any given
- * force follows in closed form.
+ * force follows in closed form. Not for use by several threads.
  */
 public final class PreloadRange {
 
-  private final ContactLines lines;
-  private final PressedPlaces places;
+  private final ForceBalance balance;
+  private final ContactPlaces places;
   private final double preload;
   private final double[] perPreload;
   private final double[] weight;
 
   private PreloadRange(ContactLines lines, CouplingDesign design) {
-    this.lines = lines;
-    this.places = PressedPlaces.of(lines);
-    this.perPreload = lines.forces(design.preload());
-    this.weight = lines.forces(design.weight());
+    this.balance = new ForceBalance(lines);
+    this.places = ContactPlaces.of(lines);
+    this.perPreload = balance.forces(design.preload());
+    this.weight = balance.forces(design.weight());
     double sum = 0;
     for (Preload p : design.preloads()) {
       sum += p.force();
@@ -73,7 +73,7 @@ public final class PreloadRange {
    * @return scale of all preloads, not negative; infinite if no size of these preloads does it
    */
   public double leastPreload(Wrench load, double factor) {
-    double[] change = lines.forces(load);
+    double[] change = balance.forces(load);
     double least = 0;
     for (int i = 0; i < places.size(); i++) {
       double lacking = -places.force(i, weight) - factor * places.force(i, change);
@@ -95,6 +95,24 @@ public final class PreloadRange {
    */
   public double mostPreload(int contact, double force) {
     return most(contact, force, new double[weight.length]);
+  }
+
+  /**
+   * Finds the greatest preload with which no contact carries more than its force.
+   *
+   * @param forces greatest force of each contact, N; infinite where there is none
+   * @param load load on top of preload and weight; null at rest
+   * @return scale of all preloads; negative or infinite as for one contact
+   */
+  double mostPreload(double[] forces, Wrench load) {
+    double[] change = load == null ? new double[weight.length] : balance.forces(load);
+    double most = Double.POSITIVE_INFINITY;
+    for (int contact = 0; contact < forces.length; contact++) {
+      if (!Double.isInfinite(forces[contact])) {
+        most = Math.min(most, most(contact, forces[contact], change));
+      }
+    }
+    return most;
   }
 
   private double most(int contact, double force, double[] change) {
@@ -119,6 +137,6 @@ public final class PreloadRange {
    *     the preloads do not press the contact
    */
   public double mostPreload(int contact, double force, Wrench load) {
-    return most(contact, force, lines.forces(load));
+    return most(contact, force, balance.forces(load));
   }
 }

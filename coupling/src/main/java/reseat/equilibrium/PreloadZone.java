@@ -61,7 +61,7 @@ public record PreloadZone(List<Vec3> corners, double margin, String nearest) {
             new Vec3(-halfWindow, halfWindow, 0));
     double margin = Double.POSITIVE_INFINITY;
     String nearest = "";
-    PressedPlaces places = PressedPlaces.of(lines);
+    ContactPlaces places = ContactPlaces.of(lines);
     for (int i = 0; i < places.size(); i++) {
       double gx = places.force(i, perX);
       double gy = places.force(i, perY);

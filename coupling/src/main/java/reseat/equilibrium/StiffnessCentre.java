@@ -44,7 +44,7 @@ public final class StiffnessCentre {
         throw new ArithmeticException("a translation meets no stiffness: there is no centre");
       }
     }
-    double[] d = Small3.multiply(Small3.inverse(normal), right);
+    double[] d = Matrix3.multiply(Matrix3.inverse(normal), right);
     return stiffness.at().minus(new Vec3(d[0], d[1], d[2]));
   }
 
@@ -62,6 +62,6 @@ public final class StiffnessCentre {
         a[3 * i + j] = stiffness.get(i, j);
       }
     }
-    return Small3.multiply(a, cross);
+    return Matrix3.multiply(a, cross);
   }
 }

@@ -1,7 +1,7 @@
 package reseat.interchange;
 
 import reseat.design.ToleranceKind;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 
 /**
  * One independent source of error: a dimension, or several that depart together.
@@ -14,10 +14,10 @@ public final class Contributor {
   private final String name;
   private final ToleranceKind kind;
   private final Owner owner;
-  private final Spread spread;
+  private final Distribution spread;
   private final int[] places;
 
-  Contributor(String name, ToleranceKind kind, Owner owner, Spread spread, int[] places) {
+  Contributor(String name, ToleranceKind kind, Owner owner, Distribution spread, int[] places) {
     this.name = name;
     this.kind = kind;
     this.owner = owner;
@@ -58,7 +58,7 @@ public final class Contributor {
    *
    * @return the tolerance, m, rad or K
    */
-  public Spread spread() {
+  public Distribution spread() {
     return spread;
   }
 

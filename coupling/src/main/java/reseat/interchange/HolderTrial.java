@@ -5,8 +5,8 @@ import java.util.List;
 import reseat.equilibrium.ContactGeometry;
 import reseat.equilibrium.EquilibriumSolver;
 import reseat.equilibrium.NormalLaws;
+import reseat.numerics.Distribution;
 import reseat.numerics.RandomStream;
-import reseat.numerics.Spread;
 import reseat.space.Vec3;
 
 /**
@@ -22,7 +22,7 @@ final class HolderTrial {
   private final EquilibriumSolver solver;
   private final List<Contributor> contributors;
   private final boolean[] onPost;
-  private final Spread[] spread;
+  private final Distribution[] spread;
   private final double[] effect;
   private final double[] movementBound;
 
@@ -52,7 +52,7 @@ final class HolderTrial {
     contributors = coupling.tolerances.contributors();
     int n = contributors.size();
     onPost = new boolean[n];
-    spread = new Spread[n];
+    spread = new Distribution[n];
     effect = new double[3 * n];
     movementBound = coupling.movementBounds();
     for (int k = 0; k < n; k++) {

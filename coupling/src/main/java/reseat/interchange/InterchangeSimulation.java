@@ -142,7 +142,8 @@ public final class InterchangeSimulation {
   }
 
   private InterchangeResult result(InterchangePlan plan, InterchangeTally sum) {
-    VectorScatter own = VectorScatter.of(sum.own, sum.ownBands);
+    VectorScatter own =
+        VectorScatter.of(sum.own, coupling.design.targets().coverage().share(), sum.ownBands);
     return new InterchangeResult(
         plan,
         own,

@@ -1,9 +1,9 @@
 package reseat.making;
 
 import java.util.Optional;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ScrewThread;
 import reseat.design.StudThread;
-import reseat.mount.LockNut;
-import reseat.mount.ScrewThread;
 import reseat.space.Vec3;
 
 /**

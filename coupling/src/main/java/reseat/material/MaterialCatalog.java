@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.units.NearestWord;
 
 /**
  * The materials the program knows, at room temperature, and those a user adds.
@@ -16,6 +17,12 @@ import java.util.Optional;
  * <p>Immutable; a design adds its own materials with {@link #with(Material)}.
  */
 public final class MaterialCatalog {
+
+  /**
+   * Version of the shipped tables of materials and friction, a whole number that stands in every
+   * result; to be raised by one with every change in them.
+   */
+  public static final int VERSION = 1;
 
   private static final MaterialCatalog STANDARD = new MaterialCatalog(Map.of());
 
@@ -38,11 +45,20 @@ public final class MaterialCatalog {
   /**
    * Finds a material.
    *
-   * @param name its name or an alias, in upper or lower case, with or without spaces and hyphens
+   * @param name its name or an alias, in upper or lower case, with or without spaces and hyphens; a
+   *     word for the form of stock, such as bar or plate, may stand with it
    * @return the material, if the catalog has it
    */
   public Optional<Material> find(String name) {
-    String wanted = plain(name);
+    Optional<Material> found = called(plain(name));
+    if (found.isPresent()) {
+      return found;
+    }
+    String bare = ShopNames.withoutForm(name);
+    return bare.equals(name) ? found : called(plain(bare));
+  }
+
+  private Optional<Material> called(String wanted) {
     for (Material material : own.values()) {
       if (isCalled(material, wanted)) {
         return Optional.of(material);
@@ -84,6 +100,34 @@ public final class MaterialCatalog {
       }
     }
     return List.copyOf(names);
+  }
+
+  /**
+   * Names the materials that an unknown name may have meant.
+   *
+   * @param name as typed, not found
+   * @return what a shop calls so; else the nearest name or alias, but no ceramic for a metal; empty
+   *     if nothing is near
+   */
+  public List<String> meant(String name) {
+    List<String> shop = ShopNames.choices(name);
+    if (!shop.isEmpty()) {
+      return shop;
+    }
+    boolean metal = ShopNames.metal(name);
+    Map<String, String> known = new LinkedHashMap<>();
+    for (Material m : materials()) {
+      if (!metal || !m.brittle() || m.family().equals("cast iron")) {
+        known.put(m.name(), m.name());
+        for (String alias : m.aliases()) {
+          known.putIfAbsent(alias, m.name());
+        }
+      }
+    }
+    return NearestWord.to(ShopNames.withoutForm(name), known.keySet())
+        .map(known::get)
+        .map(List::of)
+        .orElse(List.of());
   }
 
   /**

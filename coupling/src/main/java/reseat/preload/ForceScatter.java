@@ -2,8 +2,8 @@ package reseat.preload;
 
 import java.util.Objects;
 import reseat.numerics.Bounds;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.units.FilledText;
 
 /**
@@ -14,11 +14,11 @@ import reseat.units.FilledText;
  * @param shape distribution within the range
  * @param basis how the figure was obtained, to be printed beside it
  */
-public record ForceScatter(double halfRange, Shape shape, String basis) {
+public record ForceScatter(double halfRange, DistributionShape shape, String basis) {
 
   /** No scatter at all. */
   public static final ForceScatter NONE =
-      new ForceScatter(0, Shape.UNIFORM, "constant by its nature");
+      new ForceScatter(0, DistributionShape.UNIFORM, "constant by its nature");
 
   /** Checks the range. */
   public ForceScatter {
@@ -45,7 +45,7 @@ public record ForceScatter(double halfRange, Shape shape, String basis) {
    * @return the scatter
    */
   public static ForceScatter uniform(double halfRange, String basis) {
-    return new ForceScatter(halfRange, Shape.UNIFORM, basis);
+    return new ForceScatter(halfRange, DistributionShape.UNIFORM, basis);
   }
 
   /**
@@ -53,8 +53,8 @@ public record ForceScatter(double halfRange, Shape shape, String basis) {
    *
    * @return half range and shape
    */
-  public Spread spread() {
-    return new Spread(halfRange, shape);
+  public Distribution spread() {
+    return new Distribution(halfRange, shape);
   }
 
   /**

@@ -3,8 +3,8 @@ package reseat.preload;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadTorque;
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadTorque;
 import reseat.numerics.Bounds;
 import reseat.units.PrintedNumber;
 

@@ -1,7 +1,10 @@
 package reseat.readings;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
 
 /**
  * A measured remount series: one row per mount, one column per probe, perhaps with temperature,
@@ -47,6 +50,43 @@ public final class MeasuredSeries {
     this.holders = List.copyOf(holders);
     this.directions = List.copyOf(directions);
     this.notMade = notMade;
+  }
+
+  /**
+   * Gives the lengths of the same series in another unit system: in its small unit what was written
+   * in hundredths of a millimetre or less.
+   *
+   * @param inches whether in inches
+   * @return the series
+   */
+  public MeasuredSeries in(boolean inches) {
+    List<ReadingColumn> told = new ArrayList<>();
+    for (ReadingColumn c : columns) {
+      boolean small = c.written().toSi(1) < 1e-5;
+      told.add(
+          c.quantity() != QuantityKind.LENGTH || c.written().isInch() == inches
+              ? c
+              : c.in(
+                  inches
+                      ? (small ? UnitCatalog.UIN : UnitCatalog.INCH)
+                      : (small ? UnitCatalog.UM : UnitCatalog.MM)));
+    }
+    return new MeasuredSeries(
+        source, told, cycles, lines, temperatures, holders, directions, notMade);
+  }
+
+  /**
+   * Says in which unit system the lengths are told.
+   *
+   * @return true if the first column of lengths is in inches or parts of one
+   */
+  public boolean inInches() {
+    for (ReadingColumn c : columns) {
+      if (c.quantity() == QuantityKind.LENGTH) {
+        return c.unit().isInch();
+      }
+    }
+    return false;
   }
 
   /**

@@ -103,9 +103,9 @@ public final class PoseScatter {
    *
    * @return figures by motion, in the order of a twist
    */
-  public Map<Freedom, Figure> motions() {
-    Map<Freedom, Figure> out = new EnumMap<>(Freedom.class);
-    for (Freedom f : layout.freedoms()) {
+  public Map<RigidMotion, Figure> motions() {
+    Map<RigidMotion, Figure> out = new EnumMap<>(RigidMotion.class);
+    for (RigidMotion f : layout.freedoms()) {
       double squares = 0;
       for (ProbePose p : poses) {
         Vec3 part = f.isRotation() ? p.motion().rotation() : p.motion().translation();

@@ -26,12 +26,12 @@ public final class ProbeLayout {
   private static final double SINGULAR = 1e-9;
 
   private final List<Probe> probes;
-  private final List<Freedom> freedoms;
+  private final List<RigidMotion> freedoms;
   private final Vec3 at;
   private final double length;
   private final SingularValues svd;
 
-  private ProbeLayout(List<Probe> probes, Set<Freedom> freedoms, Vec3 at) {
+  private ProbeLayout(List<Probe> probes, Set<RigidMotion> freedoms, Vec3 at) {
     this.probes = List.copyOf(probes);
     this.freedoms = List.copyOf(freedoms);
     this.at = at;
@@ -61,7 +61,7 @@ public final class ProbeLayout {
    * @param at point at which displacement and rotation are told, m
    * @return the layout
    */
-  public static ProbeLayout of(List<Probe> probes, Set<Freedom> freedoms, Vec3 at) {
+  public static ProbeLayout of(List<Probe> probes, Set<RigidMotion> freedoms, Vec3 at) {
     if (probes.isEmpty() || freedoms.isEmpty()) {
       throw new IllegalArgumentException("a layout needs at least one probe and one motion");
     }
@@ -69,7 +69,7 @@ public final class ProbeLayout {
   }
 
   /** Reading of a probe for a unit of a freedom, rotations as displacement at the length. */
-  private double effect(Probe p, Freedom f) {
+  private double effect(Probe p, RigidMotion f) {
     Vec3 axis = f.axis();
     return f.isRotation()
         ? p.direction().dot(axis.cross(p.position().minus(at))) / length
@@ -90,7 +90,7 @@ public final class ProbeLayout {
    *
    * @return freedoms in the order of a twist
    */
-  public List<Freedom> freedoms() {
+  public List<RigidMotion> freedoms() {
     return freedoms;
   }
 
@@ -129,7 +129,7 @@ public final class ProbeLayout {
    *
    * @return the freedom, to be named in a message
    */
-  public Freedom weakestFreedom() {
+  public RigidMotion weakestFreedom() {
     double[] least = svd.right(freedoms.size() - 1);
     int largest = 0;
     for (int j = 1; j < freedoms.size(); j++) {
@@ -187,7 +187,7 @@ public final class ProbeLayout {
     return new ProbePose(twist, covariance, misfit, readings.length - m);
   }
 
-  private double unit(Freedom f) {
+  private double unit(RigidMotion f) {
     return f.isRotation() ? length : 1;
   }
 

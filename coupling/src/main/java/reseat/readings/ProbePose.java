@@ -46,7 +46,7 @@ public final class ProbePose {
    * @param freedom which motion
    * @return standard deviation, m or rad; 0 if it was not solved for
    */
-  public double uncertainty(Freedom freedom) {
+  public double uncertainty(RigidMotion freedom) {
     return Math.sqrt(Math.max(0, covariance[7 * freedom.place()]));
   }
 

@@ -10,6 +10,7 @@ public final class ReadingColumn {
   private final String name;
   private final QuantityKind quantity;
   private final Unit unit;
+  private final Unit written;
   private final double[] values;
   private final int line;
   private final int column;
@@ -24,12 +25,34 @@ public final class ReadingColumn {
    * @param column column of the name in that line, counted from 1
    */
   ReadingColumn(String name, HeadUnit unit, double[] values, int line, int column) {
+    this(name, unit.quantity(), unit.unit(), unit.unit(), values, line, column);
+  }
+
+  private ReadingColumn(
+      String name,
+      QuantityKind quantity,
+      Unit unit,
+      Unit written,
+      double[] values,
+      int line,
+      int column) {
     this.name = name;
-    this.quantity = unit.quantity();
-    this.unit = unit.unit();
+    this.quantity = quantity;
+    this.unit = unit;
+    this.written = written;
     this.values = values;
     this.line = line;
     this.column = column;
+  }
+
+  /**
+   * Gives the same readings another unit to be told in.
+   *
+   * @param other a unit of the same kind
+   * @return the column
+   */
+  ReadingColumn in(Unit other) {
+    return new ReadingColumn(name, quantity, other, written, values, line, column);
   }
 
   /**
@@ -51,12 +74,21 @@ public final class ReadingColumn {
   }
 
   /**
+   * Returns the unit in which the readings are told.
+   *
+   * @return unit in the head, if no other was asked for
+   */
+  public Unit unit() {
+    return unit;
+  }
+
+  /**
    * Returns the unit in which the readings were written.
    *
    * @return unit in the head
    */
-  public Unit unit() {
-    return unit;
+  public Unit written() {
+    return written;
   }
 
   /**

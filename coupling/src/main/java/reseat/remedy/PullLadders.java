@@ -10,8 +10,8 @@ import reseat.design.Support;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
 import reseat.space.Vec3;
-import reseat.study.FollowingSeats;
 import reseat.study.NeededSeatingForce;
+import reseat.study.RecutSeats;
 import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
@@ -125,7 +125,7 @@ final class PullLadders {
   }
 
   private String length(double si) {
-    return '"' + FollowingSeats.text(si, unit()) + '"';
+    return '"' + RecutSeats.text(si, unit()) + '"';
   }
 
   /** Tilted pulls, turned toward the coupling's axis. */
@@ -200,9 +200,7 @@ final class PullLadders {
       return List.of();
     }
     Quantity from =
-        plain
-            .or(() -> limit)
-            .orElse(new Quantity(now, kind, FollowingSeats.text(now, usual), usual));
+        plain.or(() -> limit).orElse(new Quantity(now, kind, RecutSeats.text(now, usual), usual));
     return Steps.scaled(lever, List.of(new FileKeys.Held(key, from)), values.apply(from));
   }
 

@@ -226,7 +226,7 @@ public final class RemedySearch {
   private static List<OrderedCheck> ordered(List<Finding> open) {
     List<OrderedCheck> first = new ArrayList<>();
     List<OrderedCheck> then = new ArrayList<>();
-    for (OrderedCheck check : OrderedCheck.thatCanFail()) {
+    for (OrderedCheck check : OrderedCheck.thatJudge()) {
       boolean broken = false;
       for (Finding f : open) {
         broken |= check.finds(f.check());

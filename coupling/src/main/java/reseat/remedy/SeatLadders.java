@@ -8,9 +8,9 @@ import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
-import reseat.sizing.StockSizes;
 import reseat.space.Vec3;
-import reseat.study.FollowingSeats;
+import reseat.study.RecutSeats;
+import reseat.study.StockSizes;
 import reseat.units.PrintedNumber;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
@@ -35,12 +35,12 @@ final class SeatLadders {
 
   private final FileKeys file;
   private final CouplingDesign design;
-  private final FollowingSeats following;
+  private final RecutSeats following;
 
   private SeatLadders(FileKeys file) {
     this.file = file;
     this.design = file.design();
-    this.following = new FollowingSeats(file.file());
+    this.following = new RecutSeats(file.file());
   }
 
   static List<Ladder> of(FileKeys file) {
@@ -142,7 +142,7 @@ final class SeatLadders {
     for (FileKeys.Held depth :
         file.held(FileKeys.below(file.seats(), "floor_depth"), QuantityKind.LENGTH)) {
       Quantity q = depth.quantity();
-      all.add(depth.to(FollowingSeats.text(ratio * q.value(), q.unit())));
+      all.add(depth.to(RecutSeats.text(ratio * q.value(), q.unit())));
     }
     return all;
   }
@@ -165,7 +165,7 @@ final class SeatLadders {
             FileKeys.quantity(
                 seat + ".spacing",
                 QuantityKind.LENGTH,
-                FollowingSeats.text(wider * spacing.get().value(), spacing.get().unit())));
+                RecutSeats.text(wider * spacing.get().value(), spacing.get().unit())));
       }
     }
     return all;

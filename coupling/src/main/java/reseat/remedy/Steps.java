@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.designfile.Alteration;
 import reseat.elementary.Elementary;
-import reseat.study.FollowingSeats;
+import reseat.study.RecutSeats;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 
@@ -91,9 +91,7 @@ final class Steps {
       List<Alteration> all = new ArrayList<>();
       for (FileKeys.Held key : keys) {
         all.add(
-            key.to(
-                FollowingSeats.text(ratio * key.quantity().value(), key.quantity().unit())
-                    .strip()));
+            key.to(RecutSeats.text(ratio * key.quantity().value(), key.quantity().unit()).strip()));
       }
       rungs.add(
           new Rung(all.get(0).value(), Math.abs(Elementary.log(ratio)), ratio > 1 ? 1 : -1, all));

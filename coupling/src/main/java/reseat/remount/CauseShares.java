@@ -141,7 +141,7 @@ public record CauseShares(
   }
 
   private static ShareTally batch(CouplingModel model, long from, long to, long seed) {
-    MountSequence sequence = new MountSequence(model, null, false);
+    ToolChange sequence = new ToolChange(model, null, false);
     ShareTally tally = new ShareTally();
     for (long m = from; m < to; m++) {
       Luck luck = new Luck(sequence, seed, m);
@@ -165,11 +165,11 @@ public record CauseShares(
       ALONE
     }
 
-    private final MountSequence sequence;
+    private final ToolChange sequence;
     private final long seed;
     private final long mount;
 
-    Luck(MountSequence sequence, long seed, long mount) {
+    Luck(ToolChange sequence, long seed, long mount) {
       this.sequence = sequence;
       this.seed = seed;
       this.mount = mount;
@@ -194,7 +194,7 @@ public record CauseShares(
     /** Tool shift in machine axes; null if the mounting fails. */
     private Vec3 mount(Way way, Cause special) {
       sequence.draw.takeAll(c -> stream(c, way, special));
-      return sequence.run() == MountMechanics.Outcome.HELD
+      return sequence.run() == FrictionEquilibrium.Outcome.HELD
           ? sequence.toolShiftInMachineAxes()
           : null;
     }

@@ -21,9 +21,9 @@ final class ContactTangent {
   final double[] perPoint = new double[9 * N];
 
   /** Takes the derivative of each contact's force over the displacement of its point. */
-  void takePoints(MountState s) {
+  void takePoints(ToolChangeState s) {
     FrictionState friction = s.friction;
-    Placement at = s.at;
+    ContactFrames at = s.at;
     for (int i = 0; i < N; i++) {
       int v = 3 * i;
       int m = 9 * i;
@@ -47,7 +47,7 @@ final class ContactTangent {
   }
 
   /** Puts the contacts of balls on rigid mountings together over a twist of their half. */
-  void assemble(Placement at) {
+  void assemble(ContactFrames at) {
     Arrays.fill(matrix, 0);
     for (int i = 0; i < N; i++) {
       int v = 3 * i;

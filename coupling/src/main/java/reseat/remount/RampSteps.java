@@ -3,6 +3,8 @@ package reseat.remount;
 import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.RemountConditions;
+import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 
 /**
  * In how many load steps the preload is put on.
@@ -37,7 +39,7 @@ public final class RampSteps {
     if (design.friction().nominal() == 0) {
       return FAR;
     }
-    List<SelfSeating.Path> ways = WaysHome.lastStages(design, design.standingLoad());
+    List<SelfSeating.Path> ways = SeatingPaths.lastStages(design, design.standingLoad());
     double share = design.friction().nominal() / ways.get(0).limitFriction();
     return share < NEAR_SHARE ? FAR : NEAR;
   }

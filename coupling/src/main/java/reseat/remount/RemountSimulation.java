@@ -133,14 +133,14 @@ public final class RemountSimulation {
   }
 
   private ScatterTally batch(RemountPlan plan, Predicate<Cause> causes, long first) {
-    MountSequence sequence = new MountSequence(model, cutCase(plan), plan.reclamps());
+    ToolChange sequence = new ToolChange(model, cutCase(plan), plan.reclamps());
     ScatterTally tally = new ScatterTally(model.design().axes());
     long last = Math.min(plan.mounts(), first + BATCH);
     for (long mount = first; mount < last; mount++) {
       long number = mount;
       sequence.draw.takeAll(c -> causes.test(c) ? stream(plan.seed(), number, c) : null);
-      MountMechanics.Outcome outcome = sequence.run();
-      if (outcome == MountMechanics.Outcome.HELD) {
+      FrictionEquilibrium.Outcome outcome = sequence.run();
+      if (outcome == FrictionEquilibrium.Outcome.HELD) {
         tally.add(sequence, !plan.cutCase().isEmpty(), plan.reclamps());
       } else {
         tally.fail(outcome, sequence.failedContact());
@@ -158,12 +158,12 @@ public final class RemountSimulation {
    * @return shifts of the tool point along the machine axes, m; mountings that fail are left out
    */
   public List<Vec3> positions(long seed, int mounts) {
-    MountSequence sequence = new MountSequence(model, null, false);
+    ToolChange sequence = new ToolChange(model, null, false);
     List<Vec3> positions = new ArrayList<>();
     for (int mount = 0; mount < mounts; mount++) {
       long number = mount;
       sequence.draw.takeAll(c -> stream(seed, number, c));
-      if (sequence.run() == MountMechanics.Outcome.HELD) {
+      if (sequence.run() == FrictionEquilibrium.Outcome.HELD) {
         positions.add(sequence.toolShiftInMachineAxes());
       }
     }
@@ -200,19 +200,20 @@ public final class RemountSimulation {
         Comparator.comparingLong(RemountScatter.Failure::count)
             .reversed()
             .thenComparing(RemountScatter.Failure::words));
-    VectorScatter shift = t.shift.scatter();
+    double share = model.design().targets().coverage().share();
+    VectorScatter shift = t.shift.scatter(share);
     return new RemountScatter(
         plan,
         shift.count(),
         shift,
-        t.inCouplingAxes.scatter(),
-        t.rotation.scatter(),
-        t.afterCut.scatter(),
-        t.afterReclamp.scatter(),
+        t.inCouplingAxes.scatter(share),
+        t.rotation.scatter(share),
+        t.afterCut.scatter(share),
+        t.afterReclamp.scatter(share),
         failures);
   }
 
-  private static RemountScatter.Failure.Kind kind(MountMechanics.Outcome outcome) {
+  private static RemountScatter.Failure.Kind kind(FrictionEquilibrium.Outcome outcome) {
     return switch (outcome) {
       case HANGS -> RemountScatter.Failure.Kind.HANGS;
       case TIPS -> RemountScatter.Failure.Kind.TIPS;

@@ -18,8 +18,8 @@ final class ScatterTally {
   final VectorTally afterReclamp;
 
   /** Failed mountings: how they failed, and at which contact. */
-  final Map<MountMechanics.Outcome, Map<Integer, Long>> failures =
-      new EnumMap<>(MountMechanics.Outcome.class);
+  final Map<FrictionEquilibrium.Outcome, Map<Integer, Long>> failures =
+      new EnumMap<>(FrictionEquilibrium.Outcome.class);
 
   private final MachineAxes axes;
 
@@ -44,7 +44,7 @@ final class ScatterTally {
     rotation = new VectorTally(row);
     afterCut = new VectorTally(row);
     afterReclamp = new VectorTally(row);
-    for (MountMechanics.Outcome outcome : MountMechanics.Outcome.values()) {
+    for (FrictionEquilibrium.Outcome outcome : FrictionEquilibrium.Outcome.values()) {
       for (long left = row.nextCount(); left > 0; left--) {
         int contact = (int) row.nextCount();
         long count = row.nextCount();
@@ -65,7 +65,7 @@ final class ScatterTally {
     for (VectorTally t : List.of(shift, inCouplingAxes, rotation, afterCut, afterReclamp)) {
       t.writeTo(row);
     }
-    for (MountMechanics.Outcome outcome : MountMechanics.Outcome.values()) {
+    for (FrictionEquilibrium.Outcome outcome : FrictionEquilibrium.Outcome.values()) {
       Map<Integer, Long> byContact = failures.getOrDefault(outcome, Map.of());
       row.putCount(byContact.size());
       byContact.forEach(
@@ -77,7 +77,7 @@ final class ScatterTally {
     return row.toArray();
   }
 
-  void add(MountSequence mounted, boolean cuts, boolean reclamps) {
+  void add(ToolChange mounted, boolean cuts, boolean reclamps) {
     shift.add(told(mounted.shift));
     inCouplingAxes.add(vector(mounted.shift));
     rotation.add(told(mounted.rotation));
@@ -89,7 +89,7 @@ final class ScatterTally {
     }
   }
 
-  void fail(MountMechanics.Outcome outcome, int contact) {
+  void fail(FrictionEquilibrium.Outcome outcome, int contact) {
     failures.computeIfAbsent(outcome, o -> new TreeMap<>()).merge(contact, 1L, Long::sum);
   }
 

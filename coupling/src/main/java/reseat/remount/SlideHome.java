@@ -17,12 +17,12 @@ import reseat.numerics.Lu6;
  */
 final class SlideHome {
 
-  private static final int N = MountState.N;
+  private static final int N = ToolChangeState.N;
 
   /** Contact that ended the last slide badly; -1 if none did. */
   int failedContact = -1;
 
-  private final MountState state;
+  private final ToolChangeState state;
   private final Lu6 normals = new Lu6();
   private final Lu6 statics = new Lu6();
   private final double[] columns = new double[N * N];
@@ -31,7 +31,7 @@ final class SlideHome {
   private final double[] step = new double[N];
   private final double[] slide = new double[3 * N];
 
-  SlideHome(MountState state) {
+  SlideHome(ToolChangeState state) {
     this.state = state;
   }
 
@@ -42,12 +42,12 @@ final class SlideHome {
    * @param holderLoad load on the holder while it seats, base axes, about the base's origin
    * @return HELD, or why it does not get home
    */
-  MountMechanics.Outcome run(double[] closing, double[] holderLoad) {
+  FrictionEquilibrium.Outcome run(double[] closing, double[] holderLoad) {
     failedContact = -1;
     state.reset();
     Arrays.fill(state.approach, 0);
     if (!placed()) {
-      return MountMechanics.Outcome.NOT_CONSTRAINED;
+      return FrictionEquilibrium.Outcome.NOT_CONSTRAINED;
     }
     for (int i = 0; i < N; i++) {
       right[i] = -closing[i];
@@ -56,15 +56,15 @@ final class SlideHome {
     slideDirections(closing);
     for (int round = 0; round < EquilibriumSolver.ROUNDS; round++) {
       if (!placed()) {
-        return MountMechanics.Outcome.NOT_CONSTRAINED;
+        return FrictionEquilibrium.Outcome.NOT_CONSTRAINED;
       }
       state.turnLoad(holderLoad);
       frictionColumns();
       if (!statics.factor(withFriction)) {
-        return MountMechanics.Outcome.NOT_CONSTRAINED;
+        return FrictionEquilibrium.Outcome.NOT_CONSTRAINED;
       }
-      MountMechanics.Outcome outcome = forces(closing);
-      if (outcome != MountMechanics.Outcome.HELD) {
+      FrictionEquilibrium.Outcome outcome = forces(closing);
+      if (outcome != FrictionEquilibrium.Outcome.HELD) {
         return outcome;
       }
       if (state.give != null) {
@@ -80,10 +80,10 @@ final class SlideHome {
       if (state.at.largest(step) <= EquilibriumSolver.STILL) {
         state.place();
         settle();
-        return MountMechanics.Outcome.HELD;
+        return FrictionEquilibrium.Outcome.HELD;
       }
     }
-    return MountMechanics.Outcome.RUNS_AWAY;
+    return FrictionEquilibrium.Outcome.RUNS_AWAY;
   }
 
   private boolean placed() {
@@ -93,7 +93,7 @@ final class SlideHome {
   }
 
   /** Forces and approaches from statics. */
-  private MountMechanics.Outcome forces(double[] closing) {
+  private FrictionEquilibrium.Outcome forces(double[] closing) {
     for (int i = 0; i < N; i++) {
       right[i] = -state.load[i];
     }
@@ -101,16 +101,18 @@ final class SlideHome {
     for (int i = 0; i < N; i++) {
       if (!(state.force[i] > 0)) {
         failedContact = i;
-        return closing[i] > 0 ? MountMechanics.Outcome.HANGS : MountMechanics.Outcome.TIPS;
+        return closing[i] > 0
+            ? FrictionEquilibrium.Outcome.HANGS
+            : FrictionEquilibrium.Outcome.TIPS;
       }
       state.approach[i] = state.laws.approach(i, state.force[i]);
     }
-    return MountMechanics.Outcome.HELD;
+    return FrictionEquilibrium.Outcome.HELD;
   }
 
   /** Unit vectors of the ball's sliding at each touching contact; zero at those still open. */
   private void slideDirections(double[] closing) {
-    Placement at = state.at;
+    ContactFrames at = state.at;
     for (int i = 0; i < N; i++) {
       int v = 3 * i;
       double ux = step[0] + step[4] * at.lever[v + 2] - step[5] * at.lever[v + 1];
@@ -131,7 +133,7 @@ final class SlideHome {
   /** Adds the sliding friction of each contact to its column of W. */
   private void frictionColumns() {
     System.arraycopy(columns, 0, withFriction, 0, N * N);
-    Placement at = state.at;
+    ContactFrames at = state.at;
     for (int i = 0; i < N; i++) {
       int v = 3 * i;
       double fx = -state.friction.mu[i] * slide[v];

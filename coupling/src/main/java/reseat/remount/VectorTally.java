@@ -48,7 +48,7 @@ final class VectorTally {
     }
   }
 
-  VectorScatter scatter() {
-    return VectorScatter.of(sums, bands);
+  VectorScatter scatter(double share) {
+    return VectorScatter.of(sums, share, bands);
   }
 }

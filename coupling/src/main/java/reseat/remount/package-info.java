@@ -1,10 +1,9 @@
 /**
- * Tool changes: whether the holder seats itself, and how well it comes back.
+ * Tool changes: how well the holder comes back.
  *
- * <p>{@link reseat.remount.SelfSeating} finds the friction at which a slide home stalls. {@link
- * reseat.remount.RemountSimulation} mounts the holder again and again with random friction,
- * preload, approach, temperature and film, following each mount from the last slide to the full
- * preload; {@link reseat.remount.RemountScatter} is what comes out, {@link
+ * <p>{@link reseat.remount.RemountSimulation} mounts the holder again and again with random
+ * friction, preload, approach, temperature and film, following each mount from the last slide to
+ * the full preload; {@link reseat.remount.RemountScatter} is what comes out, {@link
  * reseat.remount.CauseShares} says why. {@link reseat.remount.FrictionBound} gives the closed upper
  * scales that a handbook would.
  *

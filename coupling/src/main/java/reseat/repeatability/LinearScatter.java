@@ -8,7 +8,7 @@ import reseat.design.Coverage;
 import reseat.design.MachineAxes;
 import reseat.design.Preload;
 import reseat.equilibrium.Equilibrium;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.remount.Cause;
 import reseat.remount.RampSteps;
 import reseat.space.Vec3;
@@ -78,7 +78,7 @@ public final class LinearScatter {
   }
 
   private void friction(double mu, SlideResponse response, CausePart part) {
-    Spread spread = design.remount().friction();
+    Distribution spread = design.remount().friction();
     double sd = mu * spread.standardDeviation();
     for (int i = 0; i < N && sd > 0; i++) {
       response.overFriction(i);
@@ -114,7 +114,7 @@ public final class LinearScatter {
   }
 
   /** Excess kurtosis along a line of a vector whose size is of a shape and whose azimuth is any. */
-  private static double wandering(Spread size) {
+  private static double wandering(Distribution size) {
     return 1.5 * (3 + size.shape().excessKurtosis()) - 3;
   }
 
@@ -135,7 +135,7 @@ public final class LinearScatter {
   }
 
   private void temperature(SeatedContacts at, CausePart part) {
-    Spread spread = design.remount().temperature();
+    Distribution spread = design.remount().temperature();
     if (!(spread.standardDeviation() > 0)) {
       return;
     }
@@ -155,7 +155,7 @@ public final class LinearScatter {
   }
 
   private void film(SeatedContacts at, CausePart part) {
-    Spread spread = design.remount().film();
+    Distribution spread = design.remount().film();
     double sd = spread.standardDeviation();
     double[] motion = new double[N];
     double[] none = new double[3 * N];

@@ -5,8 +5,8 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.equilibrium.Equilibrium;
-import reseat.numerics.Spread;
-import reseat.remount.SelfSeating;
+import reseat.numerics.Distribution;
+import reseat.seating.SelfSeating;
 
 /**
  * Whether friction may keep the holder from its seats: the share of tool changes that hang up,
@@ -203,7 +203,7 @@ public final class SeatingDoubt {
    * @return share of the changes, 0 to 1
    */
   public double shareAt(double level) {
-    Spread spread = design.remount().friction();
+    Distribution spread = design.remount().friction();
     double sd = level * spread.standardDeviation();
     double share = 0;
     for (Way w : ways) {

@@ -1,7 +1,7 @@
 package reseat.repeatability;
 
 import reseat.numerics.Lu6;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 
 /**
  * The friction at which one way home ends badly, by the statics of the slide under one load.

@@ -12,7 +12,7 @@ import reseat.elementary.Elementary;
  * to 1e-9. Moments of the family: Johnson, Kotz, Balakrishnan, Continuous Univariate Distributions
  * (from memory), checked by quadrature.
  */
-final class SymmetricBand {
+public final class SymmetricBand {
 
   /** Excess kurtosis this near to zero counts as zero. */
   private static final double NORMAL = 0.002;
@@ -38,7 +38,7 @@ final class SymmetricBand {
    * @param share share of the values within, between 0 and 1
    * @return ratio; 1.96 for a normal distribution and 95 %
    */
-  static double ratio(double kurtosis, double share) {
+  public static double ratio(double kurtosis, double share) {
     if (kurtosis < 0) {
       double m = -6 / Math.max(-1.5, Math.min(kurtosis, -NORMAL)) - 4;
       return Math.sqrt(m + 2) * Elementary.sin(angle(m, share));

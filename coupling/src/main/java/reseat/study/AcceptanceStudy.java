@@ -5,12 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import reseat.design.CouplingDesign;
+import reseat.design.Coverage;
 import reseat.design.MachineAxis;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CouplingModel;
 import reseat.readings.AcceptancePlan;
 import reseat.readings.Probe;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountSimulation;
+import reseat.repeatability.SymmetricBand;
 import reseat.space.Vec3;
 import reseat.units.QuantityFormat;
 import reseat.units.UnitCatalog;
@@ -25,8 +28,8 @@ import reseat.units.UnitCatalog;
  */
 public final class AcceptanceStudy {
 
-  /** Standard deviations within which 95 % of a normal scatter lie; a target is such a width. */
-  public static final double WITHIN_95 = 1.96;
+  /** Steps in which the half-width of a normal scatter over its standard deviation is told. */
+  private static final double STEPS = 100;
 
   /** Tool changes simulated; s comes out within 5 %, far nearer than a plan needs. */
   private static final int SIMULATED = 1000;
@@ -54,17 +57,28 @@ public final class AcceptanceStudy {
   }
 
   /**
+   * Returns what a target stands for: the half-width of a normal scatter at its coverage.
+   *
+   * @param coverage how many of all tool changes the target is for
+   * @return half-width over standard deviation, to hundredths; 1.96 for 95 %
+   */
+  public static double within(Coverage coverage) {
+    return Elementary.rint(STEPS * SymmetricBand.ratio(0, coverage.share())) / STEPS;
+  }
+
+  /**
    * Returns the targets of a design.
    *
    * @param design any design
-   * @return largest true standard deviation by axis, m: the half-width wanted over 1.96
+   * @return largest true standard deviation by axis, m: the half-width wanted over {@link #within}
+   *     its coverage
    */
   public static Map<String, Double> targets(CouplingDesign design) {
     Map<String, Double> targets = new LinkedHashMap<>();
     for (int k = 0; k < 3; k++) {
       double limit = design.targets().repeatability().limit(k);
       if (Double.isFinite(limit)) {
-        targets.put(design.axes().axis(k).name(), limit / WITHIN_95);
+        targets.put(design.axes().axis(k).name(), limit / within(design.targets().coverage()));
       }
     }
     return targets;

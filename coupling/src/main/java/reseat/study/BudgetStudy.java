@@ -10,7 +10,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.interchange.LinearStack;
 import reseat.interchange.Owner;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.remount.CauseShares;
 import reseat.space.Vec3;
 
@@ -50,7 +50,7 @@ final class BudgetStudy {
   }
 
   private static BudgetLine line(
-      CauseShares.Share share, double nominal, Spread spread, String unit) {
+      CauseShares.Share share, double nominal, Distribution spread, String unit) {
     return new BudgetLine(
         share.cause().words(),
         BudgetLine.Nature.RANDOM,
@@ -66,7 +66,7 @@ final class BudgetStudy {
     String shape = "";
     if (design.preloads().size() == 1) {
       Preload p = design.preloads().get(0);
-      Spread spread = size ? p.forceSpread() : p.lineSpread();
+      Distribution spread = size ? p.forceSpread() : p.lineSpread();
       input = (size ? p.force() : 1) * spread.standardDeviation();
       shape = spread.shape().words();
     }

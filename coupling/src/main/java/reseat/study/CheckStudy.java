@@ -25,7 +25,6 @@ import reseat.equilibrium.ConstraintQuality;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
-import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.making.Clearance;
@@ -100,7 +99,7 @@ public final class CheckStudy {
         elasticity(standing, coupling.frictionless()),
         elasticity(standing, coupling.sticking()),
         coupling.cases(),
-        new LiftOff(standing.lines(), standing.load()).weakest(design.toolPoint()),
+        coupling.lift().weakest(design.toolPoint()),
         coupling.preloadLines(),
         coupling.preloadScatter(),
         coupling.waysHome(),

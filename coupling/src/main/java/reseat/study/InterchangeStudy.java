@@ -68,8 +68,8 @@ public record InterchangeStudy(
    * @param plan how many posts and holders
    * @param mounts number of simulated mountings from which repeatability is taken
    * @param calibration standard uncertainty of an entry of the offset table, m
-   * @param within half-width about their mean within which the holders are wanted, about 95 % of
-   *     them, along every machine axis, m; infinite if nothing is wanted
+   * @param within half-width about their mean within which the holders are wanted, the coverage of
+   *     the targets of them, along every machine axis, m; infinite if nothing is wanted
    * @param costExponent p of the cost law a/t^p, under which each present limit costs one unit
    * @param measured what a measuring machine found, if anything
    */
@@ -206,7 +206,7 @@ public record InterchangeStudy(
               Statement.NOTHING));
     }
     for (int k = 0; k < 3 && Double.isFinite(wish.within()); k++) {
-      double half = simulated.own().band().component(k);
+      double half = simulated.own().covered().component(k);
       String axis = design().axes().axis(k).name();
       found.add(
           new Finding(
@@ -222,7 +222,8 @@ public record InterchangeStudy(
                   Said.HOLDERS_APART,
                   axis,
                   Argument.computed(Measure.LENGTH, half),
-                  Argument.amount(Measure.LENGTH, wish.within())),
+                  Argument.amount(Measure.LENGTH, wish.within()),
+                  design().targets().coverage().written()),
               Statement.NOTHING));
     }
     return found;
@@ -232,9 +233,10 @@ public record InterchangeStudy(
    * Says whether the holders keep within what is wanted along one axis.
    *
    * @param axis machine axis, 0, 1 or 2
-   * @return true if 95 % of those that fit stand within the wanted half-width about their mean
+   * @return true if the coverage of the targets of those that fit stands within the wanted
+   *     half-width about their mean
    */
   public boolean keepsWithin(int axis) {
-    return simulated.own().band().component(axis) <= wish.within();
+    return simulated.own().covered().component(axis) <= wish.within();
   }
 }

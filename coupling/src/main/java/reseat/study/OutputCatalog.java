@@ -12,7 +12,7 @@ import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remount.FrictionBound;
-import reseat.remount.SelfSeating;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.units.NearestWord;
 import reseat.units.QuantityKind;
@@ -250,14 +250,15 @@ public final class OutputCatalog {
       outputs.add(
           Output.simulated(
               "scatter." + axes.axis(k).name(),
-              "half-width of 95 % of simulated tool changes along " + axes.axis(k).name(),
+              "half-width of simulated tool changes, at the coverage of the targets, along "
+                  + axes.axis(k).name(),
               QuantityKind.LENGTH,
               (check, scatter) ->
                   scatter == null || scatter.seated() < 2
                       ? Optional.empty()
                       : Optional.of(
                           OutputValue.atMost(
-                              scatter.toolPoint().band().component(k),
+                              scatter.toolPoint().covered().component(k),
                               check.design().targets().repeatability().limit(k)))));
     }
   }

@@ -42,7 +42,7 @@ public record PredictionStudy(
     List<PredictionTest> tests,
     List<Integer> flagged,
     List<PredictionTest> typical,
-    Optional<AmountFit> fit,
+    Optional<CauseCalibration> fit,
     List<Vec3> positions,
     List<Integer> places,
     long mounts) {
@@ -140,10 +140,10 @@ public record PredictionStudy(
                 confidence));
       }
     }
-    Optional<AmountFit> fit =
+    Optional<CauseCalibration> fit =
         axes.size() < 2 || rest.isEmpty() || !(rest.get().total() > 0) || freedom < 2
             ? Optional.empty()
-            : AmountFit.of(rest.get(), freedom, gauge, design, places, plan, confidence);
+            : CauseCalibration.of(rest.get(), freedom, gauge, design, places, plan, confidence);
     return new PredictionStudy(
         axes,
         tests,

@@ -13,9 +13,9 @@ import reseat.remount.FrictionBound;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountScatter;
 import reseat.remount.RemountSimulation;
-import reseat.remount.SelfSeating;
-import reseat.remount.WaysHome;
 import reseat.repeatability.ToolChangeOutlook;
+import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 import reseat.space.Wrench;
 
 /**
@@ -57,7 +57,9 @@ public record RemountStudy(
     static Ways of(CouplingDesign design, Wrench load) {
       SelfSeating seating = new SelfSeating(ContactLines.nominal(design), load);
       return new Ways(
-          WaysHome.byContact(design, load), seating.twoOpen().get(0), seating.threeOpen().get(0));
+          SeatingPaths.byContact(design, load),
+          seating.twoOpen().get(0),
+          seating.threeOpen().get(0));
     }
   }
 

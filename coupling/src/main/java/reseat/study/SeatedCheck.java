@@ -15,8 +15,8 @@ import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
-import reseat.remount.SelfSeating;
 import reseat.repeatability.ToolChangeOutlook;
+import reseat.seating.SelfSeating;
 
 /**
  * Everything about a coupling that preload and weight seat.

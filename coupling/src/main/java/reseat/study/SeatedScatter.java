@@ -7,7 +7,7 @@ import reseat.remount.RemountSimulation;
 import reseat.space.Vec3;
 
 /** Scatter of the tool point over a few simulated tool changes, to set one design beside others. */
-final class SeatedScatter {
+public final class SeatedScatter {
 
   private SeatedScatter() {}
 
@@ -19,7 +19,7 @@ final class SeatedScatter {
    * @return standard deviation of the tool point along the machine axes, m; empty if fewer than two
    *     or fewer than half of them seat, for those that do say nothing of the coupling
    */
-  static Optional<Vec3> of(CouplingModel model, int mounts) {
+  public static Optional<Vec3> of(CouplingModel model, int mounts) {
     RunningCovariance scatter = new RunningCovariance();
     new RemountSimulation(model).positions(1, mounts).forEach(scatter::add);
     return scatter.count() < 2 || 2 * scatter.count() < mounts

@@ -25,7 +25,7 @@ import reseat.making.GaugeStock;
 import reseat.making.HeightSetting;
 import reseat.making.PinSpacing;
 import reseat.making.TwoGaugeAngle;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.preload.BenchBand;
 import reseat.readings.AcceptancePlan;
 import reseat.space.Vec3;
@@ -148,7 +148,7 @@ public record ShopStudy(
 
   /** What each dimension of a kind does to the tool point, all of them counted. */
   private static List<Sensitivity.Effect> effects(CouplingDesign design, ToleranceKind kind) {
-    Tolerance unit = Tolerance.ofEach(kind, 1e-6, Shape.UNIFORM);
+    Tolerance unit = Tolerance.ofEach(kind, 1e-6, DistributionShape.UNIFORM);
     CouplingDesign counted = design.toBuilder().tolerances(Tolerances.of(unit)).build();
     return Sensitivity.of(ToleranceModel.of(counted)).effects();
   }

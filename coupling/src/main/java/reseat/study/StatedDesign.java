@@ -15,12 +15,14 @@ import reseat.designfile.DesignFile;
  * @param doubts values that look like slips
  * @param accepted decisions that are taken
  * @param assumed defaults that results rest on
+ * @param inInches whether most of its lengths are stated in inches
  */
 public record StatedDesign(
     CouplingDesign design,
     List<InputDoubt> doubts,
     List<Acceptance> accepted,
-    List<AssumedValue> assumed) {
+    List<AssumedValue> assumed,
+    boolean inInches) {
 
   /** Copies the lists. */
   public StatedDesign {
@@ -36,7 +38,7 @@ public record StatedDesign(
    * @return the design
    */
   public static StatedDesign of(CouplingDesign design) {
-    return new StatedDesign(design, List.of(), List.of(), List.of());
+    return new StatedDesign(design, List.of(), List.of(), List.of(), false);
   }
 
   /**
@@ -46,7 +48,7 @@ public record StatedDesign(
    * @return with the same doubts, decisions and defaults
    */
   public StatedDesign with(CouplingDesign other) {
-    return new StatedDesign(other, doubts, accepted, assumed);
+    return new StatedDesign(other, doubts, accepted, assumed, inInches);
   }
 
   /**
@@ -58,6 +60,10 @@ public record StatedDesign(
    */
   public static StatedDesign of(DesignFile file) {
     return new StatedDesign(
-        file.design().orElseThrow(), file.doubts(), file.accepted(), file.assumed());
+        file.design().orElseThrow(),
+        file.doubts(),
+        file.accepted(),
+        file.assumed(),
+        file.inInches());
   }
 }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignKey;
 import reseat.elementary.Elementary;
-import reseat.sizing.StockSizes;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
 import reseat.units.QuantityText;

@@ -16,7 +16,7 @@ final class NumberText {
   private final String text;
   private int at;
   private BigDecimal value;
-  private Slip slip;
+  private QuantityMistake slip;
 
   private NumberText(String text, int start) {
     this.text = text;
@@ -37,7 +37,7 @@ final class NumberText {
   }
 
   /** What is wrong, or null. */
-  Slip slip() {
+  QuantityMistake slip() {
     return slip;
   }
 
@@ -70,7 +70,7 @@ final class NumberText {
       value = decimal(start);
     }
     if (slip == null && at < text.length()) {
-      slip = AfterNumber.look(text, start, at);
+      slip = NumberMistakes.look(text, start, at);
     }
     if (slip != null) {
       value = null;
@@ -187,16 +187,16 @@ final class NumberText {
           UnitProblem.Cause.FRACTION, slash, "divides by zero", "write a fraction such as 1/2");
     }
     if (at < text.length() && (text.charAt(at) == '.' || text.charAt(at) == '/')) {
-      return refuse(AfterNumber.brokenFraction(slash));
+      return refuse(NumberMistakes.brokenFraction(slash));
     }
     return numerator.divide(denominator, Unit.DIGITS);
   }
 
   private BigDecimal refuse(UnitProblem.Cause cause, int where, String what, String instead) {
-    return refuse(new Slip(cause, what, instead, where));
+    return refuse(new QuantityMistake(cause, what, instead, where));
   }
 
-  private BigDecimal refuse(Slip what) {
+  private BigDecimal refuse(QuantityMistake what) {
     slip = what;
     return null;
   }

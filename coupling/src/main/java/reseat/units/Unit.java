@@ -13,6 +13,8 @@ public final class Unit {
   /** Digits carried in writing: more than a double holds, and few enough for 64-bit arithmetic. */
   private static final MathContext WRITTEN_DIGITS = new MathContext(18);
 
+  private static final BigInteger INCH = BigInteger.valueOf(254);
+
   /** The unit of pure numbers. */
   public static final Unit ONE = new Unit("", "", Dimension.NONE, BigDecimal.ONE, BigDecimal.ZERO);
 
@@ -79,6 +81,16 @@ public final class Unit {
    */
   public BigDecimal scale() {
     return scale;
+  }
+
+  /**
+   * Says whether a unit of length is an inch, a part of one or a multiple.
+   *
+   * @return true if its scale is a decimal multiple of 25.4 mm times a whole number
+   */
+  public boolean isInch() {
+    BigInteger digits = scale.stripTrailingZeros().unscaledValue();
+    return dimension.equals(QuantityKind.LENGTH.dimension()) && digits.mod(INCH).signum() == 0;
   }
 
   /**

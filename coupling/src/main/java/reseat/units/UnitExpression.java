@@ -19,7 +19,7 @@ final class UnitExpression {
   private final int end;
   private final QuantityKind expected;
   private int at;
-  private Slip slip;
+  private QuantityMistake slip;
   private String explained = "";
 
   private UnitExpression(String text, int start, QuantityKind expected) {
@@ -42,7 +42,7 @@ final class UnitExpression {
   }
 
   /** What is wrong, or null. */
-  Slip slip() {
+  QuantityMistake slip() {
     return slip;
   }
 
@@ -252,7 +252,7 @@ final class UnitExpression {
 
   private void refuse(UnitProblem.Cause cause, int where, String what, String instead) {
     if (slip == null) {
-      slip = new Slip(cause, what, instead, Math.min(where, end));
+      slip = new QuantityMistake(cause, what, instead, Math.min(where, end));
     }
   }
 }

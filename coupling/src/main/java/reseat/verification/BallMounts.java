@@ -1,14 +1,14 @@
 package reseat.verification;
 
+import reseat.ballmount.Adhesive;
+import reseat.ballmount.BallStud;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.IndexedSlotting;
+import reseat.ballmount.RootFixing;
 import reseat.contact.RingContact;
 import reseat.elementary.Elementary;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
-import reseat.mount.Adhesive;
-import reseat.mount.BallStud;
-import reseat.mount.BondJoint;
-import reseat.mount.IndexedSlotting;
-import reseat.mount.RootFixing;
 import reseat.verification.Topic.Gatherer;
 
 /** The stud that carries a ball, the adhesive joint that holds it, the seat that it turns in. */

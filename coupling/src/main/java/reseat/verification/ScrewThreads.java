@@ -1,11 +1,11 @@
 package reseat.verification;
 
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadFit;
+import reseat.ballmount.ThreadStrength;
+import reseat.ballmount.ThreadTolerance;
+import reseat.ballmount.ThreadTorque;
 import reseat.elementary.Elementary;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadFit;
-import reseat.mount.ThreadStrength;
-import reseat.mount.ThreadTolerance;
-import reseat.mount.ThreadTorque;
 import reseat.preload.ForceScatter;
 import reseat.preload.TightenedScrew;
 import reseat.verification.Topic.Gatherer;

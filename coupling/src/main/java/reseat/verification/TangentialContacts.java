@@ -1,5 +1,6 @@
 package reseat.verification;
 
+import reseat.ballmount.GimbalFriction;
 import reseat.contact.EllipseShape;
 import reseat.contact.EllipticContact;
 import reseat.contact.PartialSlip;
@@ -8,7 +9,6 @@ import reseat.contact.TangentialContact;
 import reseat.elementary.Elementary;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
-import reseat.mount.GimbalFriction;
 import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 import reseat.verification.Topic.Gatherer;

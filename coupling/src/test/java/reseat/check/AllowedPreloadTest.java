@@ -12,7 +12,7 @@ import reseat.design.CouplingDesign;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
 import reseat.equilibrium.CouplingModel;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.study.CheckStudy;
 import reseat.study.StatedDesign;
 
@@ -101,7 +101,7 @@ class AllowedPreloadTest {
                         p ->
                             p.name().equals("spring near right")
                                 ? p.withScatter(
-                                    new Spread(0.08, p.forceSpread().shape()),
+                                    new Distribution(0.08, p.forceSpread().shape()),
                                     p.lineSpread(),
                                     p.tiltSpread())
                                 : p)

@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import reseat.ballmount.BondCaution;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ThreadStrength;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
@@ -18,9 +21,6 @@ import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.CouplingStiffness.Bound;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadBand;
-import reseat.mount.BondCaution;
-import reseat.mount.BondJoint;
-import reseat.mount.ThreadStrength;
 import reseat.preload.BenchSetting;
 import reseat.preload.DeviceCaution;
 
@@ -45,7 +45,7 @@ class BallMountChecksTest {
     List<CaseResponse> cases =
         CaseResponse.all(standing, CouplingStiffness.of(standing, Bound.STICKING));
     List<Finding> all = new ArrayList<>(BallMountChecks.of(standing, cases));
-    all.addAll(PreloadDeviceCheck.of(d, allowed(standing)));
+    all.addAll(PreloadDeviceCheck.of(d, allowed(standing), true));
     return all;
   }
 

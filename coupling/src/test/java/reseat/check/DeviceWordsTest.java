@@ -31,7 +31,9 @@ class DeviceWordsTest {
   private static List<Finding> said(CouplingDesign design) {
     Looked looked = Looked.at(design);
     return PreloadDeviceCheck.of(
-        design, new StandingCoupling(looked.standing(), List.of(), Depth.STATICS).allowedPreload());
+        design,
+        new StandingCoupling(looked.standing(), List.of(), Depth.STATICS).allowedPreload(),
+        true);
   }
 
   private static List<Statement> stores(String device) {
@@ -94,7 +96,7 @@ class DeviceWordsTest {
     double force = magnets.nominalForce();
     assertThat(magnets.scatter().halfRange()).isPositive();
     assertThat(magnets.accuracy().halfRange()).isPositive();
-    Finding f = PreloadDeviceCheck.of(design, allowed(design, 0.999, 1.001)).get(0);
+    Finding f = PreloadDeviceCheck.of(design, allowed(design, 0.999, 1.001), true).get(0);
     assertThat(f.judged()).isEqualTo(Judged.DECIDE);
     assertThat(f.value())
         .isCloseTo(magnets.scatter().halfRange() + magnets.accuracy().halfRange(), within(1e-12));
@@ -102,7 +104,7 @@ class DeviceWordsTest {
     Statement band = Looked.inner(f.said(), 3);
     assertThat(band.key()).isEqualTo(Said.BAND_TOO_NARROW);
     assertThat(Looked.amount(band, 0)).isCloseTo(0.999 * force, within(1e-9 * force));
-    assertThat(PreloadDeviceCheck.of(design, allowed(design, 0, 1.001)).get(0).judged())
+    assertThat(PreloadDeviceCheck.of(design, allowed(design, 0, 1.001), true).get(0).judged())
         .isEqualTo(Judged.ADVICE);
   }
 
@@ -122,7 +124,7 @@ class DeviceWordsTest {
                 + " \"0.1 mm\", shear_strength = \""
                 + strength
                 + '"');
-    return PreloadDeviceCheck.of(design, allowed(design, least, most));
+    return PreloadDeviceCheck.of(design, allowed(design, least, most), true);
   }
 
   @Test

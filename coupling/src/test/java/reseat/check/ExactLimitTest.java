@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.FluidFilmPad;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.design.Friction;
@@ -20,11 +22,9 @@ import reseat.equilibrium.WorkedExamples;
 import reseat.material.Material;
 import reseat.material.MaterialProperty;
 import reseat.material.MaterialValue;
-import reseat.mount.BondJoint;
-import reseat.mount.FluidFilmPad;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
-import reseat.remount.SelfSeating;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
+import reseat.seating.SelfSeating;
 
 /** What just meets its limit is still allowed: a limit set to what was found holds. */
 class ExactLimitTest {
@@ -63,7 +63,10 @@ class ExactLimitTest {
     Preload p = POST.preloads().get(0);
     CouplingDesign loose =
         POST.toBuilder()
-            .preloads(List.of(Looked.loose(p, new Spread(0.1, Shape.UNIFORM), Spread.NONE)))
+            .preloads(
+                List.of(
+                    Looked.loose(
+                        p, new Distribution(0.1, DistributionShape.UNIFORM), Distribution.NONE)))
             .build();
     List<PreloadScatter> scatter = PreloadScatter.all(Looked.at(loose).standing());
     double moved = Math.abs(PreloadScatter.together(scatter, loose).z());
@@ -115,7 +118,8 @@ class ExactLimitTest {
   }
 
   private static Finding wanders(Preload p, PreloadZone zone, double limit) {
-    Preload loose = Looked.loose(p, p.forceSpread(), new Spread(limit, Shape.UNIFORM));
+    Preload loose =
+        Looked.loose(p, p.forceSpread(), new Distribution(limit, DistributionShape.UNIFORM));
     return PreloadLineCheck.of(List.of(new PreloadLineCheck.Line(loose, zone))).get(0);
   }
 

@@ -10,10 +10,11 @@ import reseat.design.LoadCase;
 import reseat.design.Preload;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
+import reseat.equilibrium.LiftOff;
 import reseat.equilibrium.PreloadZone;
 import reseat.equilibrium.WorkedExamples;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.space.Vec3;
 
 /** What the advice promises must come true when it is followed. */
@@ -23,7 +24,11 @@ class LiftOffCheckTest {
 
   private static List<Finding> findings(CouplingDesign design) {
     Looked looked = Looked.at(design);
-    return LiftOffCheck.of(looked.standing(), true);
+    return lifts(looked.standing(), true);
+  }
+
+  private static List<Finding> lifts(Equilibrium standing, boolean advised) {
+    return LiftOffCheck.of(standing, new LiftOff(standing.lines(), standing.load()), advised);
   }
 
   @Test
@@ -92,8 +97,8 @@ class LiftOffCheckTest {
   @Test
   void withoutAdviceTheJudgementIsTheSame() {
     Equilibrium standing = Looked.at(EDGE_FORWARD).standing();
-    List<Finding> bare = LiftOffCheck.of(standing, false);
-    List<Finding> full = LiftOffCheck.of(standing, true);
+    List<Finding> bare = lifts(standing, false);
+    List<Finding> full = lifts(standing, true);
     assertThat(bare).hasSameSizeAs(full).allMatch(f -> f.advice().isEmpty());
     for (int i = 0; i < full.size(); i++) {
       assertThat(bare.get(i).judged()).isEqualTo(full.get(i).judged());
@@ -177,7 +182,8 @@ class LiftOffCheckTest {
     Looked looked = Looked.at(post);
     Preload p = post.preloads().get(0);
     for (double wander : new double[] {0.0003, 0.03}) {
-      Preload loose = Looked.loose(p, p.forceSpread(), new Spread(wander, Shape.UNIFORM));
+      Preload loose =
+          Looked.loose(p, p.forceSpread(), new Distribution(wander, DistributionShape.UNIFORM));
       Finding f =
           PreloadLineCheck.of(
                   List.of(

@@ -18,7 +18,7 @@ import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 
 /** A design with the results that checks look at. */
 record Looked(Equilibrium standing, List<CaseResponse> cases) {
@@ -72,9 +72,9 @@ record Looked(Equilibrium standing, List<CaseResponse> cases) {
   }
 
   /** The preload with another scatter of its force and another wander of its line. */
-  static Preload loose(Preload p, Spread force, Spread line) {
+  static Preload loose(Preload p, Distribution force, Distribution line) {
     return new Preload(
-        p.name(), p.force(), p.direction(), p.at(), force, line, Spread.NONE, p.device());
+        p.name(), p.force(), p.direction(), p.at(), force, line, Distribution.NONE, p.device());
   }
 
   /** The stud of a ball of the tool post. */

@@ -17,9 +17,9 @@ import reseat.equilibrium.CouplingStiffness;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadScatter;
 import reseat.equilibrium.WorkedExamples;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
-import reseat.remount.SelfSeating;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 
 /** Preload scatter, error motion, self-seating and stiffness. */
@@ -38,9 +38,9 @@ class MotionChecksTest {
                     p.force(),
                     p.direction(),
                     p.at(),
-                    new Spread(scatter, Shape.UNIFORM),
-                    Spread.NONE,
-                    Spread.NONE,
+                    new Distribution(scatter, DistributionShape.UNIFORM),
+                    Distribution.NONE,
+                    Distribution.NONE,
                     "plain bolt")))
         .targets(new Targets(new Targets.AxisLimits(0.5e-6, 0.5e-6, heightTarget), 2, 1))
         .build();

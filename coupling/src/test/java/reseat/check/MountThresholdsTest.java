@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ThreadStrength;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
 import reseat.contact.RingContact;
@@ -20,8 +22,6 @@ import reseat.designfile.Starter;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.material.MaterialCatalog;
-import reseat.mount.BondJoint;
-import reseat.mount.ThreadStrength;
 import reseat.seat.ConeSeat;
 
 /** Where a stud, its bond, its thread and a ring of contact pass from well to worse. */

@@ -6,19 +6,19 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ConePivot;
+import reseat.ballmount.FlatPivot;
+import reseat.ballmount.FluidFilmPad;
+import reseat.ballmount.PivotSeat;
+import reseat.ballmount.SocketPivot;
+import reseat.ballmount.TrihedralPivot;
 import reseat.contact.ContactLimits;
 import reseat.contact.RingContact;
 import reseat.design.PivotDuty;
 import reseat.material.ElasticPair;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
-import reseat.mount.BondJoint;
-import reseat.mount.ConePivot;
-import reseat.mount.FlatPivot;
-import reseat.mount.FluidFilmPad;
-import reseat.mount.PivotSeat;
-import reseat.mount.SocketPivot;
-import reseat.mount.TrihedralPivot;
 
 /** What is said of a seat that a ball turns in and of the pad it aligns. */
 class PivotCheckTest {

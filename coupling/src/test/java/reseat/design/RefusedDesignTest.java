@@ -15,8 +15,8 @@ import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
 import reseat.equilibrium.WorkedExamples;
 import reseat.material.MaterialCatalog;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -37,9 +37,9 @@ class RefusedDesignTest {
         force,
         Vec3.Z,
         Vec3.ZERO,
-        new Spread(scatter, Shape.UNIFORM),
-        Spread.NONE,
-        Spread.NONE,
+        new Distribution(scatter, DistributionShape.UNIFORM),
+        Distribution.NONE,
+        Distribution.NONE,
         "");
   }
 
@@ -81,9 +81,14 @@ class RefusedDesignTest {
 
   private static RemountConditions conditions(
       double seating, int steps, double friction, double expansion) {
-    Spread none = Spread.NONE;
+    Distribution none = Distribution.NONE;
     return new RemountConditions(
-        seating, steps, new Spread(friction, Shape.NORMAL), none, none, expansion);
+        seating,
+        steps,
+        new Distribution(friction, DistributionShape.NORMAL),
+        none,
+        none,
+        expansion);
   }
 
   @Test

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.seat.Ball;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -43,7 +43,7 @@ class TolerancesTest {
   }
 
   private static Tolerance micron(ToleranceKind kind) {
-    return Tolerance.ofEach(kind, 1e-6, Shape.UNIFORM);
+    return Tolerance.ofEach(kind, 1e-6, DistributionShape.UNIFORM);
   }
 
   @Test
@@ -110,10 +110,12 @@ class TolerancesTest {
 
   @Test
   void whatIsNoToleranceIsRefused() {
-    assertThatThrownBy(() -> Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, 0.01, Shape.UNIFORM))
+    assertThatThrownBy(
+            () -> Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, 0.01, DistributionShape.UNIFORM))
         .hasMessageContaining("ball diameter")
         .hasMessageContaining("0.002");
-    assertThatThrownBy(() -> Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, 0.5, Shape.UNIFORM))
+    assertThatThrownBy(
+            () -> Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, 0.5, DistributionShape.UNIFORM))
         .hasMessageContaining("rad");
     assertThatThrownBy(() -> micron(ToleranceKind.TOOL_POINT).at("front"))
         .hasMessageContaining("does not belong to a support");
@@ -122,7 +124,8 @@ class TolerancesTest {
     Tolerance t = micron(ToleranceKind.SEAT_DEPTH);
     assertThatThrownBy(() -> Tolerances.of(t, t.withLimit(3e-6)))
         .hasMessageContaining("two tolerances");
-    assertThatThrownBy(() -> Tolerance.shared(ToleranceKind.TOOL_POINT, 1e-6, Shape.UNIFORM))
+    assertThatThrownBy(
+            () -> Tolerance.shared(ToleranceKind.TOOL_POINT, 1e-6, DistributionShape.UNIFORM))
         .hasMessageContaining("not shared");
   }
 

@@ -68,6 +68,9 @@ class AcceptanceReaderTest {
           check = "bond"\\nup_to = 1.1 | accepted[1].reason | is missing; write in a few words why
           check = "bond"\\nup_to = 1.1\\nreason = " " | accepted[1].reason | blank
           check = "input"\\nup_to = "1 kN"\\nreason = "r" | accepted[1].where | is missing; write the key
+          check = "bond"\\nwhere = "fornt"\\nup_to = 1.1\\nreason = "r" | accepted[1].where | did you mean "front"?
+          check = "bond"\\nwhere = "front, rear"\\nup_to = 1.1\\nreason = "r" | accepted[1].where | "front (left flank)"
+          check = "input"\\nwhere = "layout.bal.diameter"\\nup_to = "1 in"\\nreason = "r" | accepted[1].where | did you mean "layout.ball.diameter"?
           check = "bond"\\nup_to = 1.1\\nreason = "r"\\nwhy = "x" | accepted[1].why | is not a known key here
           """)
   void whatIsAmissIsToldOnceInItsPlace(String table, String key, String message) {

@@ -11,14 +11,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import reseat.ballmount.AdjustingScrews;
+import reseat.ballmount.ConePivot;
+import reseat.ballmount.FlatPivot;
+import reseat.ballmount.SocketPivot;
+import reseat.ballmount.TrihedralPivot;
 import reseat.design.AdjustmentTask;
 import reseat.design.BallMountDesign;
 import reseat.design.PivotDuty;
-import reseat.mount.AdjustingScrews;
-import reseat.mount.ConePivot;
-import reseat.mount.FlatPivot;
-import reseat.mount.SocketPivot;
-import reseat.mount.TrihedralPivot;
 
 /** What a file on one ball mount says, and what it is told about mistakes. */
 class BallMountFileTest {
@@ -65,15 +65,15 @@ class BallMountFileTest {
     assertThat(d.peak().lateral()).isEqualTo(25);
     assertThat(d.press()).isEqualTo(250);
     assertThat(d.otherThread().orElseThrow().pitch()).isCloseTo(0.75e-3, within(1e-12));
-    assertThat(d.targets().height()).isCloseTo(2e-6, within(1e-15));
+    assertThat(d.targets().height()).isCloseTo(5e-6, within(1e-15));
     assertThat(d.targets().tilt()).isCloseTo(20e-6, within(1e-15));
     PivotDuty pivot = d.pivot().orElseThrow();
     assertThat(pivot.friction()).isEqualTo(0.12);
     assertThat(pivot.frictionBasis()).isEqualTo("given in the file");
     PivotDuty.Film film = pivot.film().orElseThrow();
-    assertThat(film.stiffness()).isCloseTo(25e6, within(1e-6));
-    assertThat(film.tiltStiffness()).isCloseTo(1500, within(1e-9));
-    assertThat(film.padRadius()).isCloseTo(0.020, within(1e-12));
+    assertThat(film.stiffness()).isCloseTo(40e6, within(1e-6));
+    assertThat(film.tiltStiffness()).isCloseTo(12000, within(1e-8));
+    assertThat(film.padRadius()).isCloseTo(0.040, within(1e-12));
     assertThat(film.thickness()).isCloseTo(5e-6, within(1e-15));
     assertThat(pivot.slotting()).isPresent();
     TrihedralPivot seat = (TrihedralPivot) pivot.seat();

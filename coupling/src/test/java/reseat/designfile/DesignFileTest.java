@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.equilibrium.CouplingModel;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
 import reseat.seat.GothicGroove;
@@ -75,7 +75,7 @@ class DesignFileTest {
     assertThat(d.cases().get(2).load().force()).isEqualTo(new Vec3(-30, -25, -70));
     assertThat(d.cases().get(2).load().at()).isEqualTo(d.toolPoint());
     assertThat(d.targets().repeatability().first()).isCloseTo(0.5e-6, within(1e-18));
-    assertThat(d.remount().friction().shape()).isEqualTo(Shape.NORMAL);
+    assertThat(d.remount().friction().shape()).isEqualTo(DistributionShape.NORMAL);
     assertThat(d.friction().nominal()).isCloseTo(0.1, within(1e-12));
   }
 

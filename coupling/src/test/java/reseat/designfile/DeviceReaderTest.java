@@ -74,6 +74,18 @@ class DeviceReaderTest {
   }
 
   @Test
+  void aTorqueWrenchIsAScrewWhoseFrictionIsEstimatedUnlessTheFileKnowsBetter() {
+    String wrench =
+        "device = { kind = \"torque wrench\", thread = \"5/16-24\", torque = \"1 N·m\", nut_factor ="
+            + " 0.2, grip_length = \"40 mm\", material = \"screw 8.8\"";
+    Preload p = preload(wrench + " }");
+    assertThat(p.modelled().orElseThrow()).isInstanceOf(TightenedScrew.class);
+    assertThat(p.forceSpread().limit()).isEqualTo(0.28);
+    Preload tried = preload(wrench + ", method = \"torque found by trial\" }");
+    assertThat(tried.forceSpread().limit()).isEqualTo(0.23);
+  }
+
+  @Test
   void aMagnetsGapFollowsFromItsPull() {
     Preload p =
         preload(
@@ -163,7 +175,7 @@ class DeviceReaderTest {
       delimiter = '|',
       textBlock =
           """
-          device = { kind = "bolt" }                                    | allowed is air-cylinder, disc-springs, magnets, screw, spring, weight
+          device = { kind = "bolt" }                                    | allowed is air-cylinder, disc-springs, magnets, screw, spring, torque wrench, weight
           device = { kind = "weight", drop = "0 mm" }                   | device.mass: is missing; write it, or the force
           force = "600 N"                                               | preload[1].scatter: is missing
           force = "0.6 N"\\ndevice = { kind = "weight", mass = "600 g", drop = "0 mm" } | as set the device gives 5.88 N

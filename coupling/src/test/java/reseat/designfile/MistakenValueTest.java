@@ -204,17 +204,17 @@ class MistakenValueTest {
 
   @Test
   void theWishForASizeIsReadAndChangedInItsParts() {
-    SizeWish wish = AlterableDesign.of(Starter.TOOL_POST.text()).size();
+    SizeTargets wish = AlterableDesign.of(Starter.TOOL_POST.text()).size();
     assertThat(wish.leastStiffness()).isCloseTo(10e6, within(1e-6));
     assertThat(wish.largestSize()).isCloseTo(0.090, within(1e-12));
     assertThat(wish.seatsFollowBall()).isTrue();
     assertThat(wish.vary()).hasSize(6);
-    for (SizeWish.RankBy rule : SizeWish.RankBy.values()) {
-      assertThat(SizeWish.RankBy.named(rule.word())).contains(rule);
+    for (SizeTargets.RankBy rule : SizeTargets.RankBy.values()) {
+      assertThat(SizeTargets.RankBy.named(rule.word())).contains(rule);
       assertThat(wish.withRankBy(rule).rankBy()).isEqualTo(rule);
       assertThat(wish.withRankBy(rule).vary()).isEqualTo(wish.vary());
     }
-    assertThat(SizeWish.RankBy.named("beauty")).isEmpty();
+    assertThat(SizeTargets.RankBy.named("beauty")).isEmpty();
     assertThat(wish.withVary(List.of("a = 1")).vary()).containsExactly("a = 1");
     assertThat(wish.withVary(List.of()).largestSize()).isEqualTo(wish.largestSize());
   }

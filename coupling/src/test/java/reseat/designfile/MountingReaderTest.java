@@ -7,11 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import reseat.ballmount.BondJoint;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
-import reseat.mount.BondJoint;
 import reseat.space.Vec3;
 
 /** What a design file says about the studs of its balls, and what it is told about mistakes. */

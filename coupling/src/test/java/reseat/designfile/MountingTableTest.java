@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 import static reseat.designfile.MistakenValueTest.problems;
 
 import org.junit.jupiter.api.Test;
+import reseat.ballmount.BondJoint;
 import reseat.design.StudMount;
-import reseat.mount.BondJoint;
 import reseat.preload.TightenedScrew;
 
 /** What a file may say of mounting, bond and screw, and what it may not. */

@@ -156,7 +156,7 @@ class SeldomKeyTest {
     assertThat(AlterableDesign.of(text).size().seatsFollowBall()).isTrue();
     String unsaid = MistakenValueTest.with(Starter.TOOL_POST, "seats_follow_ball = true", null);
     assertThat(AlterableDesign.of(unsaid).size().seatsFollowBall())
-        .isEqualTo(SizeWish.NONE.seatsFollowBall());
+        .isEqualTo(SizeTargets.NONE.seatsFollowBall());
     // A2 is not brittle, alumina is, and so is what is based on it
     for (String base : List.of("A2", "alumina")) {
       String own =

@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import reseat.design.KeepClear;
 import reseat.design.ShopFloor;
+import reseat.units.Quantity;
+import reseat.units.QuantityKind;
+import reseat.units.QuantityText;
 
 /** What the file says of the shop: gauges, places to keep clear, units it is written in. */
 class ShopReaderTest {
@@ -57,13 +62,23 @@ class ShopReaderTest {
   }
 
   @Test
-  void unitsThatPrevailAreCountedInEveryTableAndList() throws IOException {
-    Path file = folder.resolve("some.toml");
-    Files.writeString(
-        file, "a = \"1 mm\"\n[b]\nc = [\"1/2 in\", \"20 uin\"]\nd = \"3 N\"\ne = \"in\"\n");
-    assertThat(PrevailingUnits.inch(file)).isTrue();
-    Files.writeString(file, "a = \"1 mm\"\n[b]\nc = [\"1/2 in\"]\n");
-    assertThat(PrevailingUnits.inch(file)).as("metric where neither prevails").isFalse();
+  void unitsThatPrevailAreThoseOfMostLengths() {
+    assertThat(inInches("1 mm", "1/2 in", "20 uin")).isTrue();
+    assertThat(inInches("1 mm", "2 um", "1/2 in")).isFalse();
+    assertThat(inInches("1 mm", "1/2 in")).as("metric where neither prevails").isFalse();
+    assertThat(read(" mm\"", " mm\"").inInches()).isFalse();
+    assertThat(read("mm\"", "in\"").inInches()).as("no design").isFalse();
+  }
+
+  private static boolean inInches(String... lengths) {
+    Map<String, Written> written = new LinkedHashMap<>();
+    for (String text : lengths) {
+      Quantity q = QuantityText.require(text, QuantityKind.LENGTH);
+      written.put(text, new Written(text, q, 1, 1));
+    }
+    Quantity force = QuantityText.require("3 lbf", QuantityKind.FORCE);
+    written.put("force", new Written("force", force, 1, 1));
+    return PrevailingUnits.inch(written);
   }
 
   @Test

@@ -11,7 +11,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 
 /** Tolerances as a design file states them. */
 class ToleranceReaderTest {
@@ -44,10 +44,10 @@ class ToleranceReaderTest {
             """);
     Tolerance angle = t.governing(ToleranceKind.FLANK_ANGLE, "left", "right", false).orElseThrow();
     assertThat(angle.spread().limit()).isCloseTo(Math.toRadians(0.05), within(1e-15));
-    assertThat(angle.spread().shape()).isEqualTo(Shape.UNIFORM);
+    assertThat(angle.spread().shape()).isEqualTo(DistributionShape.UNIFORM);
     Tolerance across = t.governing(ToleranceKind.BALL_ACROSS, "front", "", false).orElseThrow();
     assertThat(across.spread().limit()).isCloseTo(10.16e-6, within(1e-15));
-    assertThat(across.spread().shape()).isEqualTo(Shape.NORMAL);
+    assertThat(across.spread().shape()).isEqualTo(DistributionShape.NORMAL);
     assertThat(t.governing(ToleranceKind.BALL_DIAMETER, "front", "", true)).isPresent();
     assertThat(t.governing(ToleranceKind.BALL_DIAMETER, "front", "", false)).isEmpty();
     Tolerance warm = t.governing(ToleranceKind.TEMPERATURE, "", "", false).orElseThrow();

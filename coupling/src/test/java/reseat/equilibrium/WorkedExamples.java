@@ -11,7 +11,7 @@ import reseat.design.Preload;
 import reseat.design.Support;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.seat.Ball;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -41,7 +41,14 @@ public final class WorkedExamples {
 
   public static Preload pull(String name, double newton, Vec3 at) {
     return new Preload(
-        name, newton, Vec3.Z.negated(), at, Spread.NONE, Spread.NONE, Spread.NONE, "plain force");
+        name,
+        newton,
+        Vec3.Z.negated(),
+        at,
+        Distribution.NONE,
+        Distribution.NONE,
+        Distribution.NONE,
+        "plain force");
   }
 
   private static Support steel(String name, Ball ball, Seat seat) {

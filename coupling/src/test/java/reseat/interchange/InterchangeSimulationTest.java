@@ -17,10 +17,10 @@ import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.numerics.OneAfterAnother;
 import reseat.numerics.RandomStream;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
 import reseat.numerics.VectorScatter;
 import reseat.seat.GrooveExtent;
 import reseat.seat.VeeGroove;
@@ -145,7 +145,8 @@ class InterchangeSimulationTest {
         TolerancedCouplings.threeVees()
             .tolerances(
                 Tolerances.of(
-                    Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, Math.toRadians(4), Shape.UNIFORM)))
+                    Tolerance.ofEach(
+                        ToleranceKind.FLANK_ANGLE, Math.toRadians(4), DistributionShape.UNIFORM)))
             .build();
     // seats of balls on the base are the holder's own: turn the layout over for that
     CouplingDesign over = TolerancedCouplings.turnedOver(d);
@@ -156,7 +157,7 @@ class InterchangeSimulationTest {
 
   @Test
   void errorsOfThePostAreNotErrorsBetweenHolders() {
-    Tolerance seats = Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 10e-6, Shape.UNIFORM);
+    Tolerance seats = Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 10e-6, DistributionShape.UNIFORM);
     CouplingDesign d =
         TolerancedCouplings.threeVees()
             .preloads(List.of(TolerancedCouplings.preload()))
@@ -223,7 +224,9 @@ class InterchangeSimulationTest {
     GrooveExtent extent =
         new GrooveExtent(Double.POSITIVE_INFINITY, 0.02, 0.0053, 0.00265 - under + 0.5e-6);
     CouplingDesign d =
-        veesWith(extent, Tolerance.shared(ToleranceKind.BALL_DIAMETER, 10e-6, Shape.UNIFORM));
+        veesWith(
+            extent,
+            Tolerance.shared(ToleranceKind.BALL_DIAMETER, 10e-6, DistributionShape.UNIFORM));
     InterchangeResult r = run(d, InterchangePlan.onePost(20_000, SEED, 2));
     double threshold = 0.5e-6 / ((Math.sqrt(2) - 1) / 2);
     double share = (10e-6 - threshold) / 20e-6;
@@ -241,7 +244,7 @@ class InterchangeSimulationTest {
     CouplingDesign d =
         veesWith(
             new GrooveExtent(mouth + 2e-6, 0.02, 0, 0),
-            Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, 10e-6, Shape.UNIFORM));
+            Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, 10e-6, DistributionShape.UNIFORM));
     InterchangeResult r = run(d, InterchangePlan.onePost(5_000, SEED, 2));
     assertThat(r.count(Fit.OFF_FLANK)).isGreaterThan(100);
     assertThat(r.count(Fit.FITS)).isGreaterThan(100);
@@ -257,15 +260,16 @@ class InterchangeSimulationTest {
             600,
             new Vec3(0, 0, -1),
             new Vec3(0, -0.025 + 2e-7, 0),
-            Spread.NONE,
-            Spread.NONE,
-            Spread.NONE,
+            Distribution.NONE,
+            Distribution.NONE,
+            Distribution.NONE,
             "springs");
     CouplingDesign d =
         TolerancedCouplings.threeVees()
             .preloads(List.of(p))
             .tolerances(
-                Tolerances.of(Tolerance.ofEach(ToleranceKind.BALL_ALONG, 20e-6, Shape.UNIFORM)))
+                Tolerances.of(
+                    Tolerance.ofEach(ToleranceKind.BALL_ALONG, 20e-6, DistributionShape.UNIFORM)))
             .build();
     InterchangeResult r = run(d, InterchangePlan.onePost(4_000, SEED, 2));
     assertThat(r.count(Fit.LIFTS_OFF)).isBetween(100L, 3_900L);
@@ -289,7 +293,8 @@ class InterchangeSimulationTest {
             .supports(List.of(veeAt(0.05, 90), veeAt(0.05, 210), veeAt(0.05, 330)))
             .tolerances(
                 Tolerances.of(
-                    Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, Math.toRadians(5), Shape.UNIFORM)))
+                    Tolerance.ofEach(
+                        ToleranceKind.FLANK_ANGLE, Math.toRadians(5), DistributionShape.UNIFORM)))
             .build();
     assertThatThrownBy(() -> new InterchangeSimulation(ToleranceModel.of(steep)))
         .hasMessageContaining("at its limit")

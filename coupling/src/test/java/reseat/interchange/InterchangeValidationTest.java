@@ -10,7 +10,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.numerics.VectorScatter;
 import reseat.space.Vec3;
 
@@ -35,7 +35,8 @@ class InterchangeValidationTest {
         TolerancedCouplings.threeVees()
             .tolerances(
                 Tolerances.of(
-                    Tolerance.ofEach(ToleranceKind.BALL_FORM, sigma * Math.sqrt(3), Shape.UNIFORM)))
+                    Tolerance.ofEach(
+                        ToleranceKind.BALL_FORM, sigma * Math.sqrt(3), DistributionShape.UNIFORM)))
             .build();
     int n = 200_000;
     InterchangeResult r =
@@ -109,7 +110,7 @@ class InterchangeValidationTest {
     return 2 / Math.PI * sum * dt / 3;
   }
 
-  private static double characteristic(Shape shape, double t) {
+  private static double characteristic(DistributionShape shape, double t) {
     return switch (shape) {
       case UNIFORM -> sinc(t);
       case TRIANGULAR -> sinc(t / 2) * sinc(t / 2);

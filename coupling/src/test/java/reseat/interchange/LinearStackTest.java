@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 
 class LinearStackTest {
 
@@ -53,10 +53,12 @@ class LinearStackTest {
 
   @Test
   void manyAlikeErrorsComeNearANormalDistribution() {
-    LinearStack.Sum one = stack(Tolerance.shared(ToleranceKind.SEAT_DEPTH, 1e-6, Shape.UNIFORM));
+    LinearStack.Sum one =
+        stack(Tolerance.shared(ToleranceKind.SEAT_DEPTH, 1e-6, DistributionShape.UNIFORM));
     assertThat(one.kurtosis().z()).isCloseTo(-1.2, within(1e-12));
     // three independent equal parts: a third of the excess
-    LinearStack.Sum three = stack(Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 1e-6, Shape.UNIFORM));
+    LinearStack.Sum three =
+        stack(Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 1e-6, DistributionShape.UNIFORM));
     assertThat(three.kurtosis().z()).isCloseTo(-0.4, within(1e-12));
     assertThat(three.worstCase().z()).isCloseTo(1e-6, within(1e-18));
   }

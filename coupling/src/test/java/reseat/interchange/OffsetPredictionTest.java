@@ -14,8 +14,8 @@ import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.equilibrium.CouplingModel;
+import reseat.numerics.DistributionShape;
 import reseat.numerics.RandomStream;
-import reseat.numerics.Shape;
 import reseat.space.Pose;
 import reseat.space.Vec3;
 
@@ -112,9 +112,9 @@ class OffsetPredictionTest {
         TolerancedCouplings.threeVees()
             .tolerances(
                 Tolerances.of(
-                    Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 3e-6, Shape.UNIFORM),
-                    Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2e-6, Shape.UNIFORM),
-                    Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 6e-6, Shape.UNIFORM)))
+                    Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 3e-6, DistributionShape.UNIFORM),
+                    Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2e-6, DistributionShape.UNIFORM),
+                    Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 6e-6, DistributionShape.UNIFORM)))
             .build();
     OffsetPrediction prediction = new OffsetPrediction(ToleranceModel.of(d));
     OffsetPrediction.Offset nothing =

@@ -21,7 +21,7 @@ import reseat.design.CouplingDesign;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.space.Vec3;
 
 class ToleranceAdviceTest {
@@ -40,12 +40,14 @@ class ToleranceAdviceTest {
             .toolPoint(new Vec3(0.047, 0.004, 0.0152))
             .tolerances(
                 Tolerances.of(
-                    Tolerance.shared(ToleranceKind.BALL_DIAMETER, 3e-6, Shape.UNIFORM),
-                    Tolerance.ofEach(ToleranceKind.BALL_ACROSS, 6e-6, Shape.NORMAL).at("ball 90"),
-                    Tolerance.ofEach(ToleranceKind.BALL_ACROSS, 9e-6, Shape.NORMAL).at("ball 210"),
-                    Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 4e-6, Shape.TRIANGULAR)
+                    Tolerance.shared(ToleranceKind.BALL_DIAMETER, 3e-6, DistributionShape.UNIFORM),
+                    Tolerance.ofEach(ToleranceKind.BALL_ACROSS, 6e-6, DistributionShape.NORMAL)
                         .at("ball 90"),
-                    Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 5e-6, Shape.TRIANGULAR)
+                    Tolerance.ofEach(ToleranceKind.BALL_ACROSS, 9e-6, DistributionShape.NORMAL)
+                        .at("ball 210"),
+                    Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 4e-6, DistributionShape.TRIANGULAR)
+                        .at("ball 90"),
+                    Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 5e-6, DistributionShape.TRIANGULAR)
                         .at("ball 330")))
             .build());
   }
@@ -250,7 +252,8 @@ class ToleranceAdviceTest {
     assertThat(first.kind()).isEqualTo(ToleranceKind.TOOL_POINT);
     CouplingDesign d = TolerancedCouplings.toolPost();
     Tolerance half =
-        Tolerance.ofEach(ToleranceKind.TOOL_POINT, first.spread().limit() / 2, Shape.UNIFORM)
+        Tolerance.ofEach(
+                ToleranceKind.TOOL_POINT, first.spread().limit() / 2, DistributionShape.UNIFORM)
             .onPart("X");
     Tolerances tight = TolerancedCouplings.andMore(d.tolerances(), half);
     CouplingDesign tighter = d.toBuilder().tolerances(tight).build();

@@ -17,8 +17,8 @@ import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.EquilibriumSolver;
 import reseat.equilibrium.NormalLaws;
+import reseat.numerics.DistributionShape;
 import reseat.numerics.RandomStream;
-import reseat.numerics.Shape;
 import reseat.seat.Ball;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -124,7 +124,8 @@ class ToleranceModelTest {
     CouplingDesign d =
         TolerancedCouplings.zoo().get("trihedral, vee and flat").toBuilder()
             .tolerances(
-                Tolerances.of(Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2e-6, Shape.UNIFORM)))
+                Tolerances.of(
+                    Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2e-6, DistributionShape.UNIFORM)))
             .build();
     assertThat(ToleranceModel.of(d).contributors())
         .extracting(Contributor::name)
@@ -136,8 +137,8 @@ class ToleranceModelTest {
         TolerancedCouplings.threeVees()
             .tolerances(
                 Tolerances.of(
-                    Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2e-6, Shape.UNIFORM),
-                    Tolerance.shared(ToleranceKind.FLANK_ANGLE, 1e-3, Shape.UNIFORM)
+                    Tolerance.shared(ToleranceKind.BALL_DIAMETER, 2e-6, DistributionShape.UNIFORM),
+                    Tolerance.shared(ToleranceKind.FLANK_ANGLE, 1e-3, DistributionShape.UNIFORM)
                         .onPart("left")))
             .build();
     ToleranceModel model = ToleranceModel.of(vees);
@@ -150,7 +151,7 @@ class ToleranceModelTest {
 
   @Test
   void aToleranceOfZeroTakesAGeneralOneAway() {
-    Tolerance depth = Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 2e-6, Shape.UNIFORM);
+    Tolerance depth = Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 2e-6, DistributionShape.UNIFORM);
     CouplingDesign d =
         TolerancedCouplings.threeVees()
             .tolerances(Tolerances.of(depth, depth.at("ball 210").withLimit(0)))
@@ -175,9 +176,9 @@ class ToleranceModelTest {
             .tolerances(
                 new Tolerances(
                     List.of(
-                        Tolerance.ofEach(ToleranceKind.BALL_ALONG, 2e-6, Shape.UNIFORM)
+                        Tolerance.ofEach(ToleranceKind.BALL_ALONG, 2e-6, DistributionShape.UNIFORM)
                             .at("ball 90"),
-                        Tolerance.ofEach(ToleranceKind.TEMPERATURE, 1, Shape.UNIFORM))))
+                        Tolerance.ofEach(ToleranceKind.TEMPERATURE, 1, DistributionShape.UNIFORM))))
             .build();
     CouplingDesign made = ToleranceModel.of(d).made(1e-6, 2);
     double growth = 1 + 2 * 11.5e-6;

@@ -17,8 +17,8 @@ import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.seat.Ball;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
@@ -76,9 +76,9 @@ final class TolerancedCouplings {
         600,
         new Vec3(0, 0, -1),
         Vec3.ZERO,
-        Spread.NONE,
-        Spread.NONE,
-        Spread.NONE,
+        Distribution.NONE,
+        Distribution.NONE,
+        Distribution.NONE,
         "springs");
   }
 
@@ -99,20 +99,20 @@ final class TolerancedCouplings {
   /** Every kind of dimension that fits every seat, at workshop limits, shapes mixed. */
   static Tolerances everything() {
     return Tolerances.of(
-        Tolerance.shared(ToleranceKind.BALL_DIAMETER, 3e-6, Shape.UNIFORM),
-        Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, 0.5e-6, Shape.UNIFORM),
-        Tolerance.ofEach(ToleranceKind.BALL_FORM, 0.25e-6, Shape.UNIFORM),
-        Tolerance.ofEach(ToleranceKind.BALL_ACROSS, 10e-6, Shape.NORMAL),
-        Tolerance.ofEach(ToleranceKind.BALL_ALONG, 20e-6, Shape.NORMAL),
-        Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 5e-6, Shape.TRIANGULAR),
-        Tolerance.ofEach(ToleranceKind.SEAT_ACROSS, 8e-6, Shape.NORMAL),
-        Tolerance.ofEach(ToleranceKind.SEAT_ALONG, 30e-6, Shape.NORMAL),
-        Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 6e-6, Shape.NORMAL),
-        Tolerance.ofEach(ToleranceKind.SEAT_DIRECTION, 1e-3, Shape.NORMAL),
-        Tolerance.ofEach(ToleranceKind.SEAT_PITCH, 5e-4, Shape.NORMAL),
-        Tolerance.ofEach(ToleranceKind.SEAT_ROLL, 5e-4, Shape.NORMAL),
-        Tolerance.ofEach(ToleranceKind.TOOL_POINT, 20e-6, Shape.UNIFORM),
-        Tolerance.ofEach(ToleranceKind.TEMPERATURE, 1, Shape.ARCSINE));
+        Tolerance.shared(ToleranceKind.BALL_DIAMETER, 3e-6, DistributionShape.UNIFORM),
+        Tolerance.ofEach(ToleranceKind.BALL_DIAMETER, 0.5e-6, DistributionShape.UNIFORM),
+        Tolerance.ofEach(ToleranceKind.BALL_FORM, 0.25e-6, DistributionShape.UNIFORM),
+        Tolerance.ofEach(ToleranceKind.BALL_ACROSS, 10e-6, DistributionShape.NORMAL),
+        Tolerance.ofEach(ToleranceKind.BALL_ALONG, 20e-6, DistributionShape.NORMAL),
+        Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 5e-6, DistributionShape.TRIANGULAR),
+        Tolerance.ofEach(ToleranceKind.SEAT_ACROSS, 8e-6, DistributionShape.NORMAL),
+        Tolerance.ofEach(ToleranceKind.SEAT_ALONG, 30e-6, DistributionShape.NORMAL),
+        Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 6e-6, DistributionShape.NORMAL),
+        Tolerance.ofEach(ToleranceKind.SEAT_DIRECTION, 1e-3, DistributionShape.NORMAL),
+        Tolerance.ofEach(ToleranceKind.SEAT_PITCH, 5e-4, DistributionShape.NORMAL),
+        Tolerance.ofEach(ToleranceKind.SEAT_ROLL, 5e-4, DistributionShape.NORMAL),
+        Tolerance.ofEach(ToleranceKind.TOOL_POINT, 20e-6, DistributionShape.UNIFORM),
+        Tolerance.ofEach(ToleranceKind.TEMPERATURE, 1, DistributionShape.ARCSINE));
   }
 
   /** Couplings of all kinds of seats, balls on either half, rest poses off the drawing. */
@@ -134,27 +134,28 @@ final class TolerancedCouplings {
   }
 
   private static Tolerance plane() {
-    return Tolerance.ofEach(ToleranceKind.FLANK_POSITION, 4e-6, Shape.NORMAL);
+    return Tolerance.ofEach(ToleranceKind.FLANK_POSITION, 4e-6, DistributionShape.NORMAL);
   }
 
   private static Tolerance angle() {
-    return Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, Math.toRadians(0.05), Shape.UNIFORM);
+    return Tolerance.ofEach(
+        ToleranceKind.FLANK_ANGLE, Math.toRadians(0.05), DistributionShape.UNIFORM);
   }
 
   private static Tolerance pins() {
-    return Tolerance.shared(ToleranceKind.PIN_DIAMETER, 2e-6, Shape.UNIFORM);
+    return Tolerance.shared(ToleranceKind.PIN_DIAMETER, 2e-6, DistributionShape.UNIFORM);
   }
 
   private static Tolerance spacing() {
-    return Tolerance.ofEach(ToleranceKind.PIN_SPACING, 10e-6, Shape.NORMAL);
+    return Tolerance.ofEach(ToleranceKind.PIN_SPACING, 10e-6, DistributionShape.NORMAL);
   }
 
   private static Tolerance radius() {
-    return Tolerance.ofEach(ToleranceKind.FLANK_RADIUS, 3e-6, Shape.NORMAL);
+    return Tolerance.ofEach(ToleranceKind.FLANK_RADIUS, 3e-6, DistributionShape.NORMAL);
   }
 
   private static Tolerance arch() {
-    return Tolerance.ofEach(ToleranceKind.ARCH_OFFSET, 3e-6, Shape.NORMAL);
+    return Tolerance.ofEach(ToleranceKind.ARCH_OFFSET, 3e-6, DistributionShape.NORMAL);
   }
 
   static Tolerances andMore(Tolerances some, Tolerance... more) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.seat.CylinderPair;
 import reseat.seat.GrooveExtent;
 import reseat.seat.SeatFrame;
@@ -100,7 +100,8 @@ class GaugeHeightValidationTest {
     VeeGroove vee = VeeGroove.forBall(FRAME, 6e-3, Math.toRadians(45), GrooveExtent.unlimited());
     Tolerances five =
         Tolerances.of(
-            Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, Math.toRadians(5.0 / 60), Shape.UNIFORM));
+            Tolerance.ofEach(
+                ToleranceKind.FLANK_ANGLE, Math.toRadians(5.0 / 60), DistributionShape.UNIFORM));
     Optional<TwoGaugeAngle> angle = TwoGaugeAngle.of(MeasuredSeats.support(vee), five, 6e-3, 10e-3);
     assertThat(angle.orElseThrow().band() * angle.get().perDifference())
         .isCloseTo(Math.toRadians(5.0 / 60), within(1e-12));

@@ -17,7 +17,7 @@ import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.making.GaugeReading.Datum;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.seat.CylinderPair;
 import reseat.seat.Seat;
 import reseat.seat.SeatClearance;
@@ -194,8 +194,8 @@ class GaugeReadingTest {
       worst = Math.max(worst, Math.abs(made(seat, kind, parts, signs) - drawn));
     }
     double lot = Math.abs(made(seat, kind, parts, 0) - drawn);
-    Tolerance each = Tolerance.ofEach(kind, LIMIT, Shape.UNIFORM);
-    Tolerance shared = Tolerance.shared(kind, LIMIT, Shape.UNIFORM);
+    Tolerance each = Tolerance.ofEach(kind, LIMIT, DistributionShape.UNIFORM);
+    Tolerance shared = Tolerance.shared(kind, LIMIT, DistributionShape.UNIFORM);
     double first = 1e-3 * worst;
     assertThat(worst).isGreaterThan(0);
     assertThat(reading(seat, GAUGE, each).datumBand().orElseThrow())
@@ -211,7 +211,8 @@ class GaugeReadingTest {
   void aSinglePartsToleranceCountsForThatPartAlone() {
     Seat seat = MeasuredSeats.ALL.get("unlike vee");
     Tolerance right =
-        Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, 1e-3, Shape.UNIFORM).onPart("right");
+        Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, 1e-3, DistributionShape.UNIFORM)
+            .onPart("right");
     double per = RestingHeight.of(seat, GAUGE / 2).perFlankAngle().get(1);
     assertThat(reading(seat, GAUGE, right).datumBand().orElseThrow())
         .isCloseTo(1e-3 * per, within(1e-18));
@@ -223,14 +224,14 @@ class GaugeReadingTest {
       for (boolean shared : new boolean[] {false, true}) {
         Tolerance depth =
             shared
-                ? Tolerance.shared(ToleranceKind.SEAT_DEPTH, 3e-6, Shape.UNIFORM)
-                : Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 3e-6, Shape.UNIFORM);
+                ? Tolerance.shared(ToleranceKind.SEAT_DEPTH, 3e-6, DistributionShape.UNIFORM)
+                : Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 3e-6, DistributionShape.UNIFORM);
         GaugeReading reading = reading(MeasuredSeats.named(name), GAUGE, depth);
         assertThat(reading.datumBand()).as(name).isEmpty();
         assertThat(reading.ballBand()).as(name).isEqualTo(OptionalDouble.of(3e-6));
       }
     }
-    Tolerance pin = Tolerance.ofEach(ToleranceKind.PIN_DIAMETER, LIMIT, Shape.UNIFORM);
+    Tolerance pin = Tolerance.ofEach(ToleranceKind.PIN_DIAMETER, LIMIT, DistributionShape.UNIFORM);
     GaugeReading pins = reading(MeasuredSeats.named("pins"), GAUGE, pin);
     // the tops of both pins rise by half of what their diameters do
     assertThat(pins.ballBand().orElseThrow() - pins.datumBand().orElseThrow())
@@ -243,9 +244,9 @@ class GaugeReadingTest {
         reading(
             MeasuredSeats.named("vee"),
             GAUGE,
-            Tolerance.ofEach(ToleranceKind.SEAT_ACROSS, 1e-5, Shape.UNIFORM),
-            Tolerance.shared(ToleranceKind.SEAT_ALONG, 1e-5, Shape.UNIFORM),
-            Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 1e-5, Shape.UNIFORM));
+            Tolerance.ofEach(ToleranceKind.SEAT_ACROSS, 1e-5, DistributionShape.UNIFORM),
+            Tolerance.shared(ToleranceKind.SEAT_ALONG, 1e-5, DistributionShape.UNIFORM),
+            Tolerance.ofEach(ToleranceKind.BALL_HEIGHT, 1e-5, DistributionShape.UNIFORM));
     assertThat(reading.datumBand()).isEmpty();
     assertThat(reading.ballBand()).isEmpty();
   }

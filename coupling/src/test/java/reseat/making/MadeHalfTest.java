@@ -13,7 +13,7 @@ import reseat.design.Half;
 import reseat.design.Preload;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.space.Vec3;
 
 /** What a maker gets to know of a half. */
@@ -156,7 +156,15 @@ class MadeHalfTest {
 
   private static MadeFeature pull(Half half, Vec3 direction, Vec3 at, String device) {
     Preload pull =
-        new Preload("pull", 300, direction, at, Spread.NONE, Spread.NONE, Spread.NONE, device);
+        new Preload(
+            "pull",
+            300,
+            direction,
+            at,
+            Distribution.NONE,
+            Distribution.NONE,
+            Distribution.NONE,
+            device);
     CouplingDesign one = MeasuredSeats.design(MeasuredSeats.CONE);
     return MadeHalf.of(one.toBuilder().preloads(List.of(pull)).build(), half)
         .ofKind(MadeFeature.Kind.LINE_OF_PULL)

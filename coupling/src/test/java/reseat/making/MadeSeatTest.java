@@ -17,7 +17,7 @@ import reseat.design.Support;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.making.MadeDimension.Kind;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -65,7 +65,7 @@ class MadeSeatTest {
   }
 
   private static Tolerance of(ToleranceKind kind, double limit) {
-    return Tolerance.ofEach(kind, limit, Shape.UNIFORM);
+    return Tolerance.ofEach(kind, limit, DistributionShape.UNIFORM);
   }
 
   @Test

@@ -9,7 +9,7 @@ import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
 import reseat.interchange.ToleranceModel;
 import reseat.material.MaterialCatalog;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.seat.Ball;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
@@ -81,7 +81,11 @@ final class MeasuredSeats {
   static Seat off(Seat seat, ToleranceKind kind, String part, double deviation) {
     Tolerance one =
         new Tolerance(
-            kind, "one", part, false, Tolerance.ofEach(kind, 1e-5, Shape.UNIFORM).spread());
+            kind,
+            "one",
+            part,
+            false,
+            Tolerance.ofEach(kind, 1e-5, DistributionShape.UNIFORM).spread());
     return ToleranceModel.of(design(seat, one)).made(deviation).supports().get(0).seat();
   }
 }

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import reseat.ballmount.ScrewThread;
 import reseat.design.CouplingDesign;
 import reseat.design.KeepClear;
 import reseat.design.Preload;
 import reseat.design.ShopFloor;
 import reseat.design.Support;
-import reseat.mount.ScrewThread;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.preload.AirCylinder;
 import reseat.preload.DeadWeight;
 import reseat.preload.DiscSpring;
@@ -42,9 +42,9 @@ class PlacesToKeepClearTest {
         device.nominalForce(),
         SLANT,
         AT,
-        Spread.NONE,
-        Spread.NONE,
-        Spread.NONE,
+        Distribution.NONE,
+        Distribution.NONE,
+        Distribution.NONE,
         "as modelled",
         Optional.of(device));
   }
@@ -85,7 +85,8 @@ class PlacesToKeepClearTest {
     assertThat(of(new DeadWeight(2, 9.8, 0)).name()).isEqualTo("pull: hanger of the weight");
     assertThat(of(new AirCylinder(25e-3, 0, 0.4e6, 0, 0, 0)).name()).isEqualTo("pull: piston rod");
     Preload unknown =
-        new Preload("pull", 300, SLANT, AT, Spread.NONE, Spread.NONE, Spread.NONE, "");
+        new Preload(
+            "pull", 300, SLANT, AT, Distribution.NONE, Distribution.NONE, Distribution.NONE, "");
     KeepClear place = places(List.of(), unknown).get(0);
     assertThat(place.name()).isEqualTo("pull: bolt shank or magnet faces");
     assertThat(place.at()).isEqualTo(AT);

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.seat.CylinderPair;
 import reseat.seat.Flank;
 import reseat.seat.GothicGroove;
@@ -140,9 +140,9 @@ class RestingHeightTest {
     Seat seat = MeasuredSeats.ALL.get("vee");
     var tolerances =
         Tolerances.of(
-            Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 8e-6, Shape.UNIFORM),
-            Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, 1e-3, Shape.UNIFORM),
-            Tolerance.ofEach(ToleranceKind.SEAT_ACROSS, 1e-3, Shape.UNIFORM));
+            Tolerance.ofEach(ToleranceKind.SEAT_DEPTH, 8e-6, DistributionShape.UNIFORM),
+            Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, 1e-3, DistributionShape.UNIFORM),
+            Tolerance.ofEach(ToleranceKind.SEAT_ACROSS, 1e-3, DistributionShape.UNIFORM));
     GaugeReading reading =
         GaugeReading.of(MeasuredSeats.support(seat), tolerances, 2 * GAUGE).orElseThrow();
     double worst = 0;

@@ -12,17 +12,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadFit;
+import reseat.ballmount.ThreadTolerance;
+import reseat.ballmount.ThreadTorque;
 import reseat.design.StudThread;
 import reseat.design.Support;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.design.Tolerances;
-import reseat.mount.LockNut;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadFit;
-import reseat.mount.ThreadTolerance;
-import reseat.mount.ThreadTorque;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 import reseat.seat.CylinderPair;
 import reseat.seat.GrooveExtent;
 import reseat.seat.VeeGroove;
@@ -81,9 +81,11 @@ class ToldSizesTest {
 
   @Test
   void bothReadingsOfPinsDepartByTheSpacingAndHalfOfEachDiameter() {
-    var spacing = Tolerance.ofEach(ToleranceKind.PIN_SPACING, 10e-6, Shape.UNIFORM);
-    var left = Tolerance.ofEach(ToleranceKind.PIN_DIAMETER, 2e-6, Shape.UNIFORM).onPart("left");
-    var lot = Tolerance.shared(ToleranceKind.PIN_DIAMETER, 3e-6, Shape.UNIFORM);
+    var spacing = Tolerance.ofEach(ToleranceKind.PIN_SPACING, 10e-6, DistributionShape.UNIFORM);
+    var left =
+        Tolerance.ofEach(ToleranceKind.PIN_DIAMETER, 2e-6, DistributionShape.UNIFORM)
+            .onPart("left");
+    var lot = Tolerance.shared(ToleranceKind.PIN_DIAMETER, 3e-6, DistributionShape.UNIFORM);
     assertThat(PinSpacing.of(unlikePins(), Tolerances.of(spacing, left)).orElseThrow().band())
         .isCloseTo(11e-6, within(1e-18));
     PinSpacing all = PinSpacing.of(unlikePins(), Tolerances.of(spacing, left, lot)).orElseThrow();
@@ -117,8 +119,8 @@ class ToldSizesTest {
       var made = MeasuredSeats.support(new VeeGroove(f, 0.7 + left, 0.9 + right, extent));
       worst = Math.max(worst, Math.abs(difference(made) - drawn));
     }
-    var each = Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, limit, Shape.UNIFORM);
-    var lot = Tolerance.shared(ToleranceKind.FLANK_ANGLE, limit, Shape.UNIFORM);
+    var each = Tolerance.ofEach(ToleranceKind.FLANK_ANGLE, limit, DistributionShape.UNIFORM);
+    var lot = Tolerance.shared(ToleranceKind.FLANK_ANGLE, limit, DistributionShape.UNIFORM);
     assertThat(band(vee, each)).isCloseTo(worst, within(1e-4 * worst));
     assertThat(band(vee, lot)).isCloseTo(worst, within(1e-4 * worst));
     assertThat(band(vee, each, lot)).isCloseTo(2 * worst, within(2e-4 * worst));

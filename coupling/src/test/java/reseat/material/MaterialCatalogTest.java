@@ -180,7 +180,8 @@ class MaterialCatalogTest {
     assertThat(density.low()).isEqualTo(density.nominal()).isEqualTo(density.high());
     assertThat(steel.values().get(MaterialProperty.EXPANSION).nominal())
         .isCloseTo(11.9e-6, within(1e-12));
-    assertThat(steel.aliases()).containsExactly("100Cr6", "SUJ2", "1.3505");
+    assertThat(steel.aliases())
+        .containsExactly("100Cr6", "SUJ2", "1.3505", "bearing steel", "chrome steel", "AISI 52100");
     assertThat(CATALOG.find("suj2")).contains(steel);
     assertThat(CATALOG.names().stream().distinct()).hasSameSizeAs(CATALOG.names());
     assertThat(CATALOG.materials()).hasSameSizeAs(CATALOG.names());

@@ -22,7 +22,7 @@ class VectorScatterTest {
         bands[k].add(v.component(k));
       }
     }
-    return VectorScatter.of(sums, bands);
+    return VectorScatter.of(sums, 0.95, bands);
   }
 
   @Test

@@ -6,17 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import reseat.numerics.Shape;
+import reseat.numerics.DistributionShape;
 
 class ForceScatterTest {
 
   @Test
   void standardDeviationFollowsTheShape() {
-    assertThat(new ForceScatter(0.3, Shape.UNIFORM, "x").standardDeviation())
+    assertThat(new ForceScatter(0.3, DistributionShape.UNIFORM, "x").standardDeviation())
         .isCloseTo(0.3 / Math.sqrt(3), within(1e-15));
-    assertThat(new ForceScatter(0.3, Shape.TRIANGULAR, "x").standardDeviation())
+    assertThat(new ForceScatter(0.3, DistributionShape.TRIANGULAR, "x").standardDeviation())
         .isCloseTo(0.3 / Math.sqrt(6), within(1e-15));
-    assertThat(new ForceScatter(0.3, Shape.NORMAL, "x").standardDeviation())
+    assertThat(new ForceScatter(0.3, DistributionShape.NORMAL, "x").standardDeviation())
         .isCloseTo(0.15 * 0.8796256610342398, within(1e-15));
   }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import reseat.mount.ScrewThread;
+import reseat.ballmount.ScrewThread;
 
 /** Energy a device holds is the work its force does until it has let go; and what it warns of. */
 class StoredEnergyTest {

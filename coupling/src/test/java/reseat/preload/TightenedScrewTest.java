@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadTorque;
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadTorque;
 
 class TightenedScrewTest extends PreloadContract {
 

@@ -83,14 +83,15 @@ class PoseScatterTest {
   @Test
   void motionsThatWerePutInComeBackWithTheNoiseBesideThem() throws Exception {
     List<Probe> seven = probes(LAYOUT);
-    ProbeLayout layout = ProbeLayout.of(seven, EnumSet.allOf(Freedom.class), Vec3.ZERO);
+    ProbeLayout layout = ProbeLayout.of(seven, EnumSet.allOf(RigidMotion.class), Vec3.ZERO);
     PoseScatter s = PoseScatter.of(layout, series(seven, 2000, false), 0);
-    Map<Freedom, PoseScatter.Figure> m = s.motions();
-    assertThat(m.get(Freedom.X).s())
-        .isCloseTo(Math.hypot(1e-7, m.get(Freedom.X).probeNoise()), within(4e-9));
-    assertThat(m.get(Freedom.RY).s())
-        .isCloseTo(Math.hypot(4e-6, m.get(Freedom.RY).probeNoise()), within(2e-7));
-    assertThat(m.get(Freedom.RX).s()).isCloseTo(m.get(Freedom.RX).probeNoise(), within(2e-8));
+    Map<RigidMotion, PoseScatter.Figure> m = s.motions();
+    assertThat(m.get(RigidMotion.X).s())
+        .isCloseTo(Math.hypot(1e-7, m.get(RigidMotion.X).probeNoise()), within(4e-9));
+    assertThat(m.get(RigidMotion.RY).s())
+        .isCloseTo(Math.hypot(4e-6, m.get(RigidMotion.RY).probeNoise()), within(2e-7));
+    assertThat(m.get(RigidMotion.RX).s())
+        .isCloseTo(m.get(RigidMotion.RX).probeNoise(), within(2e-8));
     double lever = Math.hypot(0.5e-7, 4e-6 * TOOL.x());
     assertThat(s.scatterOf(TOOL, Vec3.Z).s())
         .isCloseTo(Math.hypot(lever, s.scatterOf(TOOL, Vec3.Z).probeNoise()), within(0.05 * lever));
@@ -101,16 +102,16 @@ class PoseScatterTest {
   @Test
   void holdersApartDoNotCountAsScatter() throws Exception {
     List<Probe> seven = probes(LAYOUT);
-    ProbeLayout layout = ProbeLayout.of(seven, EnumSet.allOf(Freedom.class), Vec3.ZERO);
+    ProbeLayout layout = ProbeLayout.of(seven, EnumSet.allOf(RigidMotion.class), Vec3.ZERO);
     PoseScatter s = PoseScatter.of(layout, series(seven, 400, true), 0);
-    assertThat(s.motions().get(Freedom.Z).s()).isLessThan(1e-7);
+    assertThat(s.motions().get(RigidMotion.Z).s()).isLessThan(1e-7);
   }
 
   @Test
   void aProbeWithoutAColumnIsNamed() throws Exception {
     List<Probe> seven = probes(LAYOUT);
     List<Probe> renamed = probes(LAYOUT.replace("X2", "Q9"));
-    ProbeLayout layout = ProbeLayout.of(renamed, EnumSet.allOf(Freedom.class), Vec3.ZERO);
+    ProbeLayout layout = ProbeLayout.of(renamed, EnumSet.allOf(RigidMotion.class), Vec3.ZERO);
     assertThatThrownBy(() -> PoseScatter.of(layout, series(seven, 5, false), 0))
         .hasMessageContaining("probe Q9 has no column of lengths in probes.csv, which has Z1");
   }

@@ -17,7 +17,8 @@ class ProbeGeometryTest {
 
   private static final double ARM = 0.1;
   private static final double NOISE = 2e-8;
-  private static final EnumSet<Freedom> NOD = EnumSet.of(Freedom.Z, Freedom.RX, Freedom.RY);
+  private static final EnumSet<RigidMotion> NOD =
+      EnumSet.of(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY);
   private static final Offset<Double> CLOSE = within(1e-17);
 
   private static final List<Probe> CROSS =
@@ -55,10 +56,10 @@ class ProbeGeometryTest {
   @Test
   void theUncertaintyIsTheNoiseOverTheRootOfFourAndOfTheArms() {
     ProbePose p = cross(Vec3.ZERO).solve(new double[4]);
-    assertThat(p.uncertainty(Freedom.Z)).isCloseTo(NOISE / 2, CLOSE);
-    assertThat(p.uncertainty(Freedom.RX)).isCloseTo(NOISE / ARM / Math.sqrt(2), within(1e-16));
-    assertThat(p.uncertainty(Freedom.RY)).isCloseTo(NOISE / ARM / Math.sqrt(2), within(1e-16));
-    assertThat(p.uncertainty(Freedom.X)).isZero();
+    assertThat(p.uncertainty(RigidMotion.Z)).isCloseTo(NOISE / 2, CLOSE);
+    assertThat(p.uncertainty(RigidMotion.RX)).isCloseTo(NOISE / ARM / Math.sqrt(2), within(1e-16));
+    assertThat(p.uncertainty(RigidMotion.RY)).isCloseTo(NOISE / ARM / Math.sqrt(2), within(1e-16));
+    assertThat(p.uncertainty(RigidMotion.X)).isZero();
     double square = 0.25 + (0.3 * 0.3 + 0.2 * 0.2) / ARM / ARM / 2;
     assertThat(p.uncertaintyOf(new Vec3(0.2, 0.3, 0.4), Vec3.Z))
         .isCloseTo(NOISE * Math.sqrt(square), CLOSE);
@@ -73,7 +74,8 @@ class ProbeGeometryTest {
     assertThat(cross(Vec3.ZERO).condition()).isCloseTo(Math.sqrt(2), within(1e-12));
     // Told 0.1 m below, the probes are root 2 farther and tilt weighs half as much.
     assertThat(cross(new Vec3(0, 0, -ARM)).condition()).isCloseTo(2, within(1e-12));
-    assertThat(cross(Vec3.ZERO).freedoms()).containsExactly(Freedom.Z, Freedom.RX, Freedom.RY);
+    assertThat(cross(Vec3.ZERO).freedoms())
+        .containsExactly(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY);
     assertThat(cross(Vec3.ZERO).probes()).isEqualTo(CROSS);
     assertThat(cross(Vec3.ZERO).rank()).isEqualTo(3);
   }
@@ -81,12 +83,13 @@ class ProbeGeometryTest {
   @Test
   void aProbeAtThePointItselfTellsItsMovementOnly() {
     Probe here = up("H", Vec3.X);
-    ProbeLayout height = ProbeLayout.of(List.of(here), EnumSet.of(Freedom.Z), Vec3.X);
+    ProbeLayout height = ProbeLayout.of(List.of(here), EnumSet.of(RigidMotion.Z), Vec3.X);
     assertThat(height.condition()).isEqualTo(1);
     assertThat(height.solve(new double[] {3e-6}).motion().translation().z()).isCloseTo(3e-6, CLOSE);
-    ProbeLayout both = ProbeLayout.of(List.of(here), EnumSet.of(Freedom.Z, Freedom.RY), Vec3.X);
+    ProbeLayout both =
+        ProbeLayout.of(List.of(here), EnumSet.of(RigidMotion.Z, RigidMotion.RY), Vec3.X);
     assertThat(both.isSufficient()).isFalse();
-    assertThat(both.weakestFreedom()).isEqualTo(Freedom.RY);
+    assertThat(both.weakestFreedom()).isEqualTo(RigidMotion.RY);
     assertThatThrownBy(both::condition)
         .hasMessage(
             "1 probes tell 1 of the 2 motions asked for; not seen: a combination with mostly tilt"
@@ -101,7 +104,7 @@ class ProbeGeometryTest {
             up("W", new Vec3(-0.01, 0, 0)),
             up("P", new Vec3(0, ARM, 0)),
             up("S", new Vec3(0, -ARM, 0)));
-    assertThat(ProbeLayout.of(narrow, NOD, Vec3.ZERO).weakestFreedom()).isEqualTo(Freedom.RY);
+    assertThat(ProbeLayout.of(narrow, NOD, Vec3.ZERO).weakestFreedom()).isEqualTo(RigidMotion.RY);
     double length = Math.sqrt((ARM * ARM + 0.01 * 0.01) / 2);
     assertThat(ProbeLayout.of(narrow, NOD, Vec3.ZERO).condition())
         .isCloseTo(2 / (Math.sqrt(2) * 0.01 / length), within(1e-9));
@@ -109,13 +112,13 @@ class ProbeGeometryTest {
 
   @Test
   void theSixMotionsAreOrderedAsATwist() {
-    assertThat(Arrays.stream(Freedom.values()).map(Freedom::place))
+    assertThat(Arrays.stream(RigidMotion.values()).map(RigidMotion::place))
         .containsExactly(0, 1, 2, 3, 4, 5);
-    assertThat(Arrays.stream(Freedom.values()).map(Freedom::axis))
+    assertThat(Arrays.stream(RigidMotion.values()).map(RigidMotion::axis))
         .containsExactly(Vec3.X, Vec3.Y, Vec3.Z, Vec3.X, Vec3.Y, Vec3.Z);
-    assertThat(Arrays.stream(Freedom.values()).filter(Freedom::isRotation))
-        .containsExactly(Freedom.RX, Freedom.RY, Freedom.RZ);
-    assertThat(Freedom.RZ.words()).isEqualTo("turn about z");
+    assertThat(Arrays.stream(RigidMotion.values()).filter(RigidMotion::isRotation))
+        .containsExactly(RigidMotion.RX, RigidMotion.RY, RigidMotion.RZ);
+    assertThat(RigidMotion.RZ.words()).isEqualTo("turn about z");
   }
 
   /** Wear-in of one mount, then heights of -1, 0 and 1 um and tilts of 10, 20 and 0 urad. */
@@ -135,11 +138,12 @@ class ProbeGeometryTest {
     PoseScatter s = PoseScatter.of(cross(Vec3.ZERO), series(), 1);
     assertThat(s.poses()).hasSize(3);
     assertThat(s.layout().probes()).isEqualTo(CROSS);
-    assertThat(s.motions().keySet()).isEqualTo(Set.of(Freedom.Z, Freedom.RX, Freedom.RY));
-    assertThat(s.motions().get(Freedom.Z).s()).isCloseTo(1e-6, CLOSE);
-    assertThat(s.motions().get(Freedom.Z).probeNoise()).isCloseTo(NOISE / 2, CLOSE);
-    assertThat(s.motions().get(Freedom.RX).s()).isCloseTo(1e-5, within(1e-16));
-    assertThat(s.motions().get(Freedom.RY).s()).isCloseTo(0, within(1e-16));
+    assertThat(s.motions().keySet())
+        .isEqualTo(Set.of(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY));
+    assertThat(s.motions().get(RigidMotion.Z).s()).isCloseTo(1e-6, CLOSE);
+    assertThat(s.motions().get(RigidMotion.Z).probeNoise()).isCloseTo(NOISE / 2, CLOSE);
+    assertThat(s.motions().get(RigidMotion.RX).s()).isCloseTo(1e-5, within(1e-16));
+    assertThat(s.motions().get(RigidMotion.RY).s()).isCloseTo(0, within(1e-16));
     // At y = 0.1 heights are 0, 2 and 1 um.
     PoseScatter.Figure at = s.scatterOf(new Vec3(0, ARM, 0), Vec3.Z);
     assertThat(at.s()).isCloseTo(1e-6, CLOSE);
@@ -167,7 +171,7 @@ class ProbeGeometryTest {
     assertThatThrownBy(() -> PoseScatter.of(cross(Vec3.ZERO), series(), 3))
         .hasMessage("scatter of poses needs at least 2 mounts of one holder");
     assertThat(PoseScatter.of(cross(Vec3.ZERO), series(), 2).poses()).hasSize(2);
-    ProbeLayout six = ProbeLayout.of(CROSS, EnumSet.allOf(Freedom.class), Vec3.ZERO);
+    ProbeLayout six = ProbeLayout.of(CROSS, EnumSet.allOf(RigidMotion.class), Vec3.ZERO);
     assertThatThrownBy(() -> PoseScatter.of(six, series(), 0))
         .hasMessageContaining("4 probes tell 3 of the 6 motions");
   }

@@ -17,7 +17,7 @@ class ProbeLayoutTest {
 
   private static final double NOISE = 20e-9;
   private static final Vec3 TOOL = new Vec3(0.047, 0, 0.0152);
-  private static final EnumSet<Freedom> ALL = EnumSet.allOf(Freedom.class);
+  private static final EnumSet<RigidMotion> ALL = EnumSet.allOf(RigidMotion.class);
 
   /** Three up at the corners, two across, one along: the six of a classic nest. */
   private static List<Probe> six() {
@@ -101,7 +101,7 @@ class ProbeLayoutTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("3 probes tell 3 of the 6 motions asked for");
     ProbeLayout some =
-        ProbeLayout.of(three, EnumSet.of(Freedom.Z, Freedom.RX, Freedom.RY), Vec3.ZERO);
+        ProbeLayout.of(three, EnumSet.of(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY), Vec3.ZERO);
     assertThat(some.isSufficient()).isTrue();
     assertThat(some.condition()).isLessThan(3);
     assertThat(some.solve(new double[] {1e-6, 1e-6, 1e-6}).motion().translation().z())
@@ -116,9 +116,9 @@ class ProbeLayoutTest {
             probe("b", new Vec3(0, 0, 0), Vec3.Z),
             probe("c", new Vec3(-0.03, 0, 0), Vec3.Z));
     ProbeLayout layout =
-        ProbeLayout.of(line, EnumSet.of(Freedom.Z, Freedom.RX, Freedom.RY), Vec3.ZERO);
+        ProbeLayout.of(line, EnumSet.of(RigidMotion.Z, RigidMotion.RX, RigidMotion.RY), Vec3.ZERO);
     assertThat(layout.rank()).isEqualTo(2);
-    assertThat(layout.weakestFreedom()).isEqualTo(Freedom.RX);
+    assertThat(layout.weakestFreedom()).isEqualTo(RigidMotion.RX);
   }
 
   @Test

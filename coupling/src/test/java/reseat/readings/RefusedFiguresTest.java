@@ -174,11 +174,11 @@ class RefusedFiguresTest {
         refused("one probe and one motion", () -> ProbeLayout.of(List.of(), Set.of(), Vec3.ZERO)),
         refused(
             "one probe and one motion",
-            () -> ProbeLayout.of(List.of(), EnumSet.of(Freedom.X), Vec3.ZERO)),
+            () -> ProbeLayout.of(List.of(), EnumSet.of(RigidMotion.X), Vec3.ZERO)),
         refused(
             "1 probes need as many readings, found 2",
             () ->
-                ProbeLayout.of(List.of(probe), EnumSet.of(Freedom.Z), Vec3.ZERO)
+                ProbeLayout.of(List.of(probe), EnumSet.of(RigidMotion.Z), Vec3.ZERO)
                     .solve(new double[2])));
   }
 

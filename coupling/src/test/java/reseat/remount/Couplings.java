@@ -14,8 +14,8 @@ import reseat.design.RemountConditions;
 import reseat.design.Support;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.seat.Ball;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -34,7 +34,8 @@ final class Couplings {
 
   /** No scatter of any kind; seated with 15 N, forty steps of the preload apart. */
   static final RemountConditions STEADY =
-      new RemountConditions(15, 12, Spread.NONE, Spread.NONE, Spread.NONE, 11.5e-6);
+      new RemountConditions(
+          15, 12, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
 
   static final Vec3 TIP = new Vec3(0.047, 0, 0.0152);
 
@@ -71,9 +72,9 @@ final class Couplings {
         force,
         Vec3.Z.negated(),
         Vec3.ZERO,
-        new Spread(scatter, Shape.UNIFORM),
-        new Spread(wander, Shape.UNIFORM),
-        Spread.NONE,
+        new Distribution(scatter, DistributionShape.UNIFORM),
+        new Distribution(wander, DistributionShape.UNIFORM),
+        Distribution.NONE,
         "spring");
   }
 
@@ -138,9 +139,9 @@ final class Couplings {
                     200,
                     Vec3.Z.negated(),
                     new Vec3(0.004, 0.001, 0),
-                    Spread.NONE,
-                    Spread.NONE,
-                    Spread.NONE,
+                    Distribution.NONE,
+                    Distribution.NONE,
+                    Distribution.NONE,
                     "spring")))
         .toolPoint(new Vec3(0.01, 0.02, 0.05))
         .friction(friction(0.1))

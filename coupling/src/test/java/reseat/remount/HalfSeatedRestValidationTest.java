@@ -23,6 +23,7 @@ import reseat.seat.GrooveExtent;
 import reseat.seat.Seat;
 import reseat.seat.SeatFrame;
 import reseat.seat.VeeGroove;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 

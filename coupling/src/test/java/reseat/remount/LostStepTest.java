@@ -33,14 +33,14 @@ class LostStepTest {
         : DesignFile.read(Starter.TOOL_POST.text()).design().orElseThrow();
   }
 
-  private static MountMechanics seated(boolean rigid) {
-    MountMechanics m = Mounted.prepared(design(rigid));
-    assertThat(m.seat(CLOSING, down(15))).isEqualTo(MountMechanics.Outcome.HELD);
-    assertThat(m.follow(down(25), null)).isEqualTo(MountMechanics.Outcome.HELD);
+  private static FrictionEquilibrium seated(boolean rigid) {
+    FrictionEquilibrium m = Mounted.prepared(design(rigid));
+    assertThat(m.seat(CLOSING, down(15))).isEqualTo(FrictionEquilibrium.Outcome.HELD);
+    assertThat(m.follow(down(25), null)).isEqualTo(FrictionEquilibrium.Outcome.HELD);
     return m;
   }
 
-  private static void same(MountMechanics found, MountMechanics expected) {
+  private static void same(FrictionEquilibrium found, FrictionEquilibrium expected) {
     assertThat(found.state.force).isEqualTo(expected.state.force);
     assertThat(found.state.approach).isEqualTo(expected.state.approach);
     assertThat(found.state.stiffness).isEqualTo(expected.state.stiffness);
@@ -61,26 +61,26 @@ class LostStepTest {
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void aStepThatRanAwayLeavesNoTrace(boolean rigid) {
-    MountMechanics strayed = seated(rigid);
-    MountMechanics steady = seated(rigid);
-    assertThat(strayed.follow(OFF, null)).isEqualTo(MountMechanics.Outcome.RUNS_AWAY);
+    FrictionEquilibrium strayed = seated(rigid);
+    FrictionEquilibrium steady = seated(rigid);
+    assertThat(strayed.follow(OFF, null)).isEqualTo(FrictionEquilibrium.Outcome.RUNS_AWAY);
     same(strayed, steady);
-    assertThat(strayed.follow(down(40), null)).isEqualTo(MountMechanics.Outcome.HELD);
-    assertThat(steady.follow(down(40), null)).isEqualTo(MountMechanics.Outcome.HELD);
+    assertThat(strayed.follow(down(40), null)).isEqualTo(FrictionEquilibrium.Outcome.HELD);
+    assertThat(steady.follow(down(40), null)).isEqualTo(FrictionEquilibrium.Outcome.HELD);
     same(strayed, steady);
   }
 
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void aRetryAfterABadGuessGoesWhereAFirstTryGoes(boolean rigid) {
-    MountMechanics strayed = seated(rigid);
-    MountMechanics steady = seated(rigid);
+    FrictionEquilibrium strayed = seated(rigid);
+    FrictionEquilibrium steady = seated(rigid);
     double[] guess = new double[strayed.motionSize()];
     guess[2] = 0.02; // off its seats by twenty times the longest step that is believed
-    assertThat(strayed.follow(down(40), guess)).isEqualTo(MountMechanics.Outcome.RUNS_AWAY);
+    assertThat(strayed.follow(down(40), guess)).isEqualTo(FrictionEquilibrium.Outcome.RUNS_AWAY);
     same(strayed, steady);
-    assertThat(strayed.follow(down(40), null)).isEqualTo(MountMechanics.Outcome.HELD);
-    assertThat(steady.follow(down(40), null)).isEqualTo(MountMechanics.Outcome.HELD);
+    assertThat(strayed.follow(down(40), null)).isEqualTo(FrictionEquilibrium.Outcome.HELD);
+    assertThat(steady.follow(down(40), null)).isEqualTo(FrictionEquilibrium.Outcome.HELD);
     same(strayed, steady);
   }
 

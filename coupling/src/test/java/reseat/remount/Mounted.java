@@ -9,8 +9,8 @@ final class Mounted {
 
   private Mounted() {}
 
-  static MountMechanics prepared(CouplingDesign design) {
-    MountMechanics m = new MountMechanics(CouplingModel.of(design));
+  static FrictionEquilibrium prepared(CouplingDesign design) {
+    FrictionEquilibrium m = new FrictionEquilibrium(CouplingModel.of(design));
     Arrays.fill(m.state.friction.mu, design.friction().nominal());
     return m;
   }

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
 import reseat.design.RemountConditions;
 import reseat.equilibrium.CouplingModel;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.space.Vec3;
 
 /** More load steps where friction nears the friction at which the slide home stalls. */
@@ -15,7 +15,9 @@ class RampStepsTest {
 
   private static CouplingDesign post(double mu, int steps) {
     return Couplings.post(mu, 600)
-        .remount(new RemountConditions(10, steps, Spread.NONE, Spread.NONE, Spread.NONE, 11.5e-6))
+        .remount(
+            new RemountConditions(
+                10, steps, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
         .build();
   }
 

@@ -41,6 +41,6 @@ class RemountGoldenTest {
 
   @Test
   void sensorMount() throws InterruptedException {
-    expect(Starter.SENSOR_MOUNT, 192.88564, 112.38598, 215.10967);
+    expect(Starter.SENSOR_MOUNT, 136.28224, 68.50862, 129.99437);
   }
 }

@@ -12,9 +12,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import reseat.design.CouplingDesign;
 import reseat.design.RemountConditions;
 import reseat.equilibrium.CouplingModel;
+import reseat.numerics.Distribution;
 import reseat.numerics.RandomStream;
 import reseat.numerics.RunningHistogram;
-import reseat.numerics.Spread;
 import reseat.numerics.VectorScatter;
 import reseat.space.Vec3;
 
@@ -43,14 +43,14 @@ class RemountSimulationTest {
   @ValueSource(doubles = {0.05, 0.1, 0.15})
   void underASlowVerticalRampAllContactsSlideAndShareTheLoad(double mu) {
     // each carries P / (6 (cos a + mu sin a)): statics of a ball sliding down both flanks
-    MountMechanics m = Mounted.prepared(Couplings.post(mu, 600).build());
+    FrictionEquilibrium m = Mounted.prepared(Couplings.post(mu, 600).build());
     double[] closing = {1, 0, 0, 0, 0, 0};
-    assertThat(m.seat(closing, load(2))).isEqualTo(MountMechanics.Outcome.HELD);
+    assertThat(m.seat(closing, load(2))).isEqualTo(FrictionEquilibrium.Outcome.HELD);
     double ratio = Math.pow(300, 1.0 / 60);
     double force = 2;
     for (int i = 0; i < 60; i++) {
       force *= ratio;
-      assertThat(m.follow(load(force), null)).isEqualTo(MountMechanics.Outcome.HELD);
+      assertThat(m.follow(load(force), null)).isEqualTo(FrictionEquilibrium.Outcome.HELD);
     }
     double c = Math.cos(Math.toRadians(45));
     double expected = 600 / (6 * (c + mu * c));
@@ -202,7 +202,9 @@ class RemountSimulationTest {
         Couplings.post(0.1, 600)
             .preloads(List.of())
             .holder(new reseat.design.Holder(5, new Vec3(0, 0, 0.02), Vec3.ZERO))
-            .remount(new RemountConditions(15, 12, Spread.NONE, Spread.NONE, Spread.NONE, 11.5e-6))
+            .remount(
+                new RemountConditions(
+                    15, 12, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
             .build();
     assertThat(run(d, 100, 1).seated()).isEqualTo(100);
   }

@@ -15,6 +15,8 @@ import reseat.seat.FlatSeat;
 import reseat.seat.GrooveExtent;
 import reseat.seat.SeatFrame;
 import reseat.seat.VeeGroove;
+import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -80,18 +82,18 @@ class RingSeatRemountTest {
   @Test
   void theWorstWayHomeIsThatOfAllPlacesRoundTheRing() {
     CouplingDesign d = stand(0);
-    List<SelfSeating.Path> paths = WaysHome.byContact(d, d.standingLoad());
+    List<SelfSeating.Path> paths = SeatingPaths.byContact(d, d.standingLoad());
     assertThat(paths).hasSize(4);
     assertThat(paths.get(0).open()).containsExactly("cone (ring)");
     for (double turn : new double[] {0.4, 1.0}) {
-      List<SelfSeating.Path> other = WaysHome.byContact(stand(turn), d.standingLoad());
+      List<SelfSeating.Path> other = SeatingPaths.byContact(stand(turn), d.standingLoad());
       for (int i = 0; i < 4; i++) {
         // tried every ten degrees round the ring
         assertThat(other.get(i).limitFriction())
             .isCloseTo(paths.get(i).limitFriction(), within(0.02 * paths.get(i).limitFriction()));
       }
     }
-    assertThat(WaysHome.lastStages(d, d.standingLoad()).get(0).limitFriction())
+    assertThat(SeatingPaths.lastStages(d, d.standingLoad()).get(0).limitFriction())
         .isEqualTo(paths.stream().mapToDouble(SelfSeating.Path::limitFriction).min().orElseThrow());
   }
 
@@ -101,7 +103,7 @@ class RingSeatRemountTest {
     // touch is tan(flank) where the other supports carry nothing and so do not rub
     CouplingDesign d = stand(0);
     Wrench onCone = Wrench.ofForce(new Vec3(0, 0, -50), new Vec3(0.035, 0, 0));
-    List<SelfSeating.Path> paths = WaysHome.byContact(d, onCone);
+    List<SelfSeating.Path> paths = SeatingPaths.byContact(d, onCone);
     assertThat(paths.get(0).limitFriction()).isLessThanOrEqualTo(Math.tan(FORTY_FIVE) + 1e-6);
   }
 }

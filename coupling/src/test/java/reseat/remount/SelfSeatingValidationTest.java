@@ -15,6 +15,7 @@ import reseat.seat.GrooveExtent;
 import reseat.seat.SeatFrame;
 import reseat.seat.TrihedralSeat;
 import reseat.seat.VeeGroove;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -157,13 +158,15 @@ class SelfSeatingValidationTest {
     double limit = new SelfSeating(ContactLines.nominal(d), DOWN).oneOpen().get(0).limitFriction();
     double[] closing = {0, 0, 0, 1, 0, 0};
     double[] load = {0, 0, -15, 0, 0, 0};
-    assertThat(outcome(d, limit * 0.999, closing, load)).isEqualTo(MountMechanics.Outcome.HELD);
-    assertThat(outcome(d, limit * 1.001, closing, load)).isEqualTo(MountMechanics.Outcome.HANGS);
+    assertThat(outcome(d, limit * 0.999, closing, load))
+        .isEqualTo(FrictionEquilibrium.Outcome.HELD);
+    assertThat(outcome(d, limit * 1.001, closing, load))
+        .isEqualTo(FrictionEquilibrium.Outcome.HANGS);
   }
 
-  private static MountMechanics.Outcome outcome(
+  private static FrictionEquilibrium.Outcome outcome(
       CouplingDesign d, double mu, double[] closing, double[] load) {
-    MountMechanics m = Mounted.prepared(d);
+    FrictionEquilibrium m = Mounted.prepared(d);
     java.util.Arrays.fill(m.state.friction.mu, mu);
     return m.seat(closing, load);
   }

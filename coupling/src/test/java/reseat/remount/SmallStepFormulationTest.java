@@ -34,7 +34,7 @@ class SmallStepFormulationTest {
   void agreesOnRandomLayouts(long seed) {
     CouplingDesign d = layout(RandomStream.of(77, seed));
     double mu = d.friction().nominal();
-    MountMechanics m = Mounted.prepared(d);
+    FrictionEquilibrium m = Mounted.prepared(d);
     Vec3 pull = d.preload().force().unit();
     double[] closing = new double[6];
     closing[(int) (seed % 6)] = 1;
@@ -42,7 +42,7 @@ class SmallStepFormulationTest {
     double last = 300;
     assertThat(m.seat(closing, load(pull, first)))
         .as("seed %d", seed)
-        .isEqualTo(MountMechanics.Outcome.HELD);
+        .isEqualTo(FrictionEquilibrium.Outcome.HELD);
     Vec3[] friction = new Vec3[6];
     double[] normal = new double[6];
     for (int i = 0; i < 6; i++) {
@@ -58,7 +58,7 @@ class SmallStepFormulationTest {
     double force = first;
     for (int s = 0; s < steps; s++) {
       force *= Math.pow(last / first, 1.0 / steps);
-      assertThat(m.follow(load(pull, force), null)).isEqualTo(MountMechanics.Outcome.HELD);
+      assertThat(m.follow(load(pull, force), null)).isEqualTo(FrictionEquilibrium.Outcome.HELD);
     }
     double[] end = new double[3];
     m.state.displacement(Couplings.TIP.x(), Couplings.TIP.y(), Couplings.TIP.z(), end);

@@ -17,8 +17,8 @@ import reseat.equilibrium.CouplingModel;
 import reseat.material.Material;
 import reseat.material.MaterialProperty;
 import reseat.material.MaterialValue;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.seat.CylinderPair;
 import reseat.seat.SeatFrame;
 import reseat.space.Vec3;
@@ -56,7 +56,12 @@ class TemperatureScatterValidationTest {
             .friction(Couplings.friction(0))
             .remount(
                 new RemountConditions(
-                    15, 12, Spread.NONE, new Spread(DEGREES, Shape.UNIFORM), Spread.NONE, holder))
+                    15,
+                    12,
+                    Distribution.NONE,
+                    new Distribution(DEGREES, DistributionShape.UNIFORM),
+                    Distribution.NONE,
+                    holder))
             .build();
     return new RemountSimulation(CouplingModel.of(d))
         .run(RemountPlan.of(4000, 3, 2))

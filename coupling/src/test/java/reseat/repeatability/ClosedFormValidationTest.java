@@ -17,8 +17,8 @@ import reseat.design.Preload;
 import reseat.design.RemountConditions;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.Equilibrium;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.remount.Cause;
 import reseat.space.Vec3;
 
@@ -28,19 +28,21 @@ class ClosedFormValidationTest {
   private static final double ROOT_TWO = Math.sqrt(2);
 
   /** The tool post on rigid mountings, without weight, steady but for what a test lets scatter. */
-  private static CouplingDesign rigidPost(double mu, RemountConditions conditions, Spread force) {
+  private static CouplingDesign rigidPost(
+      double mu, RemountConditions conditions, Distribution force) {
     CouplingDesign d = DrawnDesigns.shipped("tool-post");
     Preload p = d.preloads().get(0);
     return d.toBuilder()
         .supports(d.supports().stream().map(s -> s.withMounting(BallMounting.rigid())).toList())
         .holder(new Holder(0, Vec3.ZERO, Vec3.ZERO))
         .friction(new Friction(mu, mu, mu, "stated"))
-        .preloads(List.of(p.withScatter(force, Spread.NONE, Spread.NONE)))
+        .preloads(List.of(p.withScatter(force, Distribution.NONE, Distribution.NONE)))
         .remount(conditions)
         .build();
   }
 
-  private static RemountConditions conditions(Spread friction, Spread heat, Spread film, double a) {
+  private static RemountConditions conditions(
+      Distribution friction, Distribution heat, Distribution film, double a) {
     return new RemountConditions(10, 12, friction, heat, film, a);
   }
 
@@ -56,8 +58,9 @@ class ClosedFormValidationTest {
   @ValueSource(doubles = {0, 0.05, 0.1, 0.2})
   void slidingHomeEachContactCarriesItsShareLessWhatFrictionHolds(double mu) {
     // statics of a ball sliding straight down both flanks: N = P / (6 (cos a + mu sin a))
-    RemountConditions steady = conditions(Spread.NONE, Spread.NONE, Spread.NONE, 11.5e-6);
-    Equilibrium e = CouplingModel.of(rigidPost(mu, steady, Spread.NONE)).standing();
+    RemountConditions steady =
+        conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
+    Equilibrium e = CouplingModel.of(rigidPost(mu, steady, Distribution.NONE)).standing();
     SteadySlide slide = new SteadySlide(new SeatedContacts(e), mu);
     assertThat(slide.settled()).isTrue();
     for (int i = 0; i < 6; i++) {
@@ -70,8 +73,9 @@ class ClosedFormValidationTest {
   @ValueSource(doubles = {0, 0.1, 0.2})
   void sinkGrowsWithTheTwoThirdsPowerOfThePreload(double mu) {
     // Hertz: z ~ P^(2/3), friction only scales the force; so dz/z = 2/3 dP/P
-    Spread two = new Spread(0.02, Shape.UNIFORM);
-    RemountConditions steady = conditions(Spread.NONE, Spread.NONE, Spread.NONE, 11.5e-6);
+    Distribution two = new Distribution(0.02, DistributionShape.UNIFORM);
+    RemountConditions steady =
+        conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
     CouplingDesign d = rigidPost(mu, steady, two);
     double frictionless = CouplingModel.of(d).standing().displacementOf(Vec3.ZERO).norm();
     double sink = frictionless * Math.pow(1 + mu, -2.0 / 3);
@@ -84,9 +88,12 @@ class ClosedFormValidationTest {
   void frictionOfAllContactsTogetherLowersTheSinkByTwoThirdsOfItself() {
     // d ln z / d mu = -2/3 / (1 + mu) for all six alike; independent ones by root six less
     double mu = 0.1;
-    Spread twenty = new Spread(0.2, Shape.UNIFORM);
+    Distribution twenty = new Distribution(0.2, DistributionShape.UNIFORM);
     CouplingDesign d =
-        rigidPost(mu, conditions(twenty, Spread.NONE, Spread.NONE, 11.5e-6), Spread.NONE)
+        rigidPost(
+                mu,
+                conditions(twenty, Distribution.NONE, Distribution.NONE, 11.5e-6),
+                Distribution.NONE)
             .toBuilder()
             .toolPoint(Vec3.ZERO)
             .build();
@@ -101,9 +108,13 @@ class ClosedFormValidationTest {
   void aFilmLiftsByTheExactSensitivities() {
     // six independent errors of 1 um: 0.8165, 0.8165, 0.5774 um at the centre (theory page on
     // several holders, computed there); balls sunk by micrometres change it by parts in a thousand
-    Spread film = new Spread(1e-6 * Math.sqrt(3), Shape.UNIFORM);
+    Distribution film = new Distribution(1e-6 * Math.sqrt(3), DistributionShape.UNIFORM);
     CouplingDesign d =
-        rigidPost(0.1, conditions(Spread.NONE, Spread.NONE, film, 11.5e-6), Spread.NONE).toBuilder()
+        rigidPost(
+                0.1,
+                conditions(Distribution.NONE, Distribution.NONE, film, 11.5e-6),
+                Distribution.NONE)
+            .toBuilder()
             .toolPoint(Vec3.ZERO)
             .build();
     Vec3 found = closed(d).deviation(Cause.FILM);
@@ -118,9 +129,12 @@ class ClosedFormValidationTest {
     // of that, and the tool by a z dT more
     double own =
         DrawnDesigns.shipped("tool-post").remount().holderExpansion(); // that of the balls here
-    Spread kelvin = new Spread(Math.sqrt(3), Shape.UNIFORM);
+    Distribution kelvin = new Distribution(Math.sqrt(3), DistributionShape.UNIFORM);
     CouplingDesign d =
-        rigidPost(0.1, conditions(Spread.NONE, kelvin, Spread.NONE, 23.6e-6), Spread.NONE);
+        rigidPost(
+            0.1,
+            conditions(Distribution.NONE, kelvin, Distribution.NONE, 23.6e-6),
+            Distribution.NONE);
     Vec3 found = closed(d).deviation(Cause.TEMPERATURE);
     near(found.z(), own * 0.00635 * ROOT_TWO + 23.6e-6 * 0.0152, 1e-3);
     near(found.x(), 23.6e-6 * 0.047, 1e-3);
@@ -129,10 +143,11 @@ class ClosedFormValidationTest {
 
   @Test
   void withoutFrictionNothingIsLeftOfTheApproach() {
-    RemountConditions r = conditions(Spread.NONE, Spread.NONE, Spread.NONE, 11.5e-6);
-    assertThat(closed(rigidPost(0, r, Spread.NONE)).deviation().norm()).isZero();
+    RemountConditions r =
+        conditions(Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6);
+    assertThat(closed(rigidPost(0, r, Distribution.NONE)).deviation().norm()).isZero();
     // and next to nothing with little friction and a long ramp
-    assertThat(closed(rigidPost(0.05, r, Spread.NONE)).deviation().norm()).isLessThan(1e-11);
+    assertThat(closed(rigidPost(0.05, r, Distribution.NONE)).deviation().norm()).isLessThan(1e-11);
   }
 
   @ParameterizedTest

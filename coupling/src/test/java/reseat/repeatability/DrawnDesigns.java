@@ -18,10 +18,10 @@ import reseat.designfile.DesignFile;
 import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.material.MaterialProperty;
+import reseat.numerics.Distribution;
 import reseat.numerics.RandomStream;
-import reseat.numerics.Spread;
-import reseat.remount.SelfSeating;
-import reseat.remount.WaysHome;
+import reseat.seating.SeatingPaths;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -142,8 +142,8 @@ final class DrawnDesigns {
               p.direction(),
               p.at().plus(new Vec3(luck.uniform(-3e-3, 3e-3), luck.uniform(-3e-3, 3e-3), 0)),
               p.forceSpread().times(size, 0.2),
-              new Spread(2e-4 * line, p.lineSpread().shape()),
-              new Spread(3e-3 * line, p.tiltSpread().shape()),
+              new Distribution(2e-4 * line, p.lineSpread().shape()),
+              new Distribution(3e-3 * line, p.tiltSpread().shape()),
               p.device());
       preloads.add(moved);
     }
@@ -178,7 +178,7 @@ final class DrawnDesigns {
   static double jamming(CouplingDesign d) {
     double limit = SelfSeating.GREATEST;
     for (Wrench load : loads(d)) {
-      for (SelfSeating.Path p : WaysHome.byContact(d, load)) {
+      for (SelfSeating.Path p : SeatingPaths.byContact(d, load)) {
         limit = Math.min(limit, p.limitFriction());
       }
     }

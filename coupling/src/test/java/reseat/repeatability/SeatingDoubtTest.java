@@ -74,8 +74,13 @@ class SeatingDoubtTest {
     assertThat(doubt(rubbing("tool-post", 0.35)).answer()).isEqualTo(SeatingDoubt.Answer.HANGS_UP);
     assertThat(doubt(rubbing("cone-vee-flat", 0.125)).answer())
         .isEqualTo(SeatingDoubt.Answer.IN_DOUBT);
-    assertThat(doubt(DrawnDesigns.shipped("sensor-mount")).answer())
+    assertThat(doubt(rubbing("sensor-mount", 0.3)).answer())
         .isEqualTo(SeatingDoubt.Answer.HANGS_UP);
+    for (String name : DrawnDesigns.SHIPPED) {
+      assertThat(doubt(DrawnDesigns.shipped(name)).answer())
+          .as(name)
+          .isEqualTo(SeatingDoubt.Answer.SEATS);
+    }
   }
 
   @Test

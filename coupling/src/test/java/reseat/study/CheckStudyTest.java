@@ -14,9 +14,9 @@ import reseat.design.Support;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.RandomCoupling;
 import reseat.equilibrium.WorkedExamples;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.numerics.RandomStream;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
 import reseat.space.Vec3;
 
 class CheckStudyTest {
@@ -119,10 +119,11 @@ class CheckStudyTest {
       CouplingDesign layout = RandomCoupling.draw(draw).design();
       Vec3 down = Vec3.Z.negated().plus(draw.unitVector().times(0.3));
       Vec3 at = draw.unitVector().times(0.01);
-      Spread tenth = new Spread(0.1, Shape.UNIFORM);
+      Distribution tenth = new Distribution(0.1, DistributionShape.UNIFORM);
       CouplingDesign design =
           layout.toBuilder()
-              .preloads(List.of(new Preload("pull", 300, down, at, tenth, tenth, Spread.NONE, "")))
+              .preloads(
+                  List.of(new Preload("pull", 300, down, at, tenth, tenth, Distribution.NONE, "")))
               .cases(
                   List.of(
                       WorkedExamples.load("push", draw.unitVector().times(20), at),

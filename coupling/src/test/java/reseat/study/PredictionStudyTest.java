@@ -64,7 +64,7 @@ class PredictionStudyTest {
     return PredictionStudy.of(readings, design, RemountPlan.of(4000, 3, 2));
   }
 
-  private static AmountFit.Amount amount(PredictionStudy study, ScatterCause cause) {
+  private static CauseCalibration.Amount amount(PredictionStudy study, ScatterCause cause) {
     return study.fit().orElseThrow().amounts().stream()
         .filter(a -> a.cause() == cause)
         .findFirst()
@@ -75,13 +75,13 @@ class PredictionStudyTest {
   void frictionAndPreloadScatterThatMadeTheReadingsAreFound() throws Exception {
     PredictionStudy study =
         against(readings(Map.of(ScatterCause.FRICTION, 3.0, ScatterCause.PRELOAD, 4.0), 3000, -1));
-    AmountFit.Amount preload = amount(study, ScatterCause.PRELOAD);
-    AmountFit.Amount friction = amount(study, ScatterCause.FRICTION);
+    CauseCalibration.Amount preload = amount(study, ScatterCause.PRELOAD);
+    CauseCalibration.Amount friction = amount(study, ScatterCause.FRICTION);
     assertThat(preload.assumed()).isEqualTo(0.02);
     assertThat(preload.fitted()).isCloseTo(0.08, within(0.012));
     assertThat(friction.assumed()).isEqualTo(0.2);
     assertThat(friction.fitted()).isCloseTo(0.6, within(0.15));
-    for (AmountFit.Amount a : study.fit().orElseThrow().amounts()) {
+    for (CauseCalibration.Amount a : study.fit().orElseThrow().amounts()) {
       double truth =
           a.assumed()
               * (a.cause() == ScatterCause.FRICTION

@@ -16,7 +16,7 @@ import reseat.design.RemountConditions;
 import reseat.designfile.DesignFile;
 import reseat.designfile.Starter;
 import reseat.equilibrium.CouplingModel;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
 import reseat.plots.chart.ResponseCurve;
@@ -51,14 +51,15 @@ class RemountConvergenceTest {
                                 p.force(),
                                 p.direction(),
                                 p.at(),
-                                Spread.NONE,
-                                Spread.NONE,
-                                Spread.NONE,
+                                Distribution.NONE,
+                                Distribution.NONE,
+                                Distribution.NONE,
                                 ""))
                     .toList())
             .friction(new Friction(mu, mu, mu, "study"))
             .remount(
-                new RemountConditions(15, steps, Spread.NONE, Spread.NONE, Spread.NONE, 11.5e-6))
+                new RemountConditions(
+                    15, steps, Distribution.NONE, Distribution.NONE, Distribution.NONE, 11.5e-6))
             .build();
     return new RemountSimulation(CouplingModel.of(steady)).positions(1, MOUNTS);
   }

@@ -3,6 +3,15 @@ package reseat.plots;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import reseat.ballmount.Adhesive;
+import reseat.ballmount.BallStud;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.RootFixing;
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadFit;
+import reseat.ballmount.ThreadTolerance;
+import reseat.ballmount.ThreadTorque;
 import reseat.design.BallMounting;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
@@ -20,17 +29,8 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PreloadZone;
 import reseat.material.ElasticConstants;
 import reseat.material.Material;
-import reseat.mount.Adhesive;
-import reseat.mount.BallStud;
-import reseat.mount.BondJoint;
-import reseat.mount.LockNut;
-import reseat.mount.RootFixing;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadFit;
-import reseat.mount.ThreadTolerance;
-import reseat.mount.ThreadTorque;
-import reseat.numerics.Shape;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
+import reseat.numerics.DistributionShape;
 import reseat.seat.Ball;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -261,9 +261,9 @@ public final class ExampleDesigns {
         force,
         direction,
         new Vec3(x, y, 0),
-        new Spread(scatter, Shape.UNIFORM),
-        new Spread(wander, Shape.UNIFORM),
-        Spread.NONE,
+        new Distribution(scatter, DistributionShape.UNIFORM),
+        new Distribution(wander, DistributionShape.UNIFORM),
+        Distribution.NONE,
         "invented");
   }
 

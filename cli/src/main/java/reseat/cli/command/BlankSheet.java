@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import reseat.readings.AcceptancePlan;
 import reseat.report.readings.AcceptanceTestPlan;
 import reseat.study.AcceptanceStudy;
@@ -29,6 +30,7 @@ final class BlankSheet {
    * @param confidence confidence of the proof
    * @param wearIn seatings before the first reading; negative for the usual number
    * @param design the design to be tested, with the name of its file; empty if there is none
+   * @param told unit of the readings; empty for that of the first target, else µm
    * @return the form
    * @throws IllegalArgumentException if a word cannot be used; the message names the option
    */
@@ -38,12 +40,13 @@ final class BlankSheet {
       List<String> expected,
       double confidence,
       int wearIn,
-      Map<String, AcceptanceStudy> design) {
+      Map<String, AcceptanceStudy> design,
+      Optional<Unit> told) {
     Map<String, Double> hopes = new HashMap<>();
     for (String word : expected) {
       hopes.put(name(word).toLowerCase(Locale.ROOT), length("--expected", word).value());
     }
-    Unit unit = UnitCatalog.UM;
+    Unit unit = told.orElse(UnitCatalog.UM);
     Map<String, Double> wanted = new LinkedHashMap<>();
     for (String word : targets) {
       String name = name(word);
@@ -54,7 +57,7 @@ final class BlankSheet {
                 + "\"");
       }
       Quantity q = length("--target", word);
-      unit = wanted.isEmpty() ? q.unit() : unit;
+      unit = wanted.isEmpty() && told.isEmpty() ? q.unit() : unit;
       if (wanted.put(name, q.value() / multiplier) != null) {
         throw new IllegalArgumentException("--target is given twice for probe " + name);
       }
@@ -63,7 +66,7 @@ final class BlankSheet {
     AcceptanceStudy tested = null;
     for (Map.Entry<String, AcceptanceStudy> d : design.entrySet()) {
       tested = d.getValue();
-      sources.addAll(DesignPlan.sources(tested.design(), d.getKey()));
+      sources.addAll(DesignPlan.sources(tested.design(), d.getKey(), unit));
       for (Map.Entry<String, Double> own : AcceptanceStudy.targets(tested.design()).entrySet()) {
         if (wanted.keySet().stream().noneMatch(own.getKey()::equalsIgnoreCase)) {
           wanted.put(own.getKey(), own.getValue());

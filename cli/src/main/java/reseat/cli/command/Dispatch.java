@@ -40,7 +40,7 @@ public final class Dispatch {
     try {
       return command.run(Path.of(args[1]), out, err);
     } catch (IOException | RuntimeException e) {
-      return Fault.report("reseat " + args[0], e, err);
+      return FaultMessage.report("reseat " + args[0], e, err);
     }
   }
 }

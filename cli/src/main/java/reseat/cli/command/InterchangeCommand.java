@@ -64,7 +64,7 @@ final class InterchangeCommand implements FileCommand {
         Options.text(
             "--within",
             "LENGTH",
-            "half-width about their mean within which 95 %% of the holders are wanted along every"
+            "half-width about their mean within which the holders are wanted (at the coverage of the targets) along every"
                 + " machine axis, such as \"10 um\"; adds the cheapest tolerances for it"));
     spec.addOption(
         Options.value(
@@ -102,7 +102,8 @@ final class InterchangeCommand implements FileCommand {
             file,
             design.get(),
             wish,
-            new JudgedDesign.Output(ScreenChoices.of(file), false, out, err));
+            Screen.word(file.toString()),
+            new JudgedDesign.Output(ScreenChoices.of(design.get().inInches()), false, out, err));
   }
 
   @Override
@@ -114,11 +115,12 @@ final class InterchangeCommand implements FileCommand {
     }
     try {
       InterchangeStudy.Wish wish = wish(given, design.get().design());
-      Screen screen = ScreenChoices.of(given, file);
+      Screen screen = ScreenChoices.of(given, design.get().inInches());
       return run(
           file,
           design.get(),
           wish,
+          ScreenChoices.again(given),
           new JudgedDesign.Output(screen, given.hasMatchedOption("--json"), out, err));
     } catch (UnusableChoice e) {
       err.println(NAME + e.getMessage());
@@ -205,7 +207,11 @@ final class InterchangeCommand implements FileCommand {
   }
 
   private int run(
-      Path file, StatedDesign stated, InterchangeStudy.Wish wish, JudgedDesign.Output output)
+      Path file,
+      StatedDesign stated,
+      InterchangeStudy.Wish wish,
+      String typed,
+      JudgedDesign.Output output)
       throws IOException {
     JudgedDesign judged = JudgedDesign.of(stated, file, NAME, output);
     if (judged.seated().isEmpty()) {
@@ -247,7 +253,7 @@ final class InterchangeCommand implements FileCommand {
         .print(
             output.json()
                 ? InterchangeJson.of(study, findings)
-                : InterchangeText.of(study, findings, output.screen()));
+                : InterchangeText.of(study, findings, typed, output.screen()));
     return ExitCode.of(Verdict.of(findings));
   }
 }

@@ -10,6 +10,7 @@ import reseat.remedy.Counsel;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckText;
 import reseat.report.form.Screen;
+import reseat.study.AssumedShares;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
 import reseat.study.SeatedCheck;
@@ -25,7 +26,13 @@ import reseat.study.StatedDesign;
 record JudgedDesign(Optional<SeatedCheck> seated, int code) {
 
   /** Where a command prints, and how. */
-  record Output(Screen screen, boolean json, PrintWriter out, PrintWriter err) {}
+  record Output(Screen screen, boolean json, boolean strict, PrintWriter out, PrintWriter err) {
+
+    /** Output of a command whose verdict is not strict about what is assumed. */
+    Output(Screen screen, boolean json, PrintWriter out, PrintWriter err) {
+      this(screen, json, false, out, err);
+    }
+  }
 
   /**
    * Reads and judges a file; what stands in the way of going on is printed, as check prints it.
@@ -56,7 +63,8 @@ record JudgedDesign(Optional<SeatedCheck> seated, int code) {
   static JudgedDesign of(StatedDesign design, Path file, String command, Output output)
       throws IOException {
     try {
-      CheckResult result = CheckStudy.run(design, Depth.SIMULATED);
+      CheckResult found = CheckStudy.run(design, Depth.SIMULATED);
+      CheckResult result = output.strict() ? AssumedShares.strict(found) : found;
       if (result instanceof SeatedCheck seated) {
         return new JudgedDesign(Optional.of(seated), ExitCode.of(result.verdict()));
       }

@@ -1,6 +1,7 @@
 package reseat.cli.command;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -9,7 +10,6 @@ import reseat.material.FrictionCatalog;
 import reseat.material.Material;
 import reseat.material.MaterialCatalog;
 import reseat.report.catalog.MaterialsText;
-import reseat.units.NearestWord;
 
 /** Prints the catalog of materials and friction with its sources. */
 final class MaterialsCommand implements Subcommand {
@@ -26,7 +26,7 @@ final class MaterialsCommand implements Subcommand {
             .paramLabel("NAME")
             .arity("0..1")
             .type(String.class)
-            .description("one material; all of them if not given")
+            .description("one material, or what a shop calls it; all of them if not given")
             .build());
   }
 
@@ -40,17 +40,29 @@ final class MaterialsCommand implements Subcommand {
     }
     Optional<Material> found = catalog.find(name);
     if (found.isEmpty()) {
-      err.println(
-          "reseat materials: no material '"
-              + name
-              + "'"
-              + NearestWord.to(name, catalog.names())
-                  .map(n -> "; did you mean " + n + "?")
-                  .orElse(""));
-      err.println("'reseat materials' lists all of them.");
-      return ExitCode.BAD_INPUT;
+      return choices(catalog, name, out, err);
     }
     MaterialsText.one(found.get(), out);
     return ExitCode.HOLDS;
+  }
+
+  /** What a shop word stands for, to choose from; a slip of the pen is refused. */
+  private static int choices(
+      MaterialCatalog catalog, String name, PrintWriter out, PrintWriter err) {
+    List<String> meant = catalog.meant(name);
+    if (meant.size() > 1) {
+      out.println("'" + name + "' may be any of these; write the one that you have:");
+      for (String one : meant) {
+        MaterialsText.line(catalog.find(one).orElseThrow(), out);
+      }
+      return ExitCode.HOLDS;
+    }
+    err.println(
+        "reseat materials: no material '"
+            + name
+            + "'"
+            + (meant.isEmpty() ? "" : "; did you mean " + meant.get(0) + "?"));
+    err.println("'reseat materials' lists all of them.");
+    return ExitCode.BAD_INPUT;
   }
 }

@@ -60,7 +60,7 @@ record OnePicture(String command, String about, Path target, boolean png, boolea
   int write(Picture picture, PrintWriter out) throws IOException {
     // a file called .png is one, asked for or not
     boolean raster = png || target.toString().toLowerCase(Locale.ROOT).endsWith(".png");
-    WholeFile.write(target, raster ? picture.png(SCALE) : picture.svg(), force);
+    AtomicFile.write(target, raster ? picture.png(SCALE) : picture.svg(), force);
     out.println("wrote " + target + ": " + picture.caption());
     return ExitCode.HOLDS;
   }

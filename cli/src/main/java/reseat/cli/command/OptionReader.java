@@ -9,6 +9,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
+import reseat.report.page.Versions;
 
 /** Reads options with picocli and runs the command they are for. */
 final class OptionReader {
@@ -59,8 +60,8 @@ final class OptionReader {
       return explain(line, e);
     } catch (IOException | RuntimeException e) {
       return traced
-          ? Fault.reportTraced("reseat " + name, e, err)
-          : Fault.report("reseat " + name, e, err);
+          ? FaultMessage.reportTraced("reseat " + name, e, err)
+          : FaultMessage.report("reseat " + name, e, err);
     }
   }
 
@@ -73,14 +74,14 @@ final class OptionReader {
         return ExitCode.HOLDS;
       }
       if (given.isVersionHelpRequested()) {
-        out.println("reseat " + ReseatCommand.version());
+        out.println("reseat " + Versions.program());
         return ExitCode.HOLDS;
       }
       throw new ParameterException(line, "name a command");
     } catch (ParameterException e) {
       return explain(line, e);
-    } catch (IOException | RuntimeException e) {
-      return Fault.report("reseat", e, err);
+    } catch (RuntimeException e) {
+      return FaultMessage.report("reseat", e, err);
     }
   }
 

@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import reseat.readings.Freedom;
+import reseat.readings.RigidMotion;
 import reseat.space.Vec3;
 import reseat.units.Quantity;
 import reseat.units.QuantityKind;
@@ -28,14 +28,14 @@ final class PoseChoices {
    * @return at least one
    * @throws IllegalArgumentException if a word is no motion; the message lists those there are
    */
-  static Set<Freedom> motions(String text) {
+  static Set<RigidMotion> motions(String text) {
     if (text.isEmpty()) {
-      return EnumSet.allOf(Freedom.class);
+      return EnumSet.allOf(RigidMotion.class);
     }
-    Set<Freedom> chosen = EnumSet.noneOf(Freedom.class);
+    Set<RigidMotion> chosen = EnumSet.noneOf(RigidMotion.class);
     for (String word : text.split(",", -1)) {
-      Optional<Freedom> motion =
-          Arrays.stream(Freedom.values())
+      Optional<RigidMotion> motion =
+          Arrays.stream(RigidMotion.values())
               .filter(f -> f.name().equalsIgnoreCase(word.strip()))
               .findFirst();
       if (motion.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 import reseat.readings.AnalysisOptions;
@@ -12,10 +13,13 @@ import reseat.readings.ColumnFacts;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.OffsetTable.AxisRule;
 import reseat.readings.ReadingColumn;
+import reseat.report.form.Screen;
 import reseat.report.readings.AcceptanceTestPlan;
 import reseat.study.AcceptanceStudy;
 import reseat.units.PrintedNumber;
 import reseat.units.QuantityKind;
+import reseat.units.Unit;
+import reseat.units.UnitCatalog;
 
 /** The options of {@link ReadingsCommand}, as given. */
 final class ReadingsChoices {
@@ -51,6 +55,12 @@ final class ReadingsChoices {
    */
   static void describe(CommandSpec spec) {
     AnalysisOptions usual = AnalysisOptions.USUAL;
+    spec.addOption(
+        Options.text(
+            ScreenChoices.UNITS,
+            "mm|inch",
+            "units to print in; those of the columns if not given"));
+    spec.addOption(Options.flag(ScreenChoices.ALL, "tell everything, not only what decides"));
     spec.addOption(Options.flag("--json", "Machine-readable result in SI units."));
     spec.addOption(
         Options.several(
@@ -141,6 +151,43 @@ final class ReadingsChoices {
     spec.addOption(Options.text("--date", "TEXT", "Date to print with the offsets."));
   }
 
+  /**
+   * Gives the series in the units that are asked for.
+   *
+   * @param series as read
+   * @return in other units, or as it is
+   * @throws UnusableChoice if the units are none of those offered
+   */
+  MeasuredSeries told(MeasuredSeries series) throws UnusableChoice {
+    return switch (text(ScreenChoices.UNITS)) {
+      case "" -> series;
+      case "mm" -> series.in(false);
+      case "inch" -> series.in(true);
+      default -> throw unknownUnits();
+    };
+  }
+
+  private UnusableChoice unknownUnits() {
+    return new UnusableChoice(
+        ScreenChoices.UNITS
+            + ": found '"
+            + text(ScreenChoices.UNITS)
+            + "'; allowed are mm and inch, since a column has one unit",
+        null);
+  }
+
+  /**
+   * Says how the screen is asked for.
+   *
+   * @param inInches whether lengths are told in inches
+   * @return unit system, and how much is told
+   */
+  Screen screen(boolean inInches) {
+    Screen screen = ScreenChoices.of(inInches);
+    boolean all = given != null && given.hasMatchedOption(ScreenChoices.ALL);
+    return new Screen(screen.units(), all, screen.call());
+  }
+
   boolean json() {
     return given != null && given.hasMatchedOption("--json");
   }
@@ -153,10 +200,19 @@ final class ReadingsChoices {
    * Lays out the acceptance test that the options describe.
    *
    * @param design the design to be tested, with the name of its file; empty if there is none
+   * @param inInches whether the design is stated in inches
    * @return the blank form
    * @throws UnusableChoice if an option cannot be used
    */
-  AcceptanceTestPlan form(Map<String, AcceptanceStudy> design) throws UnusableChoice {
+  AcceptanceTestPlan form(Map<String, AcceptanceStudy> design, boolean inInches)
+      throws UnusableChoice {
+    Optional<Unit> told =
+        switch (text(ScreenChoices.UNITS)) {
+          case "" -> inInches ? Optional.of(UnitCatalog.UIN) : Optional.empty();
+          case "mm" -> Optional.of(UnitCatalog.UM);
+          case "inch" -> Optional.of(UnitCatalog.UIN);
+          default -> throw unknownUnits();
+        };
     try {
       return BlankSheet.of(
           words(TARGET),
@@ -164,7 +220,8 @@ final class ReadingsChoices {
           words(EXPECTED),
           level(CONFIDENCE, AnalysisOptions.USUAL.confidence()),
           wearIn(Integer.MAX_VALUE),
-          design);
+          design,
+          told);
     } catch (IllegalArgumentException e) {
       throw new UnusableChoice(e.getMessage(), e);
     }

@@ -31,6 +31,7 @@ import reseat.readings.ReadingsReader;
 import reseat.readings.Repeatability;
 import reseat.readings.SeriesAnalysis;
 import reseat.remount.RemountPlan;
+import reseat.report.form.Screen;
 import reseat.report.readings.AcceptanceSheet;
 import reseat.report.readings.AcceptanceTestPlan;
 import reseat.report.readings.OffsetTableText;
@@ -40,6 +41,7 @@ import reseat.report.readings.ReadingsText;
 import reseat.space.Vec3;
 import reseat.study.AcceptanceStudy;
 import reseat.study.PredictionStudy;
+import reseat.study.StatedDesign;
 
 /** {@code readings FILE}: what a measured remount series shows. */
 final class ReadingsCommand implements FileCommand {
@@ -99,31 +101,50 @@ final class ReadingsCommand implements FileCommand {
     if (files.wanted()) {
       return files.write(file, report, out, err);
     }
-    out.print(choices.json() ? ReadingsJson.of(report) : ReadingsText.of(report));
-    return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    String typed =
+        given == null
+            ? Screen.word(file.toString())
+            : ScreenChoices.again(given, "--offsets", "--sheet", "--force", "--date");
+    out.print(
+        choices.json()
+            ? ReadingsJson.of(report)
+            : ReadingsText.of(
+                report, typed, choices.screen(report.analysis().series().inInches())));
+    return ExitCode.of(report.verdict());
   }
 
   private static int plan(Path file, ReadingsChoices choices, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
     String design = choices.text(ReadingsChoices.AGAINST);
-    AcceptanceTestPlan form =
-        choices.form(
-            design.isEmpty() ? Map.of() : Map.of(design, DesignPlan.of(Path.of(design), err)));
-    WholeFile.write(file, form.csv().getBytes(StandardCharsets.UTF_8), choices.force());
+    AcceptanceTestPlan form;
+    if (design.isEmpty()) {
+      form = choices.form(Map.of(), false);
+    } else {
+      StatedDesign stated = DesignPlan.design(Path.of(design), err);
+      form = choices.form(Map.of(design, DesignPlan.of(stated.design())), stated.inInches());
+    }
+    AtomicFile.write(file, form.csv().getBytes(StandardCharsets.UTF_8), choices.force());
     out.print(form.text());
-    out.println("wrote " + file + ": write the readings into it, then: reseat readings " + file);
+    out.println("wrote " + file + ": write the readings into it, then");
+    out.print(
+        choices
+            .screen(false)
+            .next(
+                "readings",
+                Screen.word(file.toString()),
+                design.isEmpty() ? "" : " --against " + Screen.word(design)));
     return ExitCode.HOLDS;
   }
 
   private static void write(ReadingsChoices choices, String option, String content)
       throws IOException {
-    WholeFile.write(
+    AtomicFile.write(
         Path.of(choices.text(option)), content.getBytes(StandardCharsets.UTF_8), choices.force());
   }
 
   private static ReadingsReport report(Path file, ReadingsChoices choices, PrintWriter err)
       throws IOException, UnreadableCsv, UnusableChoice {
-    MeasuredSeries series = ReadingsReader.read(file);
+    MeasuredSeries series = choices.told(ReadingsReader.read(file));
     if (series.mounts() < 2) {
       throw new UnreadableCsv(
           List.of(
@@ -140,7 +161,7 @@ final class ReadingsCommand implements FileCommand {
     Optional<CouplingDesign> design =
         designFile.isEmpty()
             ? Optional.empty()
-            : Optional.of(DesignPlan.design(Path.of(designFile), err));
+            : Optional.of(DesignPlan.design(Path.of(designFile), err).design());
     try {
       axes = choices.axes(series);
       analysis =

@@ -9,8 +9,8 @@ import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.report.page.PageSource;
 import reseat.report.page.PageWriter;
-import reseat.report.page.Stamp;
 import reseat.report.readings.AcceptanceSheet;
 import reseat.report.readings.OffsetTableText;
 import reseat.report.readings.ReadingsJson;
@@ -90,7 +90,7 @@ final class ReadingsFiles {
           "--svg and --png: say which picture with --picture, such as --picture readings", null);
     }
     if (wanted() && !has(PICTURE)) {
-      WholeFolder.check(target(), "readings", choices.force());
+      AtomicFolder.check(target(), "readings", choices.force());
     }
   }
 
@@ -120,17 +120,16 @@ final class ReadingsFiles {
         "readings.html",
         utf8(
             PageWriter.html(
-                ReadingsPage.of(
-                    report, pictures, Stamp.ofReadings(file, others, ReseatCommand.version())))));
+                ReadingsPage.of(report, pictures, PageSource.ofReadings(file, others)))));
     files.put("readings.txt", utf8(ReadingsText.of(report)));
     files.put("readings.json", utf8(ReadingsJson.of(report)));
     files.put("acceptance.txt", utf8(AcceptanceSheet.filled(report)));
     if (!report.offsets().isEmpty()) {
       files.put("offsets.csv", utf8(OffsetTableText.csv(report.offsets().get(0))));
     }
-    WholeFolder.write(target(), "readings", files, choices.force());
+    AtomicFolder.write(target(), "readings", files, choices.force());
     out.println("wrote " + target().resolve("readings.html"));
-    return report.holds() ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    return ExitCode.of(report.verdict());
   }
 
   private void other(Map<Path, String> others, String option, String what) {

@@ -77,19 +77,26 @@ final class RemountCommand implements FileCommand {
 
   @Override
   public int run(Path file, PrintWriter out, PrintWriter err) throws IOException {
+    Optional<StatedDesign> design = DesignInput.read(file, err);
+    if (design.isEmpty()) {
+      return ExitCode.BAD_INPUT;
+    }
+    Screen screen = ScreenChoices.of(design.get().inInches());
     int threads = Runtime.getRuntime().availableProcessors();
-    return run(
-        file,
-        new Wish(MOUNTS, 1, threads, "", false, CAUSE_MOUNTS, false, ScreenChoices.of(file)),
-        out,
-        err);
+    Wish wish = new Wish(MOUNTS, 1, threads, "", false, CAUSE_MOUNTS, false, screen);
+    return run(design.get(), file, wish, out, err);
   }
 
   @Override
   public int run(ParseResult given, PrintWriter out, PrintWriter err) throws IOException {
+    Path file = given.matchedPositionalValue(0, Path.of(""));
     try {
-      Path file = given.matchedPositionalValue(0, Path.of(""));
-      return run(file, wish(given, ScreenChoices.of(given, file)), out, err);
+      Optional<StatedDesign> design = DesignInput.read(file, err);
+      if (design.isEmpty()) {
+        return ExitCode.BAD_INPUT;
+      }
+      Wish wish = wish(given, ScreenChoices.of(given, design.get().inInches()));
+      return run(design.get(), file, wish, out, err);
     } catch (UnusableChoice e) {
       err.println(NAME + e.getMessage());
       return ExitCode.BAD_INPUT;
@@ -115,17 +122,14 @@ final class RemountCommand implements FileCommand {
         screen);
   }
 
-  private int run(Path file, Wish wish, PrintWriter out, PrintWriter err) throws IOException {
-    Optional<StatedDesign> design = DesignInput.read(file, err);
-    if (design.isEmpty() || !knowsCase(design.get().design(), wish.cutCase(), err)) {
+  private int run(StatedDesign design, Path file, Wish wish, PrintWriter out, PrintWriter err)
+      throws IOException {
+    if (!knowsCase(design.design(), wish.cutCase(), err)) {
       return ExitCode.BAD_INPUT;
     }
     JudgedDesign judged =
         JudgedDesign.of(
-            design.get(),
-            file,
-            NAME,
-            new JudgedDesign.Output(wish.screen(), wish.json(), out, err));
+            design, file, NAME, new JudgedDesign.Output(wish.screen(), wish.json(), out, err));
     return judged.seated().isEmpty()
         ? judged.code()
         : simulate(judged.seated().get(), file, wish, out, err);

@@ -19,17 +19,22 @@ import reseat.check.Finding;
 import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
+import reseat.plots.chart.PictureUnits;
 import reseat.remedy.Counsel;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckTables;
+import reseat.report.check.RemedyWords;
+import reseat.report.form.FigureText;
+import reseat.report.form.UnitSystem;
 import reseat.report.fullreport.ReportPage;
 import reseat.report.fullreport.ReportPictures;
 import reseat.report.interchange.InterchangeJson;
 import reseat.report.page.Page;
+import reseat.report.page.PageSource;
 import reseat.report.page.PageWriter;
-import reseat.report.page.Stamp;
 import reseat.report.remount.RemountJson;
 import reseat.report.remount.ResponsePicture;
+import reseat.study.AssumedShares;
 import reseat.study.CheckResult;
 import reseat.study.CheckStudy;
 import reseat.study.InterchangeStudy;
@@ -66,9 +71,15 @@ final class ReportCommand implements Subcommand {
             .required(true)
             .description("folder to write; with --picture, the file to write")
             .build());
+    CheckCommand.describeStrict(spec);
     spec.addOption(Options.number("--mounts", "N", MOUNTS, "tool changes to simulate"));
     spec.addOption(
         Options.number("--holders", "N", HOLDERS, "holders to draw, if tolerances are given"));
+    spec.addOption(
+        Options.text(
+            ScreenChoices.UNITS,
+            "mm|inch|both",
+            "units of tables, boxes and charts; those that the file uses more"));
     spec.addOption(Options.seed());
     spec.addOption(Options.threads());
     spec.addOption(
@@ -95,20 +106,20 @@ final class ReportCommand implements Subcommand {
     ReportStudy.Effort effort;
     try {
       effort = effort(given);
+      ScreenChoices.of(given, false); // a wrong choice is told before anything is read
     } catch (UnusableChoice e) {
       err.println("reseat report: " + e.getMessage());
       return ExitCode.BAD_INPUT;
     }
     boolean one = given.hasMatchedOption("--picture");
-    boolean force = given.hasMatchedOption(FORCE);
     if (!one) {
-      WholeFolder.check(folder, NAME, force);
+      AtomicFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
     }
     Task task =
         () ->
             one
                 ? picture(given, file, folder, effort, out, err)
-                : write(file, folder, effort, force, out, err);
+                : write(given, file, folder, effort, out, err);
     boolean again = given.hasMatchedOption("--watch") && !one;
     return again ? watch(file, task, err) : told(file, task, err);
   }
@@ -140,10 +151,10 @@ final class ReportCommand implements Subcommand {
   }
 
   private static int write(
+      ParseResult given,
       Path file,
       Path folder,
       ReportStudy.Effort effort,
-      boolean force,
       PrintWriter out,
       PrintWriter err)
       throws IOException, UnusableChoice {
@@ -151,19 +162,22 @@ final class ReportCommand implements Subcommand {
     if (design.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
+    FigureText figures = ScreenChoices.of(given, design.get().inInches()).figures();
     Interruption interruption =
         Interruption.expect(err, () -> "reseat report: stopped; nothing was written");
     Written made;
     boolean untouched;
     try {
-      made = made(file, CheckStudy.run(design.get(), Depth.SIMULATED), effort);
+      CheckResult found = CheckStudy.run(design.get(), Depth.SIMULATED);
+      boolean strict = given.hasMatchedOption(CheckCommand.STRICT);
+      made = made(file, strict ? AssumedShares.strict(found) : found, effort, figures);
     } finally {
       untouched = interruption.over();
     }
     if (!untouched) {
       return ExitCode.INTERRUPTED;
     }
-    WholeFolder.write(folder, NAME, made.files(), force);
+    AtomicFolder.write(folder, NAME, made.files(), given.hasMatchedOption(FORCE));
     out.println("wrote " + folder.resolve("report.html") + ": " + made.verdict());
     out.flush();
     return ExitCode.of(made.judged());
@@ -172,16 +186,19 @@ final class ReportCommand implements Subcommand {
   /** The files of a report, before they are written. */
   private record Written(Map<String, byte[]> files, String verdict, Verdict judged) {}
 
-  private static Written made(Path file, CheckResult check, ReportStudy.Effort effort)
+  private static Written made(
+      Path file, CheckResult check, ReportStudy.Effort effort, FigureText figures)
       throws IOException, UnusableChoice {
-    List<String> stamp = Stamp.of(file, ReseatCommand.version(), effort.seed());
+    List<String> stamp = PageSource.of(file, effort.seed());
     Map<String, byte[]> files = new LinkedHashMap<>();
     Page page;
     Counsel counsel = TriedChanges.of(file, check);
     if (check instanceof SeatedCheck seated) {
       ReportStudy study = study(seated, effort);
-      ReportPictures pictures = ReportPictures.of(study);
-      page = ReportPage.of(study, counsel.remedies(), pictures, stamp);
+      ReportPictures pictures = ReportPictures.of(study, pictureUnits(figures));
+      page =
+          ReportPage.of(
+              study, pictures, stamp, figures, RemedyWords.lines(counsel.remedies(), figures));
       files.putAll(CheckTables.of(study));
       files.put("remount.json", utf8(RemountJson.of(study.remount())));
       study
@@ -189,7 +206,7 @@ final class ReportCommand implements Subcommand {
           .ifPresent(
               i -> files.put("interchange.json", utf8(InterchangeJson.of(i, findings(check, i)))));
     } else {
-      page = ReportPage.of(check, counsel.remedies(), stamp);
+      page = ReportPage.of(check, stamp, figures, RemedyWords.lines(counsel.remedies(), figures));
     }
     files.put("check.json", utf8(CheckJson.of(check, counsel)));
     files.put("report.html", utf8(PageWriter.html(page)));
@@ -240,11 +257,17 @@ final class ReportCommand implements Subcommand {
       return response(
           given, design.get().design(), name.substring(RESPONSE.length()), target, out, err);
     }
-    ReportPictures pictures = ReportPictures.of(seated);
+    PictureUnits units = pictureUnits(ScreenChoices.of(given, design.get().inInches()).figures());
+    ReportPictures pictures = ReportPictures.of(seated, units);
     if (pictures.named(name).isEmpty()) {
-      pictures = ReportPictures.of(study(seated, effort));
+      pictures = ReportPictures.of(study(seated, effort), units);
     }
     return written(given, target).write(name, pictures, out, err);
+  }
+
+  /** An axis has one scale; where both systems are asked for it is the metric one. */
+  private static PictureUnits pictureUnits(FigureText figures) {
+    return figures.system() == UnitSystem.INCH ? PictureUnits.INCH : PictureUnits.METRIC;
   }
 
   private static OnePicture written(ParseResult given, Path target) {

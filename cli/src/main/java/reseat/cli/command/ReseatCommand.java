@@ -1,10 +1,7 @@
 package reseat.cli.command;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Properties;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -52,20 +49,6 @@ final class ReseatCommand {
     CommandSpec spec = CommandSpec.create().name(name);
     command.describe(spec);
     return spec.addOption(Options.trace()).addOption(Options.help());
-  }
-
-  /**
-   * Reads the version that the build wrote into the program.
-   *
-   * @return three numbers with points between them
-   * @throws IOException if the program was packed without it
-   */
-  static String version() throws IOException {
-    Properties build = new Properties();
-    try (InputStream stored = ReseatCommand.class.getResourceAsStream("build.properties")) {
-      build.load(stored);
-    }
-    return build.getProperty("version");
   }
 
   private static Map<String, String> exitCodes() {

@@ -75,12 +75,12 @@ final class ResultFiles {
 
   /** Writes a text, in UTF-8. */
   void write(Path file, String text) throws IOException {
-    WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8), force());
+    AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8), force());
   }
 
   /** Writes a picture in the format that the name asks for. */
   void write(Path file, Picture picture) throws IOException {
     byte[] content = ending(file, ".png") ? picture.png(SCALE) : picture.svg();
-    WholeFile.write(file, content, force());
+    AtomicFile.write(file, content, force());
   }
 }

@@ -1,10 +1,11 @@
 package reseat.cli.command;
 
-import java.io.IOException;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-import reseat.designfile.PrevailingUnits;
 import reseat.report.form.Screen;
 import reseat.report.form.UnitSystem;
 
@@ -33,17 +34,17 @@ final class ScreenChoices {
   /**
    * Reads the options.
    *
-   * @param given the command line
-   * @param file the design file, whose units count where none are asked for
+   * @param given the command line; null for none
+   * @param inInches whether the file is written in inches, which counts where no units are asked
+   *     for
    * @return how the screen is asked for
-   * @throws IOException if the file cannot be read
    * @throws UnusableChoice if the units are none of those offered
    */
-  static Screen of(ParseResult given, Path file) throws IOException, UnusableChoice {
-    String units = given.matchedOptionValue(UNITS, "");
-    boolean all = given.hasMatchedOption(ALL);
+  static Screen of(ParseResult given, boolean inInches) throws UnusableChoice {
+    String units = given == null ? "" : given.matchedOptionValue(UNITS, "");
+    boolean all = given != null && given.hasMatchedOption(ALL);
     return switch (units) {
-      case "" -> new Screen(ofFile(file), all, called());
+      case "" -> new Screen(ofFile(inInches), all, called());
       case "mm" -> new Screen(UnitSystem.METRIC, all, called());
       case "inch" -> new Screen(UnitSystem.INCH, all, called());
       case "both" -> new Screen(UnitSystem.BOTH, all, called());
@@ -56,16 +57,41 @@ final class ScreenChoices {
   /**
    * The screen where no options are given.
    *
-   * @param file the design file
+   * @param inInches whether the file is written in inches
    * @return short, in the units of the file
-   * @throws IOException if the file cannot be read
    */
-  static Screen of(Path file) throws IOException {
-    return new Screen(ofFile(file), false, called());
+  static Screen of(boolean inInches) {
+    return new Screen(ofFile(inInches), false, called());
   }
 
-  private static UnitSystem ofFile(Path file) throws IOException {
-    return PrevailingUnits.inch(file) ? UnitSystem.INCH : UnitSystem.METRIC;
+  /**
+   * Gives what was typed again, for the next step.
+   *
+   * @param given the command line
+   * @param left names of options that the next step does not repeat
+   * @return the file and the options with their values, as a shell takes them
+   */
+  static String again(ParseResult given, String... left) {
+    StringBuilder typed =
+        new StringBuilder(Screen.word(given.matchedPositionalValue(0, Path.of("")).toString()));
+    // an option given twice is matched twice, and holds both values each time
+    for (OptionSpec option : new LinkedHashSet<>(given.matchedOptions())) {
+      String name = option.longestName();
+      if (name.equals(ALL) || List.of(left).contains(name)) {
+        continue;
+      }
+      List<String> values = option.stringValues();
+      if (option.arity().max() == 0) {
+        typed.append(' ').append(name);
+      } else {
+        values.forEach(v -> typed.append(' ').append(name).append(' ').append(Screen.word(v)));
+      }
+    }
+    return typed.toString();
+  }
+
+  private static UnitSystem ofFile(boolean inInches) {
+    return inInches ? UnitSystem.INCH : UnitSystem.METRIC;
   }
 
   private static String called() {

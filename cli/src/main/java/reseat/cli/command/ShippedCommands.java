@@ -38,7 +38,7 @@ final class ShippedCommands implements CommandTable {
       case "sweep" -> new SweepCommand(Terminal.showsErrors());
       case "readings" -> new ReadingsCommand();
       case "materials" -> new MaterialsCommand();
-      case "mount" -> new MountCommand();
+      case "mount" -> new BallMountCommand();
       case "size" -> new SizeCommand(Terminal.showsErrors());
       case "report" -> new ReportCommand();
       case "shopsheet" -> new ShopsheetCommand();

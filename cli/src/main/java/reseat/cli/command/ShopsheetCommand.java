@@ -11,20 +11,22 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.check.Finding;
+import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.design.ShopFloor;
 import reseat.design.Support;
 import reseat.designfile.BallMountFile;
-import reseat.designfile.DesignProblem;
-import reseat.designfile.PrevailingUnits;
-import reseat.report.ballmount.MountJson;
-import reseat.report.ballmount.MountPapers;
-import reseat.report.page.Stamp;
+import reseat.report.ballmount.BallMountJson;
+import reseat.report.ballmount.BallMountPapers;
+import reseat.report.check.VerdictWords;
+import reseat.report.form.Screen;
+import reseat.report.page.PageSource;
 import reseat.report.shop.ShopJson;
 import reseat.report.shop.ShopPapers;
 import reseat.report.shop.ShopUnits;
-import reseat.study.MountResult;
-import reseat.study.MountStudy;
+import reseat.study.BallMountResult;
+import reseat.study.BallMountStudy;
 import reseat.study.SeatedCheck;
 import reseat.study.ShopStudy;
 import reseat.study.StatedDesign;
@@ -59,7 +61,10 @@ final class ShopsheetCommand implements Subcommand {
             .description("folder to write; needed unless --json is given")
             .build());
     spec.addOption(
-        Options.text(UNITS, "mm|inch", "units that come first; those that the file uses more"));
+        Options.text(
+            UNITS,
+            "mm|inch|both",
+            "units of the papers; both, those that the file uses more first. Drawings give both"));
     spec.addOption(
         Options.several(BALL, "SIZE", "diameter of a gauge ball you own; takes the file's place"));
     spec.addOption(
@@ -67,6 +72,7 @@ final class ShopsheetCommand implements Subcommand {
     spec.addOption(
         Options.several(
             RAISE, "BALL=HEIGHT", "by how much to raise a ball, such as \"front=12 um\""));
+    CheckCommand.describeStrict(spec);
     spec.addOption(Options.flag(FORCE, "replace papers that were filled in or changed since"));
     spec.addOption(Options.flag(JSON, "print the numbers of the papers as JSON, SI units"));
   }
@@ -80,37 +86,39 @@ final class ShopsheetCommand implements Subcommand {
       return ExitCode.BAD_INPUT;
     }
     if (folder != null) {
-      WholeFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
+      AtomicFolder.check(folder, NAME, given.hasMatchedOption(FORCE));
     }
     try {
-      ShopUnits units = units(given, file);
       return BallMountFile.isOne(file)
-          ? mount(given, file, folder, units, out, err)
-          : coupling(given, file, folder, units, out, err);
+          ? mount(given, file, folder, out, err)
+          : coupling(given, file, folder, out, err);
     } catch (UnusableChoice e) {
       err.println("reseat shopsheet: " + e.getMessage());
       return ExitCode.BAD_INPUT;
     }
   }
 
-  private static ShopUnits units(ParseResult given, Path file) throws IOException, UnusableChoice {
+  private static ShopUnits units(ParseResult given, boolean inInches) throws UnusableChoice {
     String word = given.matchedOptionValue(UNITS, "");
     return switch (word) {
-      case "" -> new ShopUnits(PrevailingUnits.inch(file));
-      case "mm" -> new ShopUnits(false);
-      case "inch" -> new ShopUnits(true);
+      case "" -> new ShopUnits(inInches);
+      case "both" -> new ShopUnits(inInches, true);
+      case "mm" -> new ShopUnits(false, false);
+      case "inch" -> new ShopUnits(true, false);
       default ->
-          throw new UnusableChoice(UNITS + ": found '" + word + "'; allowed is mm or inch", null);
+          throw new UnusableChoice(
+              UNITS + ": found '" + word + "'; allowed are mm, inch and both", null);
     };
   }
 
   private static int coupling(
-      ParseResult given, Path file, Path folder, ShopUnits units, PrintWriter out, PrintWriter err)
+      ParseResult given, Path file, Path folder, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
     Optional<StatedDesign> read = DesignInput.read(file, err);
     if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
+    ShopUnits units = units(given, read.get().inInches());
     CouplingDesign design = withGauges(read.get().design(), given);
     Map<String, Double> rises = rises(design, given);
     JudgedDesign judged =
@@ -119,7 +127,11 @@ final class ShopsheetCommand implements Subcommand {
             file,
             "reseat shopsheet: ",
             new JudgedDesign.Output(
-                ScreenChoices.of(file), given.hasMatchedOption(JSON), out, err));
+                ScreenChoices.of(units.inchFirst()),
+                given.hasMatchedOption(JSON),
+                given.hasMatchedOption(CheckCommand.STRICT),
+                out,
+                err));
     if (judged.seated().isEmpty()) {
       return judged.code();
     }
@@ -132,7 +144,13 @@ final class ShopsheetCommand implements Subcommand {
       throw new IllegalStateException("interrupted", e);
     }
     if (folder != null) {
-      write(folder, ShopPapers.of(study, stamp(file), units, rises), given, out);
+      write(
+          folder,
+          ShopPapers.of(study, stamp(file), units, rises),
+          seated.findings(),
+          false,
+          given,
+          out);
     }
     if (given.hasMatchedOption(JSON)) {
       out.print(ShopJson.of(study, rises));
@@ -141,43 +159,61 @@ final class ShopsheetCommand implements Subcommand {
   }
 
   private static int mount(
-      ParseResult given, Path file, Path folder, ShopUnits units, PrintWriter out, PrintWriter err)
+      ParseResult given, Path file, Path folder, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
     for (String option : List.of(BALL, PIN, RAISE)) {
       if (given.hasMatchedOption(option)) {
         throw new UnusableChoice(option + ": is for a whole coupling; leave it out here", null);
       }
     }
-    BallMountFile read = BallMountFile.read(file);
-    for (DesignProblem problem : read.problems()) {
-      err.println(problem.oneLine(file.toString()));
-    }
-    if (read.design().isEmpty()) {
+    Optional<BallMountFile> read = DesignInput.readMount(file, err);
+    if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    MountResult result = MountStudy.run(read.design().get());
+    ShopUnits units = units(given, read.get().inInches());
+    BallMountResult result = BallMountStudy.run(read.get());
     if (folder != null) {
-      write(folder, MountPapers.of(result, stamp(file), units), given, out);
+      write(
+          folder,
+          BallMountPapers.of(result, stamp(file), units),
+          result.findings(),
+          true,
+          given,
+          out);
     }
     if (given.hasMatchedOption(JSON)) {
-      out.print(MountJson.of(result));
+      out.print(BallMountJson.of(result));
     }
     return ExitCode.of(result.verdict());
   }
 
   private static List<String> stamp(Path file) throws IOException {
-    return Stamp.of(file, ReseatCommand.version());
+    return PageSource.of(file);
   }
 
   private static void write(
-      Path folder, Map<String, byte[]> files, ParseResult given, PrintWriter out)
+      Path folder,
+      Map<String, byte[]> files,
+      List<Finding> findings,
+      boolean mount,
+      ParseResult given,
+      PrintWriter out)
       throws IOException {
-    WholeFolder.write(folder, NAME, files, given.hasMatchedOption(FORCE));
+    AtomicFolder.write(folder, NAME, files, given.hasMatchedOption(FORCE));
     if (!given.hasMatchedOption(JSON)) {
+      out.println(VerdictWords.line(findings));
       out.println("wrote " + files.size() + " papers to " + folder + ":");
       for (String name : files.keySet()) {
         out.println("  " + name);
       }
+      String file = Screen.word(given.matchedPositionalValue(0, Path.of("")).toString());
+      Screen screen = ScreenChoices.of(false);
+      out.print(
+          mount
+              ? screen.next("mount", file, "")
+              : Verdict.of(findings) == Verdict.HOLDS
+                  ? screen.next("report", file, " -o report")
+                  : screen.next("check", file, ""));
       out.flush();
     }
   }

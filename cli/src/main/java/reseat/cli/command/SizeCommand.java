@@ -12,20 +12,21 @@ import picocli.CommandLine.ParseResult;
 import reseat.check.Depth;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignProblem;
-import reseat.designfile.SizeWish;
+import reseat.designfile.SizeTargets;
 import reseat.plots.Picture;
+import reseat.report.form.Screen;
 import reseat.report.search.ChoicesText;
 import reseat.report.search.SizeJson;
 import reseat.report.search.SizePicture;
 import reseat.report.search.SizeText;
-import reseat.sizing.SizingTally;
-import reseat.study.CandidateFile;
+import reseat.search.CandidateFile;
+import reseat.search.ClassicChoices;
+import reseat.search.SizingPlan;
+import reseat.search.SizingSearch;
+import reseat.search.SizingSpace;
+import reseat.search.SizingStudy;
+import reseat.search.SizingTally;
 import reseat.study.CheckStudy;
-import reseat.study.ClassicChoices;
-import reseat.study.SizingPlan;
-import reseat.study.SizingSearch;
-import reseat.study.SizingSpace;
-import reseat.study.SizingStudy;
 import reseat.study.StatedDesign;
 
 /** Searches for the best design over stock sizes and ranges. */
@@ -78,6 +79,7 @@ final class SizeCommand implements Subcommand {
     spec.addOption(
         Options.several("--merge", "CSV", "join the candidates of all parts instead of judging"));
     ResultFiles.describeForce(spec);
+    ScreenChoices.describe(spec);
     spec.addOption(Options.threads());
     spec.addOption(Options.flag("--json", "print the result as JSON, SI units"));
   }
@@ -92,17 +94,20 @@ final class SizeCommand implements Subcommand {
     if (file.unaltered().design().isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
-    if (given.hasMatchedOption("--choices")) {
-      out.print(
-          ChoicesText.of(
-              ClassicChoices.of(file),
-              CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED)));
-      return ExitCode.HOLDS;
-    }
     try {
+      Screen screen = ScreenChoices.of(given, file.unaltered().inInches());
+      if (given.hasMatchedOption("--choices")) {
+        out.print(
+            ChoicesText.of(
+                ClassicChoices.of(file),
+                CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED),
+                ScreenChoices.again(given, "--choices"),
+                screen));
+        return ExitCode.HOLDS;
+      }
       SizingPlan plan = plan(given, file);
       checkTargets(given);
-      return run(given, plan, out, err);
+      return run(given, plan, screen, out, err);
     } catch (UnusableChoice | IllegalArgumentException e) {
       err.println(NAME + e.getMessage());
       return ExitCode.BAD_INPUT;
@@ -110,14 +115,14 @@ final class SizeCommand implements Subcommand {
   }
 
   private static SizingPlan plan(ParseResult given, AlterableDesign file) throws UnusableChoice {
-    SizeWish wish = file.size();
+    SizeTargets wish = file.size();
     List<String> vary = given.matchedOptionValue("--vary", List.<String>of());
     if (!vary.isEmpty()) {
       wish = wish.withVary(vary);
     }
     String rank = given.matchedOptionValue("--rank", "");
     if (!rank.isEmpty()) {
-      Optional<SizeWish.RankBy> rule = SizeWish.RankBy.named(rank);
+      Optional<SizeTargets.RankBy> rule = SizeTargets.RankBy.named(rank);
       if (rule.isEmpty()) {
         throw new UnusableChoice(
             "--rank is '"
@@ -152,7 +157,8 @@ final class SizeCommand implements Subcommand {
     }
   }
 
-  private int run(ParseResult given, SizingPlan plan, PrintWriter out, PrintWriter err)
+  private int run(
+      ParseResult given, SizingPlan plan, Screen screen, PrintWriter out, PrintWriter err)
       throws IOException, UnusableChoice {
     SizingTally tally = new SizingTally(plan.wish().rankBy());
     List<String> merge = given.matchedOptionValue("--merge", List.<String>of());
@@ -172,8 +178,12 @@ final class SizeCommand implements Subcommand {
       return ExitCode.INTERRUPTED;
     }
     write(new ResultFiles(given), study, err);
-    out.print(given.hasMatchedOption("--json") ? SizeJson.of(study) : SizeText.of(study));
-    return study.holding() > 0 ? ExitCode.HOLDS : ExitCode.CHECK_FAILS;
+    String typed =
+        ScreenChoices.again(
+            given, "--winner", "--picture", "--candidates", "--resume", "--part", "--force");
+    out.print(
+        given.hasMatchedOption("--json") ? SizeJson.of(study) : SizeText.of(study, typed, screen));
+    return ExitCode.of(study.verdict());
   }
 
   /** Judges all candidates; false if it was stopped. */
@@ -238,7 +248,7 @@ final class SizeCommand implements Subcommand {
       throws IOException {
     Optional<Path> winner = files.named("--winner");
     if (winner.isPresent() && study.winner().isEmpty()) {
-      err.println(NAME + "no candidate keeps every limit, so " + winner.get() + " was not written");
+      err.println(NAME + "no design passes every check, so " + winner.get() + " was not written");
     } else if (winner.isPresent()) {
       files.write(
           winner.get(),
@@ -248,7 +258,7 @@ final class SizeCommand implements Subcommand {
     if (file.isPresent()) {
       Optional<Picture> picture = SizePicture.of(study);
       if (picture.isEmpty()) {
-        err.println(NAME + "no candidate keeps every limit, so " + file.get() + " was not written");
+        err.println(NAME + "no design passes every check, so " + file.get() + " was not written");
       } else {
         files.write(file.get(), picture.get());
       }

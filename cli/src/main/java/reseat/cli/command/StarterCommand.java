@@ -65,7 +65,8 @@ final class StarterCommand implements Subcommand {
       out.print(text);
       return ExitCode.HOLDS;
     }
-    WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8), given.hasMatchedOption("--force"));
+    AtomicFile.write(
+        file, text.getBytes(StandardCharsets.UTF_8), given.hasMatchedOption("--force"));
     out.println("wrote " + file + "; next: reseat " + starter.get().command() + " " + file);
     return ExitCode.HOLDS;
   }

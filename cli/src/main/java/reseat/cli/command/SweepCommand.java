@@ -12,6 +12,7 @@ import reseat.design.CouplingDesign;
 import reseat.designfile.AlterableDesign;
 import reseat.designfile.DesignProblem;
 import reseat.plots.Picture;
+import reseat.report.form.Screen;
 import reseat.report.search.SweepPicture;
 import reseat.report.search.SweepTables;
 import reseat.report.search.SweepText;
@@ -65,6 +66,7 @@ final class SweepCommand implements Subcommand {
             "OUT",
             "draw curves over one key, or a map of the first output over two; .svg or .png"));
     ResultFiles.describeForce(spec);
+    ScreenChoices.describe(spec);
     spec.addOption(
         Options.number(
             "--mounts", "N", MOUNTS, "tool changes to simulate at each point, for scatter"));
@@ -89,9 +91,10 @@ final class SweepCommand implements Subcommand {
       return ExitCode.HOLDS;
     }
     try {
+      Screen screen = ScreenChoices.of(given, file.unaltered().inInches());
       SweepPlan plan = plan(given, file, design.get());
       new ResultFiles(given).check("--csv", "--picture");
-      return run(given, plan, design.get().title(), out, err);
+      return run(given, plan, screen, out, err);
     } catch (UnusableChoice | IllegalArgumentException e) {
       err.println(NAME + e.getMessage());
       return ExitCode.BAD_INPUT;
@@ -129,7 +132,8 @@ final class SweepCommand implements Subcommand {
         WholeNumber.threads(given));
   }
 
-  private int run(ParseResult given, SweepPlan plan, String title, PrintWriter out, PrintWriter err)
+  private int run(
+      ParseResult given, SweepPlan plan, Screen screen, PrintWriter out, PrintWriter err)
       throws IOException {
     LongRun run =
         new LongRun(
@@ -148,11 +152,13 @@ final class SweepCommand implements Subcommand {
       return ExitCode.INTERRUPTED;
     }
     SweepStudy study = result.get();
-    write(new ResultFiles(given), study, err);
+    write(new ResultFiles(given), study, screen, err);
+    String title = plan.file().unaltered().design().orElseThrow().title();
+    String file = Screen.word(given.matchedPositionalValue(0, Path.of("")).toString());
     out.print(
         given.hasMatchedOption("--json")
             ? SweepTables.json(study, title)
-            : SweepText.of(study, title));
+            : SweepText.of(study, title, file, screen));
     return code(study);
   }
 
@@ -166,7 +172,7 @@ final class SweepCommand implements Subcommand {
     return nothing ? ExitCode.NO_SOLUTION : ExitCode.of(study.best());
   }
 
-  private static void write(ResultFiles files, SweepStudy study, PrintWriter err)
+  private static void write(ResultFiles files, SweepStudy study, Screen screen, PrintWriter err)
       throws IOException {
     Optional<Path> csv = files.named("--csv");
     if (csv.isPresent()) {
@@ -174,7 +180,7 @@ final class SweepCommand implements Subcommand {
     }
     Optional<Path> file = files.named("--picture");
     if (file.isPresent()) {
-      Optional<Picture> picture = SweepPicture.of(study);
+      Optional<Picture> picture = SweepPicture.of(study, screen.units());
       if (picture.isEmpty()) {
         err.println(NAME + "no point has a value to draw, so " + file.get() + " was not written");
         return;

@@ -48,7 +48,16 @@ class CheckCommandTest extends TypedCommand {
   @Test
   void aFailingPostIsReportedInFull() throws IOException {
     assertThat(check(failing)).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(out.toString()).contains("FAILS: ").contains("Contacts at rest");
+    assertThat(out.toString()).contains("FAILS: ").contains("contacts at rest");
+  }
+
+  @Test
+  void oneFigureIsToldInFullAndAnUnknownOneListsThoseThereAre() throws IOException {
+    assertThat(check(failing, "--explain", "peak-pressure")).isEqualTo(ExitCode.HOLDS);
+    assertThat(out.toString()).contains("Formula: p0 = 3 F / (2 π a b)").contains("Assumed: ");
+    assertThat(check(failing, "--explain", "peak-presure")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(out.toString()).isEmpty();
+    assertThat(err.toString()).contains("did you mean peak-pressure?").contains("bond-use");
   }
 
   @Test

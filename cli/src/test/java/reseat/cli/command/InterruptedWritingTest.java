@@ -43,7 +43,7 @@ class InterruptedWritingTest {
   }
 
   private void write(String text) throws IOException {
-    WholeFolder.write(target, "report", pages(text), false);
+    AtomicFolder.write(target, "report", pages(text), false);
   }
 
   private List<String> names() throws IOException {
@@ -95,7 +95,7 @@ class InterruptedWritingTest {
   @Test
   void aFolderThatAKilledRunHadMovedAsideComesBack() throws IOException {
     left(".part.old", Duration.ofHours(1));
-    WholeFolder.check(target, "report", false);
+    AtomicFolder.check(target, "report", false);
     assertThat(Files.readString(target.resolve("a.html"))).isEqualTo("left");
   }
 
@@ -104,7 +104,7 @@ class InterruptedWritingTest {
     Path left = Files.createFile(folder.resolve(".p.svg." + NOBODY + "-3.part"));
     Files.setLastModifiedTime(left, FileTime.from(Instant.now().minus(Duration.ofDays(2))));
     Path other = Files.createFile(folder.resolve(".p.svg.mine.part"));
-    WholeFile.write(folder.resolve("p.svg"), new byte[1], false);
+    AtomicFile.write(folder.resolve("p.svg"), new byte[1], false);
     assertThat(left).doesNotExist();
     assertThat(other).exists();
   }
@@ -127,7 +127,7 @@ class InterruptedWritingTest {
     assertThat(Files.readString(real.resolve("a.html"))).isEqualTo("two");
     Path file = Files.createFile(made.resolve("plain"));
     Path link = Files.createSymbolicLink(folder.resolve("link"), file);
-    WholeFile.write(link, "three".getBytes(StandardCharsets.UTF_8), true);
+    AtomicFile.write(link, "three".getBytes(StandardCharsets.UTF_8), true);
     assertThat(link).isSymbolicLink();
     assertThat(Files.readString(file)).isEqualTo("three");
   }
@@ -136,8 +136,8 @@ class InterruptedWritingTest {
   void aDeviceIsWrittenToAndStaysADevice() throws IOException {
     Path device = Path.of("/dev/null");
     org.junit.jupiter.api.Assumptions.assumeTrue(Files.isWritable(device));
-    WholeFile.write(device, new byte[10], true);
-    WholeFile.write(device, new byte[10], false);
+    AtomicFile.write(device, new byte[10], true);
+    AtomicFile.write(device, new byte[10], false);
     assertThat(Files.isRegularFile(device)).isFalse();
   }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -73,7 +74,7 @@ class OddFolderTest {
       StringWriter err = new StringWriter();
       int code = new Dispatch().run(args, new PrintWriter(out), new PrintWriter(err));
       assertThat(code).as("%s: %s", command, err).isBetween(0, 1);
-      all.put(command, code + "\n" + out.toString().replace(folder.toString(), "") + err);
+      all.put(command, code + "\n" + withoutFolder(out.toString(), folder) + err);
     }
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).filter(f -> !isMarker(f)).toList()) {
@@ -84,6 +85,13 @@ class OddFolderTest {
       }
     }
     return all;
+  }
+
+  /** What is printed without the folder's name; a name is quoted where a shell needs it. */
+  private static String withoutFolder(String printed, Path folder) {
+    return printed
+        .replaceAll("\"" + Pattern.quote(folder.toString()) + "([^\"]*)\"", "$1")
+        .replace(folder.toString(), "");
   }
 
   /** Holds digests of pages that name the folder. */

@@ -73,7 +73,7 @@ class ReadingsAgainstTest extends TypedCommand {
   @Test
   void theScreenSaysWhatToDoFirst() throws IOException {
     run("readings", readings(3).toString(), "--against", design.toString());
-    assertThat(out.toString()).contains("Against the prediction").contains("What to do first:");
+    assertThat(out.toString()).contains("beside simulated").contains("What to do first:");
   }
 
   @Test

@@ -51,7 +51,7 @@ class ReadingsFilesTest extends TypedCommand {
     String html = Files.readString(page.resolve("readings.html"));
     assertThat(html)
         .contains(
-            "Every target is proven.",
+            "PROVEN: every target.",
             "settled from mount",
             "Against the prediction",
             "Measured mounts over simulated ones",

@@ -41,7 +41,7 @@ class ReadingsGroundTest {
 
   @Test
   void theScreenSaysWhatTheBoundsAssumeAndWhereTheReadingsDoNotBearIt() throws IOException {
-    String screen = printed().replaceAll("\\s+", " ");
+    String screen = printed("--all").replaceAll("\\s+", " ");
     assertThat(screen)
         .contains("for normal, independent readings")
         .contains("skewed: ")

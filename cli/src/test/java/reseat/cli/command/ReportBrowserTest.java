@@ -71,20 +71,37 @@ class ReportBrowserTest {
 
   @Test
   void aTelephoneSeesNothingStickOut() throws Exception {
-    // Chromium's window is at least 500 wide: a frame of 400 stands in for a small screen
+    // Chromium's window is at least 500 wide: a frame of 360 stands in for a small screen
     Path frame = folder.resolve("frame.html");
     Path probed = folder.resolve("inner.html");
     Files.writeString(probed, Files.readString(page).replace("</body>", PROBE + "</body>"));
     String inner = Files.readString(probed).replace("&", "&amp;").replace("\"", "&quot;");
     Files.writeString(
         frame,
-        "<iframe id=f style=\"width:400px;height:800px;border:0\" srcdoc=\""
+        "<iframe id=f style=\"width:360px;height:800px;border:0\" srcdoc=\""
             + inner
             + "\"></iframe><p id=told></p><script>const f=document.getElementById('f');"
             + "f.addEventListener('load',()=>{document.getElementById('told').textContent="
             + "f.contentDocument.getElementById('probe').textContent})</script>");
     String dom = chromium("--window-size=900,900", "--dump-dom", frame.toUri().toString());
-    assertThat(dom).contains("<p id=\"told\">width 400 sticks out 0 overlaps 0");
+    assertThat(dom).contains("<p id=\"told\">width 360 sticks out 0 overlaps 0");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--blink-settings=preferredColorScheme=1",
+        "--blink-settings=preferredColorScheme=0"
+      })
+  void axeFindsNothingSeriousByDayOrByNight(String scheme) throws Exception {
+    String told = AxeAudit.in(folder).of(Files.readString(page), browser, folder, scheme);
+    assertThat(told).matches("passed [1-9][0-9]*; serious: none");
+  }
+
+  @Test
+  void axeFindsAFaultThatIsPutIn() throws Exception {
+    String faded = Files.readString(page).replace("</style>", "p{color:#eee !important}</style>");
+    assertThat(AxeAudit.in(folder).of(faded, browser, folder)).contains("serious: color-contrast");
   }
 
   @Test

@@ -56,10 +56,10 @@ public record AxisQuantity(String name, String unit, double unitInSi) {
   /**
    * Returns what is written along the axis.
    *
-   * @return for instance {@code peak pressure (GPa)}
+   * @return for instance {@code peak pressure, GPa}
    */
   public String label() {
-    return unit.isEmpty() ? name : name + " (" + unit + ")";
+    return unit.isEmpty() ? name : name + ", " + unit;
   }
 
   /**

@@ -18,17 +18,31 @@ public final class BallSizeCurves {
    * @return the picture {@code ball-size-curves}
    */
   public static Picture draw(List<CurveRow> rows, double chosen, CurveRow.Limits limits) {
+    return draw(rows, chosen, limits, PictureUnits.METRIC);
+  }
+
+  /**
+   * Draws the curves in a unit system.
+   *
+   * @param rows at least two, by ascending diameter
+   * @param chosen diameter of the design, m
+   * @param limits limits, as for the curves over preload
+   * @param units unit system
+   * @return the picture {@code ball-size-curves}
+   */
+  public static Picture draw(
+      List<CurveRow> rows, double chosen, CurveRow.Limits limits, PictureUnits units) {
     double none = Double.POSITIVE_INFINITY;
     CurvePanels.Input input =
         new CurvePanels.Input(
-            AxisQuantity.BALL_DIAMETER, CurveRow.places(rows), none, none, chosen);
+            units.of(AxisQuantity.BALL_DIAMETER), CurveRow.places(rows), none, none, chosen);
     return CurvePanels.draw(
         PictureKind.BALL_SIZE_CURVES,
         "ball-size-curves",
         "Pressure, stiffness, sink and scatter against ball size",
         "Larger balls press less and are stiffer; each point is a size in stock.",
         input,
-        CurveRow.panels(rows, limits),
+        CurveRow.panels(rows, limits, units),
         true);
   }
 }

@@ -50,8 +50,19 @@ public final class BudgetBars {
    * @return the picture {@code budget}
    */
   public static Picture draw(List<Axis> axes) {
+    return draw(axes, PictureUnits.METRIC);
+  }
+
+  /**
+   * Draws the budget in a unit system.
+   *
+   * @param axes at least one
+   * @param units unit system
+   * @return the picture {@code budget}
+   */
+  public static Picture draw(List<Axis> axes, PictureUnits units) {
     List<Scene> panels = new ArrayList<>();
-    AxisQuantity size = AxisQuantity.micrometres("at the tool point");
+    AxisQuantity size = units.of(AxisQuantity.micrometres("at the tool point"));
     for (Axis a : axes) {
       List<BarPanel.Bar> bars = new ArrayList<>();
       for (Line l : sorted(a)) {

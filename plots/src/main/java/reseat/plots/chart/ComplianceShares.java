@@ -52,6 +52,17 @@ public final class ComplianceShares {
    * @return the picture {@code compliance-shares}
    */
   public static Picture draw(List<Direction> directions) {
+    return draw(directions, PictureUnits.METRIC);
+  }
+
+  /**
+   * Draws the shares in a unit system.
+   *
+   * @param directions at least one
+   * @param units unit system
+   * @return the picture {@code compliance-shares}
+   */
+  public static Picture draw(List<Direction> directions, PictureUnits units) {
     List<Scene> panels = new ArrayList<>();
     for (Direction d : directions) {
       List<BarPanel.Bar> bars = new ArrayList<>();
@@ -60,9 +71,12 @@ public final class ComplianceShares {
             new BarPanel.Bar(p.name(), 100 * p.share(), BarPanel.percent(p.share()), Tone.BLUE));
       }
       String heading =
-          d.axis() + ": " + AxisQuantity.STIFFNESS.text(d.stiffness(), 3) + " at the tool point";
+          d.axis()
+              + ": "
+              + units.of(AxisQuantity.STIFFNESS).text(d.stiffness(), 3)
+              + " at the tool point";
       panels.add(
-          BarPanel.of(heading, bars, "share of the give (%)", Double.POSITIVE_INFINITY, WIDTH));
+          BarPanel.of(heading, bars, "share of the give, %", Double.POSITIVE_INFINITY, WIDTH));
     }
     Direction first = directions.get(0);
     Part most = sorted(first).get(0);

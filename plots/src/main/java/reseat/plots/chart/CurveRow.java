@@ -30,19 +30,28 @@ public record CurveRow(
   }
 
   /** Four panels: pressure, stiffness, sink and scatter. */
-  static List<CurvePanels.Panel> panels(List<CurveRow> rows, Limits limits) {
+  static List<CurvePanels.Panel> panels(List<CurveRow> rows, Limits limits, PictureUnits units) {
     return List.of(
         new CurvePanels.Panel(
-            AxisQuantity.PRESSURE,
+            units.of(AxisQuantity.PRESSURE),
             column(rows, CurveRow::peakPressure),
             limits.peakPressure(),
             true),
         new CurvePanels.Panel(
-            AxisQuantity.STIFFNESS, column(rows, CurveRow::stiffness), limits.stiffness(), false),
+            units.of(AxisQuantity.STIFFNESS),
+            column(rows, CurveRow::stiffness),
+            limits.stiffness(),
+            false),
         new CurvePanels.Panel(
-            AxisQuantity.SINK, column(rows, CurveRow::sink), Double.POSITIVE_INFINITY, true),
+            units.of(AxisQuantity.SINK),
+            column(rows, CurveRow::sink),
+            Double.POSITIVE_INFINITY,
+            true),
         new CurvePanels.Panel(
-            AxisQuantity.SCATTER, column(rows, CurveRow::scatter), limits.scatter(), true));
+            units.of(AxisQuantity.SCATTER),
+            column(rows, CurveRow::scatter),
+            limits.scatter(),
+            true));
   }
 
   private static List<Double> column(List<CurveRow> rows, ToDoubleFunction<CurveRow> value) {

@@ -3,7 +3,6 @@ package reseat.plots.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
@@ -44,12 +43,33 @@ public final class DeviceBand {
    */
   public static Optional<Picture> draw(
       String name, String called, PreloadDevice device, Optional<BenchBand> band) {
+    return draw(name, called, device, band, PictureUnits.METRIC);
+  }
+
+  /**
+   * Draws the band in a unit system.
+   *
+   * @param name name of the picture, for instance {@code device-1}
+   * @param called what the design calls the device
+   * @param device the device
+   * @param band what it may be set to; empty if the coupling sets no band
+   * @param units unit system of the axes; the words of the key give both
+   * @return the picture; empty if nothing but the force itself is set on such a device, or it
+   *     cannot be set
+   */
+  public static Optional<Picture> draw(
+      String name,
+      String called,
+      PreloadDevice device,
+      Optional<BenchBand> band,
+      PictureUnits units) {
     double nominal = device.nominalForce();
     Optional<BenchSetting> here = device.settingFor(nominal);
     if (here.isEmpty() || here.get().kind() == BenchSetting.Kind.FORCE) {
       return Optional.empty();
     }
-    AxisQuantity setting = axis(here.get().kind());
+    AxisQuantity setting = units.of(axis(here.get().kind()));
+    AxisQuantity pull = units.of(axis(BenchSetting.Kind.FORCE));
     double most = BEYOND * Math.max(nominal, band.map(BenchBand::allowedHigh).orElse(nominal));
     List<Double> settings = new ArrayList<>();
     List<Double> forces = new ArrayList<>();
@@ -60,7 +80,7 @@ public final class DeviceBand {
           .ifPresent(
               s -> {
                 settings.add(setting.of(s.value()));
-                forces.add(force);
+                forces.add(pull.of(force));
               });
     }
     if (settings.size() < 2) {
@@ -68,13 +88,13 @@ public final class DeviceBand {
     }
     double[] xs = array(settings, 1);
     double part = device.scatter().halfRange() + device.accuracy().halfRange();
-    PlotPanel panel = panel(setting, xs, forces, part, band);
+    PlotPanel panel = panel(setting, pull, xs, forces, part, band);
     panel.line(xs, array(forces, 1 + part), SPREAD);
     panel.line(xs, array(forces, 1 - part), SPREAD);
     panel.line(xs, array(forces, 1), CURVE);
     panel.vertical(setting.of(here.get().value()), NOMINAL);
     Scene drawn = panel.scene();
-    Scene key = Key.of(key(device, here.get(), part, band), WIDTH - 12, 1);
+    Scene key = Key.of(key(device, here.get(), part, band, pull), WIDTH - 12, 1);
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(key, 6, drawn.height() + 8);
     String caption =
@@ -89,12 +109,13 @@ public final class DeviceBand {
             name,
             "Force of " + called + " over its " + here.get().kind().label(),
             caption,
-            caption + band.map(b -> " Allowed " + allowed(b) + ".").orElse(""),
+            caption + band.map(b -> " Allowed " + allowed(b, pull) + ".").orElse(""),
             scene.build(WIDTH, drawn.height() + 8 + key.height())));
   }
 
   private static PlotPanel panel(
       AxisQuantity setting,
+      AxisQuantity pull,
       double[] xs,
       List<Double> forces,
       double part,
@@ -106,12 +127,15 @@ public final class DeviceBand {
             .add(array(forces, Math.max(0, 1 - part)))
             .add(0)
             .range(0.04);
-    PlotPanel panel = new PlotPanel(WIDTH, HEIGHT, setting.label(), x, "force (N)", y);
+    PlotPanel panel = new PlotPanel(WIDTH, HEIGHT, setting.label(), x, pull.label(), y);
     band.ifPresent(
         b -> {
           double[] across = {x.from(), x.to(), x.to(), x.from()};
-          double high = Math.min(y.to(), b.allowedHigh());
-          panel.area(across, new double[] {b.allowedLow(), b.allowedLow(), high, high}, ALLOWED);
+          double high = Math.min(y.to(), pull.of(b.allowedHigh()));
+          panel.area(
+              across,
+              new double[] {pull.of(b.allowedLow()), pull.of(b.allowedLow()), high, high},
+              ALLOWED);
           aim(panel, setting, b);
         });
     return panel;
@@ -142,12 +166,16 @@ public final class DeviceBand {
   }
 
   private static List<Key.Entry> key(
-      PreloadDevice device, BenchSetting here, double part, Optional<BenchBand> band) {
+      PreloadDevice device,
+      BenchSetting here,
+      double part,
+      Optional<BenchBand> band,
+      AxisQuantity pull) {
     List<Key.Entry> entries = new ArrayList<>();
     entries.add(
         Key.Entry.line(
             NOMINAL,
-            "this design: " + here.told() + " for " + NumberText.force(device.nominalForce())));
+            "this design: " + here.told() + " for " + pull.text(device.nominalForce(), 3)));
     entries.add(
         Key.Entry.line(
             SPREAD,
@@ -155,7 +183,8 @@ public final class DeviceBand {
                 "from mount to mount and device to device together \u00b1%.3g %%", 100 * part)));
     band.ifPresent(
         b -> {
-          entries.add(Key.Entry.area(LineStyle.NONE, ALLOWED, "the coupling allows " + allowed(b)));
+          entries.add(
+              Key.Entry.area(LineStyle.NONE, ALLOWED, "the coupling allows " + allowed(b, pull)));
           if (b.settingAtLow().isPresent() && b.settingAtHigh().isPresent()) {
             entries.add(
                 Key.Entry.area(
@@ -170,7 +199,7 @@ public final class DeviceBand {
     return entries;
   }
 
-  private static String allowed(BenchBand b) {
-    return NumberText.force(b.allowedLow()) + " to " + NumberText.force(b.allowedHigh());
+  private static String allowed(BenchBand b, AxisQuantity pull) {
+    return pull.text(b.allowedLow(), 3) + " to " + pull.text(b.allowedHigh(), 3);
   }
 }

@@ -51,7 +51,7 @@ public final class FrequencyList {
       key.add(
           Key.Entry.area(LineStyle.NONE, Fill.full(Tone.GREEN), "contacts slide without friction"));
     }
-    Scene panel = BarPanel.of("", bars, "natural frequency (Hz)", Double.POSITIVE_INFINITY, WIDTH);
+    Scene panel = BarPanel.of("", bars, "natural frequency, Hz", Double.POSITIVE_INFINITY, WIDTH);
     Mode lowest = modes.get(0);
     return Picture.of(
         PictureKind.FREQUENCIES,

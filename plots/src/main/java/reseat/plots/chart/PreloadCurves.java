@@ -27,16 +27,34 @@ public final class PreloadCurves {
    * @return the picture {@code preload-curves}
    */
   public static Picture draw(List<CurveRow> rows, Band band, CurveRow.Limits limits) {
+    return draw(rows, band, limits, PictureUnits.METRIC);
+  }
+
+  /**
+   * Draws the curves in a unit system.
+   *
+   * @param rows at least two, by ascending preload
+   * @param band what is allowed
+   * @param limits limits
+   * @param units unit system
+   * @return the picture {@code preload-curves}
+   */
+  public static Picture draw(
+      List<CurveRow> rows, Band band, CurveRow.Limits limits, PictureUnits units) {
     CurvePanels.Input input =
         new CurvePanels.Input(
-            AxisQuantity.PRELOAD, CurveRow.places(rows), band.from(), band.to(), band.nominal());
+            units.of(AxisQuantity.PRELOAD),
+            CurveRow.places(rows),
+            band.from(),
+            band.to(),
+            band.nominal());
     return CurvePanels.draw(
         PictureKind.PRELOAD_CURVES,
         "preload-curves",
         "Pressure, stiffness, sink and scatter against preload",
         caption(band),
         input,
-        CurveRow.panels(rows, limits),
+        CurveRow.panels(rows, limits, units),
         false);
   }
 

@@ -25,8 +25,24 @@ public final class RepeatEllipse {
    * @param second name of the machine axis upward
    * @param firstLimit half-width wanted along the first, m; infinite for none
    * @param secondLimit half-width wanted along the second, m; infinite for none
+   * @param units unit system of axes and words
    */
-  public record Plane(String first, String second, double firstLimit, double secondLimit) {}
+  public record Plane(
+      String first, String second, double firstLimit, double secondLimit, PictureUnits units) {
+
+    /** A plane in metric units. */
+    public Plane(String first, String second, double firstLimit, double secondLimit) {
+      this(first, second, firstLimit, secondLimit, PictureUnits.METRIC);
+    }
+
+    private AxisQuantity across() {
+      return units.of(AxisQuantity.micrometres(first));
+    }
+
+    private AxisQuantity up() {
+      return units.of(AxisQuantity.micrometres(second));
+    }
+  }
 
   private RepeatEllipse() {}
 
@@ -50,8 +66,8 @@ public final class RepeatEllipse {
               + " and "
               + second.length);
     }
-    AxisQuantity across = AxisQuantity.micrometres(plane.first());
-    AxisQuantity up = AxisQuantity.micrometres(plane.second());
+    AxisQuantity across = plane.across();
+    AxisQuantity up = plane.up();
     double[] xs = scaled(first, across);
     double[] ys = scaled(second, up);
     CloudEllipse e = CloudEllipse.of(xs, ys);
@@ -133,9 +149,13 @@ public final class RepeatEllipse {
     String ellipse =
         "The ellipse is "
             + NumberText.significant(2 * CloudEllipse.HOLDS_95 * e.major, 2)
-            + " \u00b5m long and "
+            + " "
+            + plane.across().unit()
+            + " long and "
             + NumberText.significant(2 * CloudEllipse.HOLDS_95 * e.minor, 2)
-            + " \u00b5m wide in the "
+            + " "
+            + plane.across().unit()
+            + " wide in the "
             + plane.first()
             + "\u2013"
             + plane.second()
@@ -164,11 +184,15 @@ public final class RepeatEllipse {
         + plane.first()
         + " "
         + NumberText.significant(e.sdX, 2)
-        + " \u00b5m, along "
+        + " "
+        + plane.across().unit()
+        + ", along "
         + plane.second()
         + " "
         + NumberText.significant(e.sdY, 2)
-        + " \u00b5m, correlation "
+        + " "
+        + plane.up().unit()
+        + ", correlation "
         + NumberText.decimals(e.correlation, 2)
         + ".";
   }

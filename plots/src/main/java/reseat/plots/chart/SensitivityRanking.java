@@ -35,7 +35,21 @@ public final class SensitivityRanking {
    * @return the picture
    */
   public static Picture draw(String name, String axis, List<Row> rows) {
-    AxisQuantity move = AxisQuantity.micrometres("movement of the tool point along " + axis);
+    return draw(name, axis, rows, PictureUnits.METRIC);
+  }
+
+  /**
+   * Draws the ranking for one axis in a unit system.
+   *
+   * @param name name of the picture, for instance {@code sensitivity-x}
+   * @param axis name of the machine axis
+   * @param rows at least one, in any order; the fifteen strongest are shown
+   * @param units unit system
+   * @return the picture
+   */
+  public static Picture draw(String name, String axis, List<Row> rows, PictureUnits units) {
+    AxisQuantity move =
+        units.of(AxisQuantity.micrometres("movement of the tool point along " + axis));
     List<Row> shown =
         rows.stream()
             .sorted(Comparator.comparingDouble((Row r) -> -Math.abs(r.effect())))

@@ -67,8 +67,8 @@ public final class SweepCurves {
         "sweep",
         "Sweep over " + input.name(),
         Double.isFinite(marked.from())
-            ? "In the shaded band no check fails; a limit that is passed within it is one that only warns."
-            : "At no two neighbouring values do all checks hold, so no band is shaded.",
+            ? "Every check holds in the shaded band."
+            : "No band is shaded: at no two neighbouring values do all checks hold.",
         new CurvePanels.Input(input, values, marked.from(), marked.to(), marked.chosen()),
         panels,
         points);

@@ -2,8 +2,8 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.ballmount.SocketPivot;
 import reseat.elementary.Elementary;
-import reseat.mount.SocketPivot;
 import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;

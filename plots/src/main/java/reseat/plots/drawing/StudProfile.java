@@ -2,11 +2,11 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.ballmount.BallStud;
+import reseat.ballmount.BondJoint;
+import reseat.ballmount.ScrewThread;
 import reseat.design.StudMount;
 import reseat.elementary.Elementary;
-import reseat.mount.BallStud;
-import reseat.mount.BondJoint;
-import reseat.mount.ScrewThread;
 import reseat.plots.scene.Point;
 
 /**

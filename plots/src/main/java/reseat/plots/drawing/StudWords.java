@@ -2,9 +2,9 @@ package reseat.plots.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.ballmount.BondJoint;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
-import reseat.mount.BondJoint;
 import reseat.plots.NumberText;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;

@@ -1,8 +1,9 @@
 package reseat.report.ballmount;
 
-import reseat.mount.IndexedSlotting;
+import reseat.ballmount.IndexedSlotting;
+import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
@@ -16,7 +17,14 @@ public final class SlottingText {
 
   private SlottingText() {}
 
-  public static String of(IndexedSlotting s) {
+  /**
+   * Tells how it is cut.
+   *
+   * @param s the slots
+   * @param figures how numbers are written
+   * @return lines with their ends
+   */
+  public static String of(IndexedSlotting s, FigureText figures) {
     StringBuilder out = new StringBuilder(1200);
     out.append('\n');
     out.append(
@@ -32,9 +40,9 @@ public final class SlottingText {
       IndexedSlotting.Effect e = s.worst(source);
       t.row(
           source.words(),
-          limit(s.limits(), source),
-          plusMinus(e.up()),
-          e.aside() < NOTHING ? "0" : Shown.length(e.aside()),
+          limit(s.limits(), source, figures),
+          plusMinus(e.up(), figures),
+          e.aside() < NOTHING ? "0" : figures.length(e.aside()),
           e.contactAngle() < NOTHING ? "0" : "\u00b1" + angle(e.contactAngle()));
     }
     out.append(t.text());
@@ -43,22 +51,23 @@ public final class SlottingText {
         Paragraph.of(
             "  ",
             "Together they load one contact up to "
-                + Shown.percent(Math.max(0.01, all.force()))
+                + PageNumbers.percent(Math.max(0.01, all.force()))
                 + " more than drawn. An index that is off does not move the ball. Measure where the"
                 + " ball stands and take up what is read by the screw or a shim."));
     return out.toString();
   }
 
-  private static String plusMinus(double length) {
-    return length < NOTHING ? "0" : "\u00b1" + Shown.length(length);
+  private static String plusMinus(double length, FigureText figures) {
+    return length < NOTHING ? "0" : "\u00b1" + figures.length(length);
   }
 
-  private static String limit(IndexedSlotting.Limits l, IndexedSlotting.Source source) {
+  private static String limit(
+      IndexedSlotting.Limits l, IndexedSlotting.Source source, FigureText figures) {
     return switch (source) {
       case SPINDLE -> "\u00b1" + angle(l.spindle());
       case INDEX -> "\u00b1" + angle(l.index());
       case AXIS -> angle(l.axis());
-      case DEPTH -> "\u00b1" + Shown.length(l.depth());
+      case DEPTH -> "\u00b1" + figures.length(l.depth());
       case ALL -> "";
     };
   }

@@ -3,20 +3,19 @@ package reseat.report.ballmount;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import reseat.ballmount.ScrewThread;
+import reseat.ballmount.ThreadComparison;
+import reseat.ballmount.ThreadComparison.Quantity;
+import reseat.ballmount.ThreadDuty;
+import reseat.ballmount.ThreadStrength;
+import reseat.ballmount.ThreadTolerance;
 import reseat.design.StudThread;
-import reseat.mount.ScrewThread;
-import reseat.mount.ThreadComparison;
-import reseat.mount.ThreadComparison.Quantity;
-import reseat.mount.ThreadDuty;
-import reseat.mount.ThreadStrength;
-import reseat.mount.ThreadTolerance;
 import reseat.report.check.BallMountWords;
+import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
-import reseat.study.MountResult;
+import reseat.study.BallMountResult;
 import reseat.units.FilledText;
-import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
 /** The thread of a stud as a table, beside another thread if one is to be compared. */
@@ -24,9 +23,11 @@ public final class ThreadText {
 
   private final StudThread stud;
   private final Optional<ScrewThread> other;
+  private final FigureText figures;
   private final TextTable table;
 
-  private ThreadText(MountResult result) {
+  private ThreadText(BallMountResult result, FigureText figures) {
+    this.figures = figures;
     stud = result.design().mount().thread().orElseThrow();
     other = result.design().otherThread();
     table =
@@ -39,29 +40,34 @@ public final class ThreadText {
     return stud.limits().thread();
   }
 
-  /** The section on the thread. */
-  public static String of(MountResult result) {
-    return new ThreadText(result).text(result);
+  /**
+   * Tells of the thread.
+   *
+   * @param result the mount, which has a thread
+   * @param figures how numbers are written
+   * @return lines with their ends
+   */
+  public static String of(BallMountResult result, FigureText figures) {
+    return new ThreadText(result, figures).text(result);
   }
 
-  private String text(MountResult result) {
+  private String text(BallMountResult result) {
     ThreadTolerance limits = stud.limits();
     StringBuilder out = new StringBuilder();
     out.append(
         Paragraph.of(
             "",
             FilledText.of(
-                "Thread: %s, fit %s, %s engaged in %s; pitch %.4f mm (%.4g to the inch)",
+                "Thread: %s, fit %s, %s engaged in %s; pitch %s",
                 thread(),
                 limits.fit().classes(thread().form()),
                 length(stud.engagement()),
                 stud.body().name(),
-                1e3 * thread().pitch(),
-                thread().threadsPerInch())));
+                pitch())));
     each("travel for 1 deg", t -> length(t.travelPerDegree()));
     each("travel for a clock minute (6 deg)", t -> length(t.travelPerClockMinute()));
     each("travel for 2 deg, finest by hand", t -> length(t.travelPerDegree() * 2));
-    each("stress area", t -> QuantityFormat.both(t.stressArea(), QuantityKind.AREA));
+    each("stress area", t -> figures.quantity(t.stressArea(), QuantityKind.AREA));
     each("holds itself above a friction of", t -> FilledText.of("%.3f", t.selfLockingFriction()));
     each("axial play, most", t -> length(ThreadTolerance.of(t, limits.fit()).axialPlayMax()));
     Optional<ThreadStrength> strength = result.strength();
@@ -85,41 +91,36 @@ public final class ThreadText {
     return out.toString();
   }
 
-  private void strength(MountResult result, ThreadStrength s) {
+  private void strength(BallMountResult result, ThreadStrength s) {
     Map<Quantity, Double> second =
         result.comparison().map(ThreadComparison::secondValues).orElse(Map.of());
-    row(
-        "screw breaks at",
-        force(s.tensileLoad()),
-        second,
-        Quantity.TENSILE_LOAD,
-        ThreadText::force);
+    row("screw breaks at", force(s.tensileLoad()), second, Quantity.TENSILE_LOAD, this::force);
     row(
         "screw threads strip at",
         force(s.screwStrippingLoad()),
         second,
         Quantity.SCREW_STRIPPING_LOAD,
-        ThreadText::force);
+        this::force);
     row(
         "tapped threads strip at",
         force(s.nutStrippingLoad()),
         second,
         Quantity.NUT_STRIPPING_LOAD,
-        ThreadText::force);
+        this::force);
     row(
         "engage for the screw to break first",
         length(s.engagementSoScrewBreaks()),
         second,
         Quantity.ENGAGEMENT_NEEDED,
-        ThreadText::length);
+        this::length);
     Optional<ThreadDuty> duty = result.comparison().map(ThreadComparison::duty);
     double load = duty.map(ThreadDuty::axialForce).orElse(result.threadForce());
     row(
         "flank pressure under " + force(load),
-        Shown.pressure(s.flankPressure(load)),
+        pressure(s.flankPressure(load)),
         second,
         Quantity.FLANK_PRESSURE,
-        Shown::pressure);
+        this::pressure);
     result
         .comparison()
         .ifPresent(
@@ -129,7 +130,7 @@ public final class ThreadText {
                     torque(c.firstValues().get(Quantity.LOCK_TORQUE)),
                     second,
                     Quantity.LOCK_TORQUE,
-                    ThreadText::torque));
+                    this::torque));
   }
 
   private static String judged(ThreadComparison c) {
@@ -170,15 +171,29 @@ public final class ThreadText {
     }
   }
 
-  private static String length(double metres) {
-    return Shown.length(metres);
+  private String pitch() {
+    String metric = FilledText.of("%.4f mm", 1e3 * thread().pitch());
+    String inch = FilledText.of("%.4g to the inch", thread().threadsPerInch());
+    return switch (figures.system()) {
+      case METRIC -> metric;
+      case INCH -> inch;
+      case BOTH -> metric + " (" + inch + ")";
+    };
   }
 
-  private static String force(double newtons) {
-    return Shown.force(newtons);
+  private String length(double metres) {
+    return figures.length(metres);
   }
 
-  private static String torque(double newtonMetres) {
-    return QuantityFormat.both(newtonMetres, QuantityKind.TORQUE);
+  private String force(double newtons) {
+    return figures.quantity(newtons, QuantityKind.FORCE);
+  }
+
+  private String pressure(double pascals) {
+    return figures.quantity(pascals, QuantityKind.PRESSURE);
+  }
+
+  private String torque(double newtonMetres) {
+    return figures.quantity(newtonMetres, QuantityKind.TORQUE);
   }
 }

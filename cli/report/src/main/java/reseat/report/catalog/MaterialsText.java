@@ -62,6 +62,19 @@ public final class MaterialsText {
   }
 
   /**
+   * Tells a material in one line.
+   *
+   * @param m the material
+   * @param out where to
+   */
+  public static void line(Material m, PrintWriter out) {
+    out.println(
+        FilledText.of(
+            "  %-16s %s%s",
+            m.name(), m.description(), m.hardness().isEmpty() ? "" : ", " + m.hardness()));
+  }
+
+  /**
    * Tells one material.
    *
    * @param m the material

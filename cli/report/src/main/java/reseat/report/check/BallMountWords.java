@@ -2,10 +2,10 @@ package reseat.report.check;
 
 import java.util.Locale;
 import java.util.StringJoiner;
+import reseat.ballmount.BondCaution;
+import reseat.ballmount.FluidFilmPad;
+import reseat.ballmount.ThreadStrength;
 import reseat.check.Measure;
-import reseat.mount.BondCaution;
-import reseat.mount.FluidFilmPad;
-import reseat.mount.ThreadStrength;
 
 /** What is said of how a ball is held and set: stud, thread, lock nut, bond, pivot and pad. */
 public final class BallMountWords {

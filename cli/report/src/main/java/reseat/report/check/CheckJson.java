@@ -5,16 +5,18 @@ import java.util.Locale;
 import reseat.contact.ContactLimits;
 import reseat.contact.ContactLimits.Body;
 import reseat.design.MachineAxes;
+import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.ConstraintQuality;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
 import reseat.remedy.Counsel;
-import reseat.remount.SelfSeating;
 import reseat.report.form.JsonWriter;
+import reseat.seating.SelfSeating;
 import reseat.space.Matrix6;
 import reseat.space.Vec3;
+import reseat.study.AssumedShares;
 import reseat.study.CheckResult;
 import reseat.study.SeatedCheck;
 import reseat.study.UnconstrainedCheck;
@@ -37,7 +39,7 @@ public final class CheckJson {
    */
   public static String of(CheckResult result, Counsel counsel) {
     JsonWriter json = new JsonWriter();
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(result.design().title());
     FindingsJson.verdict(json, result.findings());
     constraint(json, result.constraint());
@@ -83,6 +85,7 @@ public final class CheckJson {
             return null;
           }
         });
+    AssumedJson.write(json, AssumedShares.of(result));
     FindingsJson.write(json, result.findings());
     RemedyWords.json(json, counsel.remedies());
     HalvingText.json(json, counsel.halving());
@@ -143,7 +146,7 @@ public final class CheckJson {
       json.key("normal_stiffness_N_per_m").value(c.normalStiffness());
       json.key("tangential_stiffness_N_per_m").value(c.tangentialStiffnessLong());
       json.key("tangential_stiffness_short_axis_N_per_m").value(c.tangentialStiffnessShort());
-      json.key("contact_angle_deg").value(Math.toDegrees(c.angle()));
+      json.key("contact_angle_deg").value(Elementary.toDegrees(c.angle()));
       json.key("point_m").value(c.line().point());
       json.key("normal").value(c.line().normal());
       json.end();

@@ -1,6 +1,7 @@
 package reseat.report.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import reseat.check.Measure;
 import reseat.contact.ContactLimits;
@@ -23,6 +24,12 @@ import reseat.units.UnitCatalog;
 final class CheckScreen {
 
   private static final String TO = "..";
+
+  /** Contacts told on a short screen where they differ; the rest is counted. */
+  private static final int CONTACTS = 3;
+
+  /** Place of the share of the limit among the figures of a contact. */
+  private static final int SHARE = 4;
 
   /** Load cases told on a short screen; the rest is counted. */
   private static final int CASES = 5;
@@ -107,12 +114,37 @@ final class CheckScreen {
         names.get(same).add(c.line().name());
       }
     }
-    for (int i = 0; i < rows.size(); i++) {
+    List<Integer> told = worst(rows, screen.all() ? rows.size() : CONTACTS);
+    for (int i : told) {
       List<String> cells = new ArrayList<>(List.of(joined(names.get(i))));
       cells.addAll(rows.get(i));
       table.row(cells.toArray(String[]::new));
     }
     out.append(table.text());
+    if (told.size() < rows.size()) {
+      out.append("  and ")
+          .append(rows.size() - told.size())
+          .append(" more that bear less (--all)\n");
+    }
+  }
+
+  /** Places of the rows with the greatest share of their limit, in their own order. */
+  private static List<Integer> worst(List<List<String>> rows, int most) {
+    List<Integer> places = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      places.add(i);
+    }
+    places.sort(Comparator.comparingDouble(i -> -share(rows.get(i).get(SHARE))));
+    List<Integer> told = new ArrayList<>(places.subList(0, Math.min(most, places.size())));
+    told.sort(Comparator.naturalOrder());
+    return told;
+  }
+
+  /** A share as it stands in its cell; what is unknown comes first. */
+  private static double share(String cell) {
+    return cell.endsWith(" %")
+        ? Double.parseDouble(cell.substring(0, cell.length() - 2).replace("over ", ""))
+        : Double.POSITIVE_INFINITY;
   }
 
   /** Names of contacts, both flanks of a seat as the seat. */

@@ -1,12 +1,10 @@
 package reseat.report.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.AllowedPreload;
 import reseat.check.Measure;
 import reseat.check.Verdict;
-import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
 import reseat.remedy.Counsel;
@@ -118,22 +116,20 @@ public final class CheckText {
   }
 
   private static void assumed(CheckResult result, Screen screen, StringBuilder out) {
-    List<AssumedValue> assumed = result.stated().assumed();
-    if (assumed.isEmpty()) {
+    int count = result.stated().assumed().size();
+    if (count == 0) {
       return;
     }
-    List<String> told = new ArrayList<>();
-    int most = screen.all() ? assumed.size() : Math.min(ASSUMED, assumed.size());
-    for (AssumedValue a : assumed.subList(0, most)) {
-      told.add(AssumedWords.of(a, screen.figures(), screen.all()));
-    }
-    int left = assumed.size() - most;
+    List<String> told =
+        screen.all()
+            ? AssumedWords.all(result, screen.figures())
+            : AssumedWords.most(result, screen.figures(), ASSUMED);
     out.append(
         Paragraph.of(
             "",
             "Assumed, not stated: "
                 + String.join("; ", told)
-                + (left > 0 ? "; and " + left + " more (--all)." : ".")));
+                + (count > told.size() ? "; and more (--all)." : ".")));
   }
 
   private static String next(CheckResult result, Remedies remedies, String file, Screen screen) {

@@ -16,6 +16,9 @@ import reseat.study.SeatedCheck;
 /** The figures that decide about a design, each beside its limit. */
 public final class DecidingFigures {
 
+  /** Name of the figure that tells how well the tool point comes back. */
+  public static final String COMES_BACK = "tool comes back";
+
   private DecidingFigures() {}
 
   /**
@@ -70,7 +73,7 @@ public final class DecidingFigures {
     if (outlook.halfWidth().isEmpty()) {
       Finding seating = tightest(check, CheckKind.TOOL_CHANGE_SEATING).orElseThrow();
       return Optional.of(
-          new Figure("tool comes back", hangUps(outlook), "at most 0.1 %", "", seating.judged()));
+          new Figure(COMES_BACK, hangUps(outlook), "at most 0.1 %", "", seating.judged()));
     }
     Vec3 half = outlook.halfWidth().get();
     List<String> axes = new ArrayList<>();
@@ -87,7 +90,7 @@ public final class DecidingFigures {
     Optional<Finding> worst = tightest(check, CheckKind.REPEATABILITY);
     return Optional.of(
         new Figure(
-            "tool comes back",
+            COMES_BACK,
             String.join(", ", axes) + " " + figures.scatterUnit(largest),
             worst.map(f -> "at most ±" + figures.length(f.limit())).orElse("no target"),
             worst.map(f -> f.subject().name() + ", ").orElse("")

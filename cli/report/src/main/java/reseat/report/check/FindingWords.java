@@ -148,6 +148,8 @@ public final class FindingWords {
           MOSTLY_FROM,
           UNUSUAL_VALUE,
           MEND_OR_ACCEPT,
+          RESTS_ON,
+          STATE_IT,
           ACCEPTANCE_UNUSED,
           ACCEPTANCE_LAPSED ->
           UseWords.of(s);

@@ -29,6 +29,7 @@ public final class LimitWords {
       case FRICTION_RANGE -> "upper end of the expected friction";
       case SAMPLE -> "what the simulated tool changes can exclude";
       case USUAL_RANGE -> "what is usual (judgement)";
+      case ASSUMED -> "a tenth of a deciding figure (--strict)";
     };
   }
 

@@ -50,7 +50,8 @@ final class UseWords {
               + "); at most 0.1 % is allowed.";
       case HOLDERS_MISFIT -> s.amount(0) + " of " + s.amount(1) + " holders do not fit their post.";
       case HOLDERS_APART ->
-          "95 % of the holders stand within ± "
+          s.name(3)
+              + " of the holders: within ± "
               + s.amount(1)
               + " of their mean along "
               + s.name(0)
@@ -80,6 +81,16 @@ final class UseWords {
                   + ".";
       case UNUSUAL_VALUE -> s.name(0) + ": " + s.name(1) + ".";
       case MEND_OR_ACCEPT -> "Mend the value; if it is meant, write " + s.name(0) + ".";
+      case RESTS_ON ->
+          s.amount(3)
+              + " of a deciding figure rests on "
+              + s.name(0)
+              + ", which the file does not state: "
+              + s.name(1)
+              + " ("
+              + s.name(2)
+              + ").";
+      case STATE_IT -> "State " + s.name(0) + " in the file.";
       case ACCEPTANCE_UNUSED ->
           "the acceptance of "
               + s.name(0)

@@ -100,6 +100,35 @@ public record FigureText(UnitSystem system) {
   }
 
   /**
+   * Returns the unit of a column of numbers, metric where both systems are wanted.
+   *
+   * @param kind what the column holds; small motions under {@code LENGTH}
+   * @return its unit
+   */
+  public Unit column(QuantityKind kind) {
+    boolean inch = system == UnitSystem.INCH;
+    return switch (kind) {
+      case LENGTH -> inch ? UnitCatalog.UIN : UnitCatalog.UM;
+      case FORCE -> inch ? UnitCatalog.LBF : UnitCatalog.NEWTON;
+      case STIFFNESS -> inch ? UnitCatalog.LBF_PER_INCH : UnitCatalog.N_PER_UM;
+      case PRESSURE -> inch ? UnitCatalog.KSI : UnitCatalog.GPA;
+      default -> throw new IllegalArgumentException("no column of " + kind);
+    };
+  }
+
+  /**
+   * Writes a number of such a column.
+   *
+   * @param si the value, SI
+   * @param kind what the column holds
+   * @param figures how many figures
+   * @return without its unit
+   */
+  public String number(double si, QuantityKind kind, int figures) {
+    return QuantityFormat.significantNumber(nothing(si), column(kind), figures);
+  }
+
+  /**
    * Writes a length.
    *
    * @param si m

@@ -2,6 +2,7 @@ package reseat.report.form;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import reseat.report.page.Versions;
 import reseat.space.Vec3;
 import reseat.units.FilledText;
 import reseat.units.PrintedNumber;
@@ -19,6 +20,24 @@ public final class JsonWriter {
   private final Deque<Character> open = new ArrayDeque<>();
   private boolean first = true;
   private boolean afterKey;
+
+  /**
+   * Opens the object that holds all others, with the versions on which its figures rest.
+   *
+   * @return this writer
+   */
+  public JsonWriter beginDocument() {
+    return beginObject()
+        .key("versions")
+        .beginObject()
+        .key("program")
+        .value(Versions.program())
+        .key("catalog")
+        .value(Versions.catalog())
+        .key("physics")
+        .value(Versions.physics())
+        .end();
+  }
 
   /**
    * Opens an object.

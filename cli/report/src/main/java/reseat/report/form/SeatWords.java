@@ -16,7 +16,13 @@ public final class SeatWords {
 
   private SeatWords() {}
 
+  /** A seat with its sizes in both unit systems. */
   public static String of(Seat seat) {
+    return of(seat, FigureText.BOTH);
+  }
+
+  /** A seat with its sizes in the units asked for. */
+  public static String of(Seat seat, FigureText figures) {
     return seat.accept(
         new Seat.Visitor<String>() {
           @Override
@@ -31,15 +37,15 @@ public final class SeatWords {
           @Override
           public String gothicGroove(GothicGroove s) {
             return "gothic groove, flank radius "
-                + QuantityFormat.both(s.leftRadius(), QuantityKind.LENGTH);
+                + figures.quantity(s.leftRadius(), QuantityKind.LENGTH);
           }
 
           @Override
           public String cylinderPair(CylinderPair s) {
             return "pins of "
-                + QuantityFormat.both(2 * s.leftRadius(), QuantityKind.LENGTH)
+                + figures.quantity(2 * s.leftRadius(), QuantityKind.LENGTH)
                 + " spaced "
-                + QuantityFormat.both(s.spacing(), QuantityKind.LENGTH);
+                + figures.quantity(s.spacing(), QuantityKind.LENGTH);
           }
 
           @Override

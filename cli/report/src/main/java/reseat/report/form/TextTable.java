@@ -12,6 +12,9 @@ public final class TextTable {
 
   private static final String MARGIN = "  ";
 
+  /** Least room of a last column whose texts go on in a further line. */
+  private static final int ROOM = 12;
+
   private final String sides;
   private final List<List<String>> rows = new ArrayList<>();
 
@@ -43,28 +46,69 @@ public final class TextTable {
   }
 
   /**
+   * Measures the table.
+   *
+   * @return letters of its longest line
+   */
+  public int width() {
+    int[] width = widths();
+    int most = 0;
+    for (List<String> row : rows) {
+      most = Math.max(most, length(row.get(row.size() - 1)));
+    }
+    return start(width) + most;
+  }
+
+  /**
    * Writes the table.
    *
    * @return lines with their ends, indented by two blanks, nothing behind the last letter of a line
    */
   public String text() {
-    int[] width = new int[sides.length()];
-    for (List<String> row : rows) {
-      for (int c = 0; c < width.length; c++) {
-        width[c] = Math.max(width[c], length(row.get(c)));
-      }
-    }
+    int[] width = widths();
     StringBuilder out = new StringBuilder();
     for (List<String> row : rows) {
+      if (row == rows.get(0) && row.stream().allMatch(String::isEmpty)) {
+        continue; // a table without headings
+      }
       StringBuilder line = new StringBuilder();
       for (int c = 0; c < width.length; c++) {
         String cell = row.get(c);
         String pad = " ".repeat(width[c] - length(cell));
         line.append(MARGIN).append(sides.charAt(c) == 'r' ? pad + cell : cell + pad);
       }
-      out.append(line.toString().stripTrailing()).append('\n');
+      String whole = line.toString().stripTrailing();
+      int start = start(width);
+      boolean wraps = sides.endsWith("l") && start < Paragraph.WIDTH - ROOM;
+      out.append(wraps && length(whole) > Paragraph.WIDTH ? wrapped(whole, start) : whole + "\n");
     }
     return out.toString();
+  }
+
+  private int[] widths() {
+    int[] width = new int[sides.length()];
+    for (List<String> row : rows) {
+      for (int c = 0; c < width.length; c++) {
+        width[c] = Math.max(width[c], length(row.get(c)));
+      }
+    }
+    return width;
+  }
+
+  /** Where the last column begins. */
+  private static int start(int[] width) {
+    int start = MARGIN.length();
+    for (int c = 0; c < width.length - 1; c++) {
+      start += width[c] + MARGIN.length();
+    }
+    return start;
+  }
+
+  /** Goes on below the last column with what does not fit into the line. */
+  private static String wrapped(String line, int start) {
+    int from = line.offsetByCodePoints(0, start);
+    String rest = Paragraph.of(" ".repeat(start), line.substring(from));
+    return line.substring(0, from) + rest.stripLeading();
   }
 
   /**

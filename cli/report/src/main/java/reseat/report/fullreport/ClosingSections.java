@@ -1,18 +1,26 @@
 package reseat.report.fullreport;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import reseat.design.CouplingDesign;
+import reseat.design.Preload;
+import reseat.design.Support;
+import reseat.preload.MagnetPair;
 import reseat.report.page.Page;
 
-/** The parts of a page that are the same for every design: assumptions, sources, cautions. */
+/**
+ * The last parts of a page: what the model leaves out, sources, cautions for what the design has.
+ */
 public final class ClosingSections {
 
   private ClosingSections() {}
 
-  public static List<Page.Section> all() {
+  public static List<Page.Section> of(CouplingDesign d) {
     return List.of(
         section(
-            "assumptions",
-            "What was assumed",
+            "model",
+            "What the model leaves out",
             "Bodies are rigid but for the contacts and the ball mountings that were described.",
             "Contacts follow Hertz: smooth half-spaces, patches small against the ball, elastic. A"
                 + " check says where that is strained.",
@@ -32,17 +40,7 @@ public final class ClosingSections {
             "Budget: form of JCGM 100:2008 (from memory).",
             "Every printed value that the program reproduces: reseat verify. Materials with the source"
                 + " of every number: reseat materials NAME."),
-        section(
-            "cautions",
-            "Cautions",
-            "Springs and tightened screws store energy: let the preload off in steps, with nothing in"
-                + " the way of the parts.",
-            "Magnets pinch when they come together and can pull steel chips and tools; keep them away"
-                + " from medical implants.",
-            "Bonded balls can let go, more so when warm or wet or under lasting load: guard what would"
-                + " fall or fly, and prove the bond before trusting it.",
-            "A crash load can throw the holder off its seats. This page is no approval: where people"
-                + " can be hurt, local codes and licensed practice decide."),
+        new Page.Section("cautions", "Cautions", List.of(new Page.Points(cautions(d)))),
         section(
             "not-covered",
             "What is not covered",
@@ -51,6 +49,43 @@ public final class ClosingSections {
             "Interference of parts: look at the drawing or a solid model.",
             "True scatter of friction: only remounting the real parts and reading a gauge shows it"
                 + " (reseat readings)."));
+  }
+
+  /** Cautions for what the design has, and for all couplings. */
+  private static List<String> cautions(CouplingDesign d) {
+    boolean magnets = false;
+    boolean others = false;
+    for (Preload p : d.preloads()) {
+      boolean magnet =
+          p.modelled().map(MagnetPair.class::isInstance).orElse(false)
+              || p.device().toLowerCase(Locale.ROOT).contains("magnet");
+      magnets |= magnet;
+      others |= !magnet;
+    }
+    boolean bonded = false;
+    for (Support s : d.supports()) {
+      bonded |= s.mounting().stud().flatMap(m -> m.bond()).isPresent();
+    }
+    List<String> told = new ArrayList<>();
+    if (others) {
+      told.add(
+          "Springs and tightened screws store energy: let the preload off in steps, with nothing in"
+              + " the way of the parts.");
+    }
+    if (magnets) {
+      told.add(
+          "Magnets pinch when they come together and can pull steel chips and tools; keep them away"
+              + " from medical implants.");
+    }
+    if (bonded) {
+      told.add(
+          "Bonded balls can let go, more so when warm or wet or under lasting load: guard what would"
+              + " fall or fly, and prove the bond before trusting it.");
+    }
+    told.add(
+        "A crash load can throw the holder off its seats. This page is no approval: where people"
+            + " can be hurt, local codes and licensed practice decide.");
+    return told;
   }
 
   private static Page.Section section(String id, String title, String... points) {

@@ -1,9 +1,14 @@
 package reseat.report.fullreport;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import reseat.check.Finding;
 import reseat.check.Judged;
+import reseat.check.Measure;
+import reseat.design.AssumedValue;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.LoadCase;
@@ -14,33 +19,28 @@ import reseat.report.check.LimitWords;
 import reseat.report.check.VerdictWords;
 import reseat.report.form.FigureText;
 import reseat.report.form.SeatWords;
-import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.space.Vec3;
 import reseat.study.CheckResult;
 import reseat.units.FilledText;
-import reseat.units.QuantityFormat;
-import reseat.units.UnitCatalog;
 
 /** The parts of a page that tell what was asked: inputs, and every check with its limit. */
 public final class DesignSections {
 
   private DesignSections() {}
 
-  public static Page.Section inputs(CouplingDesign d) {
+  public static Page.Section inputs(CouplingDesign d, PageFigures f) {
     List<Page.Row> rows = new ArrayList<>();
     rows.add(Page.Row.of("balls are carried by", d.ballsOn() == Half.HOLDER ? "holder" : "base"));
-    rows.add(Page.Row.of("tool point (x, y, z)", Shown.point(d.toolPoint())));
+    rows.add(Page.Row.of("tool point (x, y, z)", f.point(d.toolPoint())));
     rows.add(
-        Page.Row.of(
-            "mean distance of the balls from their middle", Shown.length(d.couplingRadius())));
+        Page.Row.of("mean distance of the balls from their middle", f.length(d.couplingRadius())));
     rows.add(
         Page.Row.of(
             "holder with tool",
             FilledText.of(
-                "%s kg at %s",
-                QuantityFormat.significantNumber(d.holder().mass(), UnitCatalog.KG, 3),
-                Shown.point(d.holder().centreOfMass()))));
+                "%s at %s",
+                f.text().of(Measure.MASS, d.holder().mass()), f.point(d.holder().centreOfMass()))));
     rows.add(
         Page.Row.of(
             "friction",
@@ -60,34 +60,34 @@ public final class DesignSections {
       rows.add(
           Page.Row.of(
               p.name(),
-              Shown.force(p.force())
+              f.force(p.force())
                   + " along "
                   + direction(p.direction())
                   + " through "
-                  + Shown.point(p.at())
-                  + ", scatter ± "
-                  + Shown.percent(p.forceSpread().limit())
+                  + f.point(p.at())
+                  + ", scatter ±"
+                  + FigureText.percent(p.forceSpread().limit())
                   + (p.device().isEmpty() ? "" : " (" + p.device() + ")")));
     }
     for (LoadCase c : d.cases()) {
       rows.add(
           Page.Row.of(
               "load case " + c.name(),
-              Shown.force(c.load().force().norm())
+              f.force(c.load().force().norm())
                   + " along "
                   + direction(c.load().force())
                   + " at "
-                  + Shown.point(c.load().at())));
+                  + f.point(c.load().at())));
     }
     List<Page.Row> supports = new ArrayList<>();
     for (Support s : d.supports()) {
       supports.add(
           Page.Row.of(
               s.name(),
-              Shown.point(s.ball().centre()),
-              Shown.length(s.ball().diameter()),
+              f.point(s.ball().centre()),
+              f.length(s.ball().diameter()),
               s.ballMaterial().name(),
-              SeatWords.of(s.seat()),
+              SeatWords.of(s.seat(), f.text()),
               s.seatMaterial().name(),
               s.mounting().description()));
     }
@@ -123,48 +123,87 @@ public final class DesignSections {
     return FilledText.of("(%.2f, %.2f, %.2f)", u.x(), u.y(), u.z());
   }
 
-  public static Page.Section checks(CheckResult check) {
+  /** Every value that the file leaves to a default, with its source. */
+  static Optional<Page.Section> assumed(CheckResult check, FigureText text) {
     List<Page.Row> rows = new ArrayList<>();
-    for (Finding f : check.findings()) {
-      rows.add(
-          new Page.Row(
-              List.of(
-                  f.check().words(),
-                  VerdictWords.word(f.judged()),
-                  f.subject().name(),
-                  FigureText.BOTH.of(f.measure(), f.value(), true),
-                  limit(f),
-                  said(f)),
-              tone(f.judged())));
+    for (AssumedValue a : check.stated().assumed()) {
+      String value =
+          a.kind().isEmpty()
+              ? a.words()
+              : text.quantity(a.value(), a.kind().get())
+                  + (a.words().isEmpty() ? "" : ", " + a.words());
+      rows.add(Page.Row.of(a.key(), value, a.source()));
     }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Page.Section(
+                "assumptions",
+                "Assumptions",
+                List.of(
+                    new Page.Table(
+                        "Write the key into the design file to state the value",
+                        List.of("key", "assumed", "source"),
+                        rows))));
+  }
+
+  public static Page.Section checks(CheckResult check, PageFigures f) {
+    FigureText text = f.text();
+    Map<List<String>, List<Finding>> equal = new LinkedHashMap<>();
+    for (Finding one : check.findings()) {
+      List<String> read =
+          List.of(
+              one.check().words(),
+              VerdictWords.word(one.judged()),
+              text.of(one.measure(), one.value(), true),
+              limit(one, text),
+              told(one) ? "told at the top" : said(one, text));
+      equal.computeIfAbsent(read, r -> new ArrayList<>()).add(one);
+    }
+    List<Page.Row> rows = new ArrayList<>();
+    equal.forEach(
+        (read, of) -> {
+          List<String> where = of.stream().map(o -> o.subject().name()).toList();
+          rows.add(
+              new Page.Row(
+                  List.of(
+                      read.get(0),
+                      read.get(1),
+                      EqualRows.seats(where),
+                      read.get(2),
+                      read.get(3),
+                      read.get(4)),
+                  tone(of.get(0).judged())));
+        });
     return new Page.Section(
         "checks",
         "Every check",
         List.of(
             new Page.Table(
                 "Worst first",
-                List.of(
-                    "check",
-                    "result",
-                    "where",
-                    "value",
-                    "limit",
-                    "what was found, and what to change"),
+                List.of("check", "result", "where", "value", "limit", "remark"),
                 rows)));
   }
 
-  /** A finding in words, with its advice. */
-  public static String said(Finding f) {
-    String said = FindingWords.of(f.said(), FigureText.BOTH);
-    return f.advice().isEmpty() ? said : said + " " + FindingWords.of(f.advice(), FigureText.BOTH);
+  /** Whether a finding stands on the first screen: what does not simply hold. */
+  static boolean told(Finding f) {
+    return f.judged() == Judged.FAILS
+        || f.judged() == Judged.DECIDE
+        || f.judged() == Judged.ACCEPTED;
   }
 
-  private static String limit(Finding f) {
+  /** A finding in words, with its advice. */
+  private static String said(Finding f, FigureText text) {
+    String said = FindingWords.of(f.said(), text);
+    return f.advice().isEmpty() ? said : said + " " + FindingWords.of(f.advice(), text);
+  }
+
+  private static String limit(Finding f, FigureText text) {
     if (f.judged() == Judged.ADVICE) {
       return "-";
     }
     return (f.sense() == Finding.Sense.AT_MOST ? "at most " : "at least ")
-        + FigureText.BOTH.of(f.measure(), f.limit())
+        + text.of(f.measure(), f.limit())
         + " ("
         + LimitWords.kind(f.basis())
         + ": "

@@ -3,6 +3,7 @@ package reseat.report.fullreport;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import reseat.check.Measure;
 import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
 import reseat.elementary.Elementary;
@@ -12,9 +13,9 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
-import reseat.remount.SelfSeating;
-import reseat.report.form.Shown;
+import reseat.report.form.FigureText;
 import reseat.report.page.Page;
+import reseat.seating.SelfSeating;
 import reseat.space.Vec3;
 import reseat.study.SeatedCheck;
 import reseat.units.FilledText;
@@ -24,32 +25,29 @@ public final class MechanicsSections {
 
   private MechanicsSections() {}
 
-  public static Page.Section contacts(SeatedCheck check, List<Page.Block> pictures) {
-    List<Page.Row> rows = new ArrayList<>();
+  public static Page.Section contacts(SeatedCheck check, PageFigures f) {
+    EqualRows rows = new EqualRows();
     for (int i = 0; i < check.standing().contacts().size(); i++) {
       Equilibrium.Contact c = check.standing().contacts().get(i);
       ContactLimits limits = check.limits().get(i);
       double p = c.peakPressure();
       rows.add(
-          Page.Row.of(
-              c.line().name(),
-              Shown.force(c.force()),
-              Shown.micrometres(c.approach()),
-              Shown.micrometres(c.hertz().semiMajor(c.force()))
-                  + " × "
-                  + Shown.micrometres(c.hertz().semiMinor(c.force())),
-              Shown.pressure(p),
-              limits
-                  .governing()
-                  .map(
-                      l ->
-                          Shown.percent(p / l.peakPressure())
-                              + " of "
-                              + Shown.pressure(l.peakPressure()))
-                  .orElse("no limit known"),
-              Shown.stiffness(c.normalStiffness())
-                  + " / "
-                  + Shown.stiffness(c.tangentialStiffnessLong())));
+          Page.Tone.PLAIN,
+          c.line().name(),
+          f.force(c.force()),
+          f.small(c.approach()),
+          f.patch(2 * c.hertz().semiMajor(c.force()), 2 * c.hertz().semiMinor(c.force())),
+          f.pressure(p),
+          limits
+              .governing()
+              .map(
+                  l ->
+                      FigureText.percent(p / l.peakPressure())
+                          + " of "
+                          + f.pressure(l.peakPressure()))
+              .orElse("no limit known"),
+          f.stiffness(c.normalStiffness()),
+          f.stiffness(c.tangentialStiffnessLong()));
     }
     List<Page.Block> blocks = new ArrayList<>();
     blocks.add(
@@ -58,17 +56,17 @@ public final class MechanicsSections {
             List.of(
                 "contact",
                 "force",
-                "approach, µm",
-                "half axes of the patch, µm",
+                "approach, " + f.smallUnit(),
+                "patch",
                 "peak pressure",
                 "of the limit",
-                "stiffness normal / tangential, N/µm"),
-            rows));
-    blocks.addAll(pictures);
+                "normal stiffness",
+                "tangential stiffness"),
+            rows.rows()));
     return new Page.Section("contacts", "Contacts", blocks);
   }
 
-  public static Page.Section stiffness(SeatedCheck check, List<Page.Block> pictures) {
+  public static Page.Section stiffness(SeatedCheck check, PageFigures f) {
     CouplingDesign d = check.design();
     PointStiffness soft = check.frictionless().toolPoint();
     PointStiffness stiff = check.sticking().toolPoint();
@@ -77,8 +75,8 @@ public final class MechanicsSections {
       rows.add(
           Page.Row.of(
               d.axes().axis(k).name(),
-              Shown.stiffness(soft.alongAxes().component(k)),
-              Shown.stiffness(stiff.alongAxes().component(k)),
+              f.stiffness(soft.alongAxes().component(k)),
+              f.stiffness(stiff.alongAxes().component(k)),
               share(check.frictionless(), d.axes().axis(k).direction())));
     }
     List<Page.Block> blocks = new ArrayList<>();
@@ -90,11 +88,9 @@ public final class MechanicsSections {
     blocks.add(
         new Page.Table(
             "At the tool point",
-            List.of(
-                "axis", "sliding, N/µm", "sticking, N/µm", "largest shares of the give (sliding)"),
+            List.of("axis", "sliding", "sticking", "largest shares of the give (sliding)"),
             rows));
     blocks.add(new Page.Paragraph(frequencies(check)));
-    blocks.addAll(pictures);
     return new Page.Section("stiffness", "Stiffness", blocks);
   }
 
@@ -119,12 +115,12 @@ public final class MechanicsSections {
     shares.sort(Comparator.comparingDouble(s -> -Elementary.rint(1e9 * s.share())));
     List<String> words = new ArrayList<>();
     for (CouplingStiffness.Share s : shares.subList(0, Math.min(3, shares.size()))) {
-      words.add(s.name() + " " + Shown.percent(s.share()));
+      words.add(s.name() + " " + FigureText.percent(s.share()));
     }
     return String.join(", ", words);
   }
 
-  public static Page.Section cases(SeatedCheck check, List<Page.Block> pictures) {
+  public static Page.Section cases(SeatedCheck check, PageFigures f) {
     CouplingDesign d = check.design();
     List<Page.Row> rows = new ArrayList<>();
     for (CaseResponse c : check.cases()) {
@@ -134,18 +130,21 @@ public final class MechanicsSections {
           new Page.Row(
               List.of(
                   c.loadCase().name(),
-                  Shown.factor(c.liftOff().factor())
+                  factor(f, c.liftOff().factor())
                       + (c.liftOff().contact().isEmpty() ? "" : ", " + c.liftOff().contact()),
-                  triple(soft),
-                  triple(stuck)),
+                  f.triple(soft),
+                  f.triple(stuck)),
               c.liftsOff() ? Page.Tone.BAD : Page.Tone.PLAIN));
     }
     for (PreloadScatter p : check.preloadScatter()) {
+      if (p.preload().forceSpread().limit() == 0) {
+        continue;
+      }
       rows.add(
           Page.Row.of(
-              p.preload().name() + " ± " + Shown.percent(p.preload().forceSpread().limit()),
+              p.preload().name() + " ± " + FigureText.percent(p.preload().forceSpread().limit()),
               "-",
-              triple(d.axes().of(p.stronger().shift())),
+              f.triple(d.axes().of(p.stronger().shift())),
               "-"));
     }
     String axes =
@@ -156,41 +155,34 @@ public final class MechanicsSections {
             "Load on top of preload and weight",
             List.of(
                 "case",
-                "lifts off at times the load, first contact",
-                "tool point moves along " + axes + ", µm (sliding)",
-                "the same, sticking, µm"),
+                "lifts off at × the load, first contact",
+                "tool point moves along " + axes + ", " + f.smallUnit() + ", sliding",
+                "the same, sticking"),
             rows));
     blocks.add(
         new Page.Paragraph(
             "Least force at the tool point that lifts a contact: "
-                + Shown.force(check.weakest().force())
+                + f.force(check.weakest().force())
                 + " at "
                 + check.weakest().contact()
                 + "."));
-    blocks.addAll(pictures);
     return new Page.Section("cases", "Load cases", blocks);
   }
 
-  public static String triple(Vec3 v) {
-    return Shown.micrometres(v.x())
-        + ", "
-        + Shown.micrometres(v.y())
-        + ", "
-        + Shown.micrometres(v.z());
+  private static String factor(PageFigures f, double value) {
+    return Double.isInfinite(value) ? "never" : f.text().of(Measure.FACTOR, value, true);
   }
 
   public static Page.Section seating(SeatedCheck check) {
-    List<Page.Row> rows = new ArrayList<>();
+    EqualRows rows = new EqualRows();
     double high = check.design().friction().high();
     for (SelfSeating.Path p : check.waysHome()) {
       rows.add(
-          new Page.Row(
-              List.of(
-                  String.join(", ", p.open()),
-                  p.lastSeat(),
-                  friction(p.limitFriction()),
-                  friction(p.restFriction())),
-              p.restFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN));
+          p.restFriction() < high ? Page.Tone.CAREFUL : Page.Tone.PLAIN,
+          String.join(", ", p.open()),
+          p.lastSeat(),
+          friction(p.limitFriction()),
+          friction(p.restFriction()));
     }
     return new Page.Section(
         "seating",
@@ -198,19 +190,18 @@ public final class MechanicsSections {
         List.of(
             new Page.Paragraph(
                 FilledText.of(
-                    "With one contact still open the other five slide. The slide stalls where the"
-                        + " friction coefficient reaches the value given; a holder that is set down"
-                        + " gently there can stand still from a lower one; the range assumed here is"
-                        + " %.2f to %.2f.",
+                    "With one contact still open the other five slide. A moving holder sticks where"
+                        + " the friction coefficient reaches the value given; one set down gently"
+                        + " can stand still from a lower one; expected here is %.2f to %.2f.",
                     check.design().friction().low(), high)),
             new Page.Table(
                 "Last contact to close, worst first",
                 List.of(
                     "contact still open",
                     "last seat to close",
-                    "stalls at friction",
+                    "sticks at friction",
                     "can stand still from"),
-                rows)));
+                rows.rows())));
   }
 
   private static String friction(double limit) {

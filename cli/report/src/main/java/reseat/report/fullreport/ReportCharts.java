@@ -16,6 +16,7 @@ import reseat.plots.chart.BudgetBars;
 import reseat.plots.chart.ComplianceShares;
 import reseat.plots.chart.CurveRow;
 import reseat.plots.chart.FrequencyList;
+import reseat.plots.chart.PictureUnits;
 import reseat.plots.chart.PreloadCurves;
 import reseat.plots.chart.RepeatEllipse;
 import reseat.plots.chart.SensitivityRanking;
@@ -34,22 +35,22 @@ public final class ReportCharts {
 
   private ReportCharts() {}
 
-  public static List<Picture> of(ReportStudy study) {
+  public static List<Picture> of(ReportStudy study, PictureUnits units) {
     List<Picture> charts = new ArrayList<>();
     SeatedCheck check = study.check();
-    charts.add(compliance(check));
+    charts.add(compliance(check, units));
     frequencies(check).ifPresent(charts::add);
-    clouds(study).forEach(charts::add);
+    clouds(study, units).forEach(charts::add);
     study
         .interchange()
-        .ifPresent(several -> ranking(check.design(), several.stack()).forEach(charts::add));
-    budget(study).ifPresent(charts::add);
-    preloadCurves(study).ifPresent(charts::add);
-    ballCurves(study).ifPresent(charts::add);
+        .ifPresent(several -> ranking(check.design(), several.stack(), units).forEach(charts::add));
+    budget(study, units).ifPresent(charts::add);
+    preloadCurves(study, units).ifPresent(charts::add);
+    ballCurves(study, units).ifPresent(charts::add);
     return charts;
   }
 
-  private static Picture compliance(SeatedCheck check) {
+  private static Picture compliance(SeatedCheck check, PictureUnits units) {
     CouplingDesign d = check.design();
     List<ComplianceShares.Direction> directions = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
@@ -67,7 +68,7 @@ public final class ReportCharts {
               check.frictionless().toolPoint().alongAxes().component(k),
               parts));
     }
-    return ComplianceShares.draw(directions);
+    return ComplianceShares.draw(directions, units);
   }
 
   private static Optional<Picture> frequencies(SeatedCheck check) {
@@ -84,7 +85,7 @@ public final class ReportCharts {
   }
 
   /** The cloud of mounts in the planes of the first with each other machine axis. */
-  private static List<Picture> clouds(ReportStudy study) {
+  private static List<Picture> clouds(ReportStudy study, PictureUnits units) {
     CouplingDesign d = study.check().design();
     List<Picture> clouds = new ArrayList<>();
     List<Vec3> positions = study.positions();
@@ -101,14 +102,15 @@ public final class ReportCharts {
                   d.axes().first().name(),
                   d.axes().axis(k).name(),
                   d.targets().repeatability().limit(0),
-                  d.targets().repeatability().limit(k)),
+                  d.targets().repeatability().limit(k),
+                  units),
               positions.stream().mapToDouble(Vec3::x).toArray(),
               positions.stream().mapToDouble(p -> p.component(k)).toArray()));
     }
     return clouds;
   }
 
-  private static List<Picture> ranking(CouplingDesign d, LinearStack stack) {
+  private static List<Picture> ranking(CouplingDesign d, LinearStack stack, PictureUnits units) {
     List<Picture> charts = new ArrayList<>();
     for (int axis = 0; axis < 3; axis++) {
       List<SensitivityRanking.Row> rows = new ArrayList<>();
@@ -119,13 +121,14 @@ public final class ReportCharts {
       }
       if (!rows.isEmpty()) {
         charts.add(
-            SensitivityRanking.draw("sensitivity-" + (axis + 1), d.axes().axis(axis).name(), rows));
+            SensitivityRanking.draw(
+                "sensitivity-" + (axis + 1), d.axes().axis(axis).name(), rows, units));
       }
     }
     return charts;
   }
 
-  private static Optional<Picture> budget(ReportStudy study) {
+  private static Optional<Picture> budget(ReportStudy study, PictureUnits units) {
     CouplingDesign d = study.check().design();
     List<BudgetBars.Axis> axes = new ArrayList<>();
     for (int axis = 0; axis < 3; axis++) {
@@ -147,20 +150,20 @@ public final class ReportCharts {
               study.budget().expanded(BudgetLine.Nature.RANDOM).component(axis),
               d.targets().repeatability().limit(axis)));
     }
-    return axes.isEmpty() ? Optional.empty() : Optional.of(BudgetBars.draw(axes));
+    return axes.isEmpty() ? Optional.empty() : Optional.of(BudgetBars.draw(axes, units));
   }
 
-  private static Optional<Picture> preloadCurves(ReportStudy study) {
+  private static Optional<Picture> preloadCurves(ReportStudy study, PictureUnits units) {
     List<CurveRow> rows = new ArrayList<>();
     for (DesignCurve.Point p : study.overPreload().points()) {
       rows.add(row(p));
     }
     return rows.size() < 2
         ? Optional.empty()
-        : Optional.of(PreloadCurves.draw(rows, band(study.check()), limits(study.check())));
+        : Optional.of(PreloadCurves.draw(rows, band(study.check()), limits(study.check()), units));
   }
 
-  private static Optional<Picture> ballCurves(ReportStudy study) {
+  private static Optional<Picture> ballCurves(ReportStudy study, PictureUnits units) {
     List<CurveRow> rows = new ArrayList<>();
     for (DesignCurve.Point p : study.overBalls().points()) {
       rows.add(row(p));
@@ -168,7 +171,7 @@ public final class ReportCharts {
     double chosen = study.check().design().supports().get(0).ball().diameter();
     return rows.size() < 2
         ? Optional.empty()
-        : Optional.of(BallSizeCurves.draw(rows, chosen, limits(study.check())));
+        : Optional.of(BallSizeCurves.draw(rows, chosen, limits(study.check()), units));
   }
 
   private static CurveRow row(DesignCurve.Point p) {

@@ -1,21 +1,16 @@
 package reseat.report.fullreport;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import reseat.check.Finding;
 import reseat.check.Verdict;
-import reseat.contact.ContactLimits;
 import reseat.design.CouplingDesign;
-import reseat.equilibrium.CaseResponse;
-import reseat.equilibrium.Equilibrium;
 import reseat.plots.PictureKind;
-import reseat.remedy.Remedies;
-import reseat.report.check.FindingWords;
-import reseat.report.check.RemedyWords;
+import reseat.report.check.AssumedWords;
+import reseat.report.check.DecidingFigures;
+import reseat.report.check.FindingsText;
 import reseat.report.check.VerdictWords;
 import reseat.report.form.FigureText;
-import reseat.report.form.Shown;
 import reseat.report.page.Page;
 import reseat.study.CheckResult;
 import reseat.study.ReportStudy;
@@ -23,6 +18,12 @@ import reseat.study.SeatedCheck;
 
 /** Sets out a report: verdict, the numbers that matter, what to change, and all the rest. */
 public final class ReportPage {
+
+  /** Scatter below is that of nothing but rounding, m. */
+  private static final double LEAST_SCATTER = 1e-10;
+
+  /** Assumptions told on the first screen. */
+  private static final int ASSUMED = 5;
 
   private ReportPage() {}
 
@@ -33,41 +34,56 @@ public final class ReportPage {
    * @param remedies changes after which it holds
    * @param pictures its pictures
    * @param stamp where the page comes from
+   * @param figures how numbers are written
    * @return the page
    */
   public static Page of(
-      ReportStudy study, Remedies remedies, ReportPictures pictures, List<String> stamp) {
+      ReportStudy study,
+      ReportPictures pictures,
+      List<String> stamp,
+      FigureText figures,
+      List<String> remedies) {
     SeatedCheck check = study.check();
+    PageFigures f = new PageFigures(figures);
     List<Page.Section> sections = new ArrayList<>();
-    sections.add(DesignSections.inputs(check.design()));
-    sections.add(DesignSections.checks(check));
-    List<Page.Block> drawn = new ArrayList<>(pictures.ofKinds(PictureKind.SIDE_VIEW));
-    drawn.addAll(
-        pictures.ofKinds(
-            PictureKind.SEAT_SECTION, PictureKind.STUD_SECTION, PictureKind.PIVOT_SECTION));
-    sections.add(MechanicsSections.contacts(check, drawn));
-    List<Page.Block> give = new ArrayList<>(pictures.ofKinds(PictureKind.COMPLIANCE_SHARES));
-    give.addAll(pictures.ofKinds(PictureKind.FREQUENCIES));
-    sections.add(MechanicsSections.stiffness(check, give));
-    sections.add(MechanicsSections.cases(check, pictures.ofKinds(PictureKind.LIFT_OFF_MAP)));
+    List<Page.Block> drawings = new ArrayList<>(pictures.ofKinds(PictureKind.SIDE_VIEW));
+    drawings.addAll(pictures.seats(check));
+    drawings.addAll(pictures.ofKinds(PictureKind.STUD_SECTION, PictureKind.PIVOT_SECTION));
+    sections.add(new Page.Section("drawings", "How it is built", drawings));
+    sections.add(
+        new Page.Section(
+            "charts",
+            "How it behaves",
+            pictures.ofKinds(
+                PictureKind.LIFT_OFF_MAP,
+                PictureKind.COMPLIANCE_SHARES,
+                PictureKind.FREQUENCIES,
+                PictureKind.REPEAT_ELLIPSE,
+                PictureKind.BUDGET,
+                PictureKind.SENSITIVITY,
+                PictureKind.DEVICE_BAND,
+                PictureKind.PRELOAD_CURVES,
+                PictureKind.BALL_SIZE_CURVES)));
+    sections.add(DesignSections.checks(check, f));
+    sections.add(DesignSections.inputs(check.design(), f));
+    DesignSections.assumed(check, figures).ifPresent(sections::add);
+    sections.add(MechanicsSections.contacts(check, f));
+    sections.add(MechanicsSections.stiffness(check, f));
+    sections.add(MechanicsSections.cases(check, f));
     sections.add(MechanicsSections.seating(check));
-    sections.add(ScatterSections.remount(study, pictures.ofKinds(PictureKind.REPEAT_ELLIPSE)));
-    sections.add(ScatterSections.holders(study, pictures.ofKinds(PictureKind.SENSITIVITY)));
-    sections.add(ScatterSections.budget(study, pictures.ofKinds(PictureKind.BUDGET)));
-    List<Page.Block> curves = new ArrayList<>(pictures.ofKinds(PictureKind.DEVICE_BAND));
-    curves.addAll(pictures.ofKinds(PictureKind.PRELOAD_CURVES));
-    curves.addAll(pictures.ofKinds(PictureKind.BALL_SIZE_CURVES));
-    if (!curves.isEmpty()) {
-      sections.add(new Page.Section("curves", "More preload, another ball", curves));
-    }
-    sections.addAll(ClosingSections.all());
+    sections.add(ScatterSections.remount(study, f));
+    sections.add(ScatterSections.holders(study, f));
+    sections.add(ScatterSections.budget(study, f));
+    sections.addAll(ClosingSections.of(check.design()));
     return new Page(
         title(check.design()),
-        verdict(check),
-        tone(check),
-        figures(study),
+        VerdictWords.line(check.findings()),
+        tone(check.verdict()),
+        boxes(study, figures),
+        findings(check, figures),
+        remedies,
+        assumed(check, figures),
         pictures.figure(PictureKind.PLAN),
-        changes(remedies),
         sections,
         stamp);
   }
@@ -78,20 +94,26 @@ public final class ReportPage {
    * @param check why not
    * @param remedies changes after which it does
    * @param stamp where the page comes from
+   * @param figures how numbers are written
    * @return the page
    */
-  public static Page of(CheckResult check, Remedies remedies, List<String> stamp) {
+  public static Page of(
+      CheckResult check, List<String> stamp, FigureText figures, List<String> remedies) {
+    PageFigures f = new PageFigures(figures);
     List<Page.Section> sections = new ArrayList<>();
-    sections.add(DesignSections.inputs(check.design()));
-    sections.add(DesignSections.checks(check));
-    sections.addAll(ClosingSections.all());
+    sections.add(DesignSections.checks(check, f));
+    sections.add(DesignSections.inputs(check.design(), f));
+    DesignSections.assumed(check, figures).ifPresent(sections::add);
+    sections.addAll(ClosingSections.of(check.design()));
     return new Page(
         title(check.design()),
-        verdict(check),
-        tone(check),
+        VerdictWords.line(check.findings()),
+        tone(check.verdict()),
         List.of(),
+        findings(check, figures),
+        remedies,
+        assumed(check, figures),
         null,
-        changes(remedies),
         sections,
         stamp);
   }
@@ -100,87 +122,70 @@ public final class ReportPage {
     return d.title().isBlank() ? "Kinematic coupling" : d.title();
   }
 
-  private static String verdict(CheckResult check) {
-    String line = VerdictWords.line(check.findings());
-    return check.verdict() == Verdict.HOLDS
-        ? line
-        : line + " " + FindingWords.of(check.findings().get(0).said(), FigureText.BOTH);
-  }
-
-  private static Page.Tone tone(CheckResult check) {
-    return switch (check.verdict()) {
+  private static Page.Tone tone(Verdict verdict) {
+    return switch (verdict) {
       case FAILS -> Page.Tone.BAD;
       case UNDECIDED -> Page.Tone.CAREFUL;
       case HOLDS -> Page.Tone.GOOD;
     };
   }
 
-  private static List<String> changes(Remedies remedies) {
-    return RemedyWords.lines(remedies, FigureText.BOTH);
-  }
-
-  private static List<Page.KeyFigure> figures(ReportStudy study) {
-    SeatedCheck check = study.check();
-    CouplingDesign d = check.design();
-    List<Page.KeyFigure> figures = new ArrayList<>();
-    for (int k = 0; k < 3; k++) {
-      double band = study.remount().scatter().toolPoint().band().component(k);
-      double target = d.targets().repeatability().limit(k);
-      figures.add(
-          new Page.KeyFigure(
-              "Repeatability along " + d.axes().axis(k).name() + ", 95 % of mounts",
-              "± " + Shown.small(band),
-              Double.isInfinite(target) ? "no target given" : "wanted ± " + Shown.small(target),
-              Double.isInfinite(target)
-                  ? Page.Tone.PLAIN
-                  : band > target ? Page.Tone.BAD : Page.Tone.GOOD));
-    }
-    figures.add(pressure(check));
-    liftOff(check).ifPresent(figures::add);
-    return figures;
-  }
-
-  /** The load case that is nearest to the lift-off factor wanted of it. */
-  private static Optional<Page.KeyFigure> liftOff(SeatedCheck check) {
-    double asked = check.design().targets().liftOffFactor();
-    Optional<CaseResponse> worst =
-        check.cases().stream()
-            .filter(c -> c.liftOff().index() >= 0)
-            .min(Comparator.comparingDouble(c -> c.liftOff().factor() / c.wantedFactor(asked)));
-    return worst.map(
-        c -> {
-          double factor = c.liftOff().factor();
-          double wanted = c.wantedFactor(asked);
-          return new Page.KeyFigure(
-              "Lift-off factor nearest to its limit",
-              Shown.factor(factor),
-              "case " + c.loadCase().name() + ", wanted " + Shown.factor(wanted),
-              factor < 1 ? Page.Tone.BAD : factor < wanted ? Page.Tone.CAREFUL : Page.Tone.GOOD);
-        });
-  }
-
-  private static Page.KeyFigure pressure(SeatedCheck check) {
-    double worst = -1;
-    String value = "";
-    String remark = "no limit known";
-    for (int i = 0; i < check.standing().contacts().size(); i++) {
-      Equilibrium.Contact c = check.standing().contacts().get(i);
-      double p = c.peakPressure();
-      ContactLimits limits = check.limits().get(i);
-      double share = limits.governing().map(l -> p / l.peakPressure()).orElse(0.0);
-      if (share > worst) {
-        worst = share;
-        value = Shown.pressure(p);
-        remark =
-            limits
-                .governing()
-                .map(
-                    l -> Shown.percent(share) + " of the limit " + Shown.pressure(l.peakPressure()))
-                .orElse("no limit known");
+  /** What does not simply hold, worst first, what reads alike once. */
+  private static List<Page.Remark> findings(CheckResult check, FigureText figures) {
+    List<Page.Remark> told = new ArrayList<>();
+    for (Finding f : check.findings()) {
+      Page.Remark remark =
+          new Page.Remark(FindingsText.words(f, figures), DesignSections.tone(f.judged()));
+      if (DesignSections.told(f) && !told.contains(remark)) {
+        told.add(remark);
       }
     }
-    double wanted = check.design().targets().pressureShare();
+    return told;
+  }
+
+  /** What carries most; all of it stands in a table with its sources. */
+  private static List<String> assumed(CheckResult check, FigureText figures) {
+    return AssumedWords.most(check, figures, ASSUMED);
+  }
+
+  /** The deciding figures, each in the tone of its judgement: never green beside a broken limit. */
+  private static List<Page.KeyFigure> boxes(ReportStudy study, FigureText figures) {
+    List<Page.KeyFigure> boxes = new ArrayList<>();
+    for (DecidingFigures.Figure f : DecidingFigures.of(study.check(), figures)) {
+      boolean scatter = f.name().equals(DecidingFigures.COMES_BACK);
+      if (!scatter || scatters(study.check())) {
+        long hungUp = scatter ? study.remount().scatter().failed() : 0;
+        boxes.add(box(f, hungUp, study.remount().scatter().plan().mounts()));
+      }
+    }
+    return boxes;
+  }
+
+  /** Where nothing scatters there is no half-width to tell. */
+  private static boolean scatters(SeatedCheck check) {
+    return check
+        .toolChanges()
+        .halfWidth()
+        .map(h -> Math.max(h.x(), Math.max(h.y(), h.z())) >= LEAST_SCATTER)
+        .orElse(true);
+  }
+
+  private static Page.KeyFigure box(DecidingFigures.Figure f, long hungUp, long mounts) {
+    String remark = f.limit() + (f.where().isEmpty() ? "" : "; " + f.where());
+    Page.Tone tone =
+        switch (f.judged()) {
+          case FAILS -> Page.Tone.BAD;
+          case DECIDE, ACCEPTED -> Page.Tone.CAREFUL;
+          case HOLDS -> Page.Tone.GOOD;
+          case ADVICE -> Page.Tone.PLAIN;
+        };
+    if (hungUp == 0) {
+      return new Page.KeyFigure(f.name(), f.value(), remark, tone);
+    }
     return new Page.KeyFigure(
-        "Peak pressure at rest", value, remark, worst > wanted ? Page.Tone.BAD : Page.Tone.GOOD);
+        f.name(),
+        f.value(),
+        remark + "; " + hungUp + " of " + mounts + " simulated changes hang up",
+        tone == Page.Tone.BAD ? tone : Page.Tone.CAREFUL);
   }
 }

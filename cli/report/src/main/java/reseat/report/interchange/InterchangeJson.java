@@ -59,7 +59,7 @@ public final class InterchangeJson {
   }
 
   private String text() {
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(design.title());
     FindingsJson.verdict(json, findings);
     json.key("posts").value(result.plan().posts());
@@ -98,6 +98,8 @@ public final class InterchangeJson {
     json.beginObject();
     spread.machineAxis(result.own(), k);
     json.key("wanted_m").value(study.wish().within());
+    json.key("coverage").value(study.design().targets().coverage().share());
+    json.key("half_width_m").value(result.own().covered().component(k));
     json.key("holds").value(study.keepsWithin(k));
     json.key("repeatability_sd_m").value(s.repeatability().component(k));
     json.key("between_holders_sd_m").value(s.withoutTable().component(k));

@@ -7,10 +7,13 @@ import reseat.interchange.Contributor;
 import reseat.interchange.LinearStack;
 import reseat.interchange.Owner;
 import reseat.interchange.TighteningGain;
-import reseat.report.form.Shown;
+import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.study.InterchangeStudy;
 import reseat.units.FilledText;
+import reseat.units.QuantityKind;
 
 /** Which tolerance does how much, and which to tighten first. */
 public final class InterchangeRankingText {
@@ -22,16 +25,29 @@ public final class InterchangeRankingText {
 
   private InterchangeRankingText() {}
 
-  public static String of(InterchangeStudy study) {
+  /**
+   * Tells the ranking.
+   *
+   * @param study what came of it
+   * @param system the units asked for; metric ones where both are
+   * @return lines with their ends
+   */
+  public static String of(InterchangeStudy study, UnitSystem system) {
     StringBuilder out = new StringBuilder(4000);
     for (int k = 0; k < 3; k++) {
-      ranking(study, LinearStack.BETWEEN_HOLDERS, k, TOLD, "between holders", out);
+      ranking(study, LinearStack.BETWEEN_HOLDERS, k, TOLD, "between holders", system, out);
     }
     for (int k = 0; k < 3; k++) {
       ranking(
-          study, EnumSet.of(Owner.POST), k, TOLD_OF_POST, "of the post, all holders alike", out);
+          study,
+          EnumSet.of(Owner.POST),
+          k,
+          TOLD_OF_POST,
+          "of the post, all holders alike",
+          system,
+          out);
     }
-    tighten(study, out);
+    tighten(study, system, out);
     return out.toString();
   }
 
@@ -41,23 +57,32 @@ public final class InterchangeRankingText {
       int axis,
       int told,
       String words,
+      UnitSystem system,
       StringBuilder out) {
     List<LinearStack.Line> lines =
         study.stack().ranking(owners, axis).stream().filter(l -> l.share() > 0).toList();
     if (lines.isEmpty()) {
       return;
     }
+    FigureText figures = new FigureText(system);
     TextTable table =
-        new TextTable("lrrlrr", "tolerance", "limit", "moves it", "", "s, µm", "share");
+        new TextTable(
+            "lrrlrr",
+            "tolerance",
+            "limit",
+            "moves it",
+            "",
+            "s, " + figures.column(QuantityKind.LENGTH).symbol(),
+            "share");
     for (LinearStack.Line l : lines.subList(0, Math.min(told, lines.size()))) {
       Contributor c = l.effect().contributor();
       table.row(
           c.name(),
-          ToleranceWords.limit(c, c.spread().limit()),
-          ToleranceWords.sensitivity(c, l.sensitivity()),
-          ToleranceWords.perUnit(c),
-          Shown.micrometres(Math.abs(l.deviation())),
-          Shown.percent(l.share()));
+          ToleranceWords.limit(c, c.spread().limit(), system),
+          ToleranceWords.sensitivity(c, l.sensitivity(), system),
+          ToleranceWords.perUnit(c, system),
+          figures.number(Math.abs(l.deviation()), QuantityKind.LENGTH, 2),
+          PageNumbers.percent(l.share()));
     }
     out.append("\nWhat moves the tool point along ")
         .append(study.design().axes().axis(axis).name())
@@ -70,11 +95,12 @@ public final class InterchangeRankingText {
           lines.subList(told, lines.size()).stream().mapToDouble(LinearStack.Line::share).sum();
       out.append(
           FilledText.of(
-              "  and %d more with %s of the variance\n", lines.size() - told, Shown.percent(rest)));
+              "  and %d more with %s of the variance\n",
+              lines.size() - told, PageNumbers.percent(rest)));
     }
   }
 
-  private static void tighten(InterchangeStudy study, StringBuilder out) {
+  private static void tighten(InterchangeStudy study, UnitSystem system, StringBuilder out) {
     TextTable table = new TextTable("llrr", "axis", "tolerance", "limit", "spread falls by");
     boolean any = false;
     for (int k = 0; k < 3; k++) {
@@ -86,8 +112,8 @@ public final class InterchangeRankingText {
           table.row(
               study.design().axes().axis(k).name(),
               g.contributor().name(),
-              ToleranceWords.limit(g.contributor(), g.contributor().spread().limit()),
-              Shown.percent(g.gain()));
+              ToleranceWords.limit(g.contributor(), g.contributor().spread().limit(), system),
+              PageNumbers.percent(g.gain()));
         }
       }
     }

@@ -1,5 +1,6 @@
 package reseat.report.interchange;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import reseat.check.Finding;
@@ -11,34 +12,43 @@ import reseat.interchange.InterchangeScatter;
 import reseat.interchange.LinearComparison;
 import reseat.interchange.LinearStack;
 import reseat.interchange.OffsetPrediction;
+import reseat.report.check.FindingsText;
 import reseat.report.check.VerdictWords;
+import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.space.Vec3;
 import reseat.study.InterchangeStudy;
 import reseat.units.FilledText;
+import reseat.units.QuantityKind;
 
 /**
- * Several holders on one post, on one screen: verdict, the three words kept apart, spread, linear
- * stack, what causes it, advice, offsets.
+ * Several holders on one post, on one screen: verdict, how alike they are, what to tighten,
+ * offsets; on request the linear stack and what causes the spread.
  */
 public final class InterchangeText {
 
   /** Holders of a small shop, for which a range is told. */
   private static final int FEW = 5;
 
+  /** Measured holders on a short screen. */
+  private static final int HOLDERS = 5;
+
   private final InterchangeStudy study;
   private final CouplingDesign design;
   private final InterchangeResult result;
   private final List<Finding> findings;
   private final Screen screen;
+  private final FigureText figures;
 
   private InterchangeText(InterchangeStudy study, List<Finding> findings, Screen screen) {
     this.study = study;
     this.findings = findings;
     this.screen = screen;
+    figures = screen.figures();
     design = study.design();
     result = study.simulated();
   }
@@ -48,37 +58,59 @@ public final class InterchangeText {
    *
    * @param study what came of it
    * @param findings those of the check of the design, and of the holders
+   * @param file the design file as it was named, for the next step
    * @param screen how it is asked for
    * @return lines with their ends
    */
-  public static String of(InterchangeStudy study, List<Finding> findings, Screen screen) {
-    return new InterchangeText(study, findings, screen).text();
+  public static String of(
+      InterchangeStudy study, List<Finding> findings, String file, Screen screen) {
+    return new InterchangeText(study, findings, screen).text(file);
   }
 
-  private String text() {
+  private String text(String file) {
     StringBuilder out = new StringBuilder(8000);
     if (!design.title().isEmpty()) {
       out.append(Paragraph.of("", design.title()));
     }
     out.append(Paragraph.of("", VerdictWords.line(findings)));
     out.append(Paragraph.of("", drawn()));
+    // what the spread misses stands in the line before and in the table
+    List<Finding> told = new ArrayList<>(findings);
+    if (!screen.all()) {
+      told.removeAll(study.findings());
+    }
+    out.append(FindingsText.paragraphs(told, figures, screen.all()));
     misfits(out);
-    words(out);
     spread(out);
     if (screen.all()) {
       linear(out);
-      out.append(InterchangeRankingText.of(study));
+      out.append(InterchangeRankingText.of(study, screen.units()));
     }
-    study.advice().ifPresent(a -> out.append(ToleranceAdviceText.of(a, design)));
+    study.advice().ifPresent(a -> out.append(ToleranceAdviceText.of(a, design, screen)));
     offsets(out);
-    out.append('\n')
-        .append(
-            Paragraph.of(
-                "",
-                "Errors of the parts are taken as independent unless the design file calls them"
-                    + " shared, and bodies as rigid but for contacts and ball mountings. Measuring"
-                    + " the holders shows what the tolerances only bound."));
+    out.append(
+        Paragraph.of(
+            "",
+            "Assumed: errors of parts independent unless called shared; bodies rigid but at the"
+                + " balls."));
+    out.append(
+        screen.next(
+            "interchange",
+            file,
+            Double.isInfinite(study.wish().within()) ? wish() : screen.all() ? "" : " --all"));
     return out.toString();
+  }
+
+  /** A spread worth asking for: half of that of the worst axis, in a round number. */
+  private String wish() {
+    double worst = 0;
+    for (int k = 0; k < 3; k++) {
+      worst = Math.max(worst, result.own().band().component(k));
+    }
+    String unit = screen.units() == UnitSystem.INCH ? "uin" : "um";
+    return worst > 0
+        ? " --within \"" + figures.number(worst / 2, QuantityKind.LENGTH, 1) + " " + unit + "\""
+        : " --all";
   }
 
   private String drawn() {
@@ -92,7 +124,7 @@ public final class InterchangeText {
             ? "all fit"
             : result.misfits()
                 + " do not fit ("
-                + Shown.figures(100.0 * result.misfits() / (plan.posts() * plan.holders()), 2)
+                + PageNumbers.figures(100.0 * result.misfits() / (plan.posts() * plan.holders()), 2)
                 + " %)";
     return drawn + " (seed " + plan.seed() + "), " + fit + "; " + kept();
   }
@@ -107,9 +139,12 @@ public final class InterchangeText {
         missed.append(missed.length() == 0 ? "" : " and ").append(axis(k));
       }
     }
-    String wanted = "± " + Shown.small(study.wish().within());
+    String wanted = "±" + figures.length(study.wish().within());
     return missed.length() == 0
-        ? "95 % of them stand within " + wanted + " of their mean."
+        ? study.design().targets().coverage().written()
+            + " of them: within "
+            + wanted
+            + " of their mean."
         : "they spread beyond " + wanted + " along " + missed + ".";
   }
 
@@ -117,7 +152,7 @@ public final class InterchangeText {
     if (result.misfits() == 0) {
       return;
     }
-    out.append("\nHolders that do not fit, not in the figures below\n");
+    out.append("Holders that do not fit, not in the figures below\n");
     for (Map.Entry<Fit, Long> e : result.fits().entrySet()) {
       if (e.getKey() != Fit.FITS) {
         out.append(Paragraph.of("  ", e.getValue() + ": " + e.getKey().words()));
@@ -125,58 +160,51 @@ public final class InterchangeText {
     }
   }
 
-  private void words(StringBuilder out) {
+  private void spread(StringBuilder out) {
     InterchangeScatter s = study.scatter();
+    Vec3 worst = study.stack().sum(LinearStack.BETWEEN_HOLDERS).worstCase();
     TextTable table =
         new TextTable(
-            "lllll",
-            "axis",
-            "back to itself",
-            "between holders",
-            "with offset table",
-            "to drawing");
+            "lrrrrrrr",
+            "tool point, " + figures.column(QuantityKind.LENGTH).symbol(),
+            "95 % within ±",
+            "at most ±",
+            "s: itself",
+            "between",
+            "with table",
+            "to drawing",
+            screen.all() ? "span of five" : "");
     for (int k = 0; k < 3; k++) {
+      double span = InterchangeScatter.expectedRange(FEW) * result.own().deviation().component(k);
       table.row(
           axis(k),
-          Shown.small(s.repeatability().component(k)),
-          Shown.small(s.withoutTable().component(k)),
-          Shown.small(s.withTable().component(k)),
-          Shown.small(s.againstDrawing().component(k)));
+          number(result.own().band(), k),
+          number(worst, k),
+          number(s.repeatability(), k),
+          number(s.withoutTable(), k),
+          number(s.withTable(), k),
+          number(s.againstDrawing(), k),
+          screen.all() ? figures.number(span, QuantityKind.LENGTH, 2) : "");
     }
-    out.append("\nTool point, standard deviations\n").append(table.text());
+    out.append(table.text());
+    double entry = study.wish().calibration();
     out.append(
         Paragraph.of(
             "  ",
-            "Back to itself (repeatability): one holder mounted again and again, from "
-                + study.wish().mounts()
-                + " simulated tool changes. Between holders (interchangeability): different holders"
-                + " on one post, each at its own place. With offset table: what is left once each"
-                + " holder's place is entered, to "
-                + Shown.small(study.wish().calibration())
-                + " standard uncertainty (--calibration). To drawing (accuracy): errors of the post"
-                + " included."));
+            "Standard deviations s: one holder mounted again and again (repeatability), different"
+                + " holders on one post (interchangeability), once each holder's offset is entered"
+                + (entry > 0 ? " to " + figures.length(entry) : "")
+                + ", and against the drawing (accuracy)."
+                + (screen.all()
+                    ? " At most ±: every tolerance at its limit. Span of five: from the first to the"
+                        + " last of five holders, on average. Repeatability is from "
+                        + study.wish().mounts()
+                        + " simulated tool changes."
+                    : "")));
   }
 
-  private void spread(StringBuilder out) {
-    Vec3 worst = study.stack().sum(LinearStack.BETWEEN_HOLDERS).worstCase();
-    TextTable table =
-        new TextTable("lllll", "axis", "± 95 %", "s", "worst case", "range of five holders");
-    for (int k = 0; k < 3; k++) {
-      double s = result.own().deviation().component(k);
-      table.row(
-          axis(k),
-          "± " + Shown.small(result.own().band().component(k)),
-          Shown.small(s),
-          "± " + Shown.small(worst.component(k)),
-          Shown.small(InterchangeScatter.expectedRange(FEW) * s));
-    }
-    out.append("\nSpread between holders on one post, without offset table\n")
-        .append(table.text())
-        .append(
-            Paragraph.of(
-                "  ",
-                "± 95 %: half-width about the mean that holds 95 % of the holders. Worst case: every"
-                    + " tolerance at its limit. Range of five holders: first to last, on average."));
+  private String number(Vec3 v, int axis) {
+    return figures.number(v.component(axis), QuantityKind.LENGTH, 2);
   }
 
   private void linear(StringBuilder out) {
@@ -186,13 +214,16 @@ public final class InterchangeText {
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          number(c.linear(), k),
-          number(c.simulated(), k),
-          "± " + number(c.deviationBound(), k),
-          number(c.mean(), k),
-          "± " + number(c.meanBound(), k));
+          finer(c.linear(), k),
+          finer(c.simulated(), k),
+          "± " + finer(c.deviationBound(), k),
+          finer(c.mean(), k),
+          "± " + finer(c.meanBound(), k));
     }
-    out.append("\nLinear stack beside the exact simulation, µm\n").append(table.text());
+    out.append("\nLinear stack beside the exact simulation, ")
+        .append(figures.column(QuantityKind.LENGTH).symbol())
+        .append('\n')
+        .append(table.text());
     if (c.differs()) {
       StringBuilder axes = new StringBuilder();
       for (int k = 0; k < 3; k++) {
@@ -213,8 +244,8 @@ public final class InterchangeText {
     }
   }
 
-  private static String number(Vec3 v, int axis) {
-    return Shown.micrometres(v.component(axis), 3);
+  private String finer(Vec3 v, int axis) {
+    return figures.number(v.component(axis), QuantityKind.LENGTH, 3);
   }
 
   private void offsets(StringBuilder out) {
@@ -222,8 +253,15 @@ public final class InterchangeText {
       return;
     }
     TextTable table =
-        new TextTable("lrrrr", "holder", axis(0) + " µm", axis(1) + " µm", axis(2) + " µm", "");
-    for (OffsetPrediction.Offset o : study.offsets()) {
+        new TextTable(
+            "lrrrr",
+            "offset to drawing, " + figures.column(QuantityKind.LENGTH).symbol(),
+            axis(0),
+            axis(1),
+            axis(2),
+            "");
+    int told = screen.all() ? study.offsets().size() : Math.min(HOLDERS, study.offsets().size());
+    for (OffsetPrediction.Offset o : study.offsets().subList(0, told)) {
       table.row(
           o.holder(),
           entry(o, 0),
@@ -232,26 +270,31 @@ public final class InterchangeText {
           o.lifted() ? "a contact lifts off" : "");
     }
     Vec3 common = study.offsets().get(0).common();
-    out.append("\nPredicted place of each measured holder, against the drawing\n")
-        .append(table.text())
-        .append(
-            Paragraph.of(
-                "  ",
-                FilledText.of(
-                    "±: expanded uncertainty, coverage factor %.0f, of the holder alone. The post"
-                        + " moves all holders together by a further ± %s, %s, %s µm.",
-                    InterchangeStudy.COVERAGE,
-                    expanded(common, 0),
-                    expanded(common, 1),
-                    expanded(common, 2))));
+    out.append(table.text());
+    if (told < study.offsets().size()) {
+      out.append("  and ").append(study.offsets().size() - told).append(" more holders (--all)\n");
+    }
+    out.append(
+        Paragraph.of(
+            "  ",
+            FilledText.of(
+                "±: expanded uncertainty (factor %.0f) of the holder; the post moves all by"
+                    + " another ±%s, %s, %s.",
+                InterchangeStudy.COVERAGE,
+                expanded(common, 0),
+                expanded(common, 1),
+                expanded(common, 2))));
   }
 
-  private static String entry(OffsetPrediction.Offset o, int axis) {
-    return Shown.micrometres(o.offset().component(axis), 3) + " ± " + expanded(o.own(), axis);
+  private String entry(OffsetPrediction.Offset o, int axis) {
+    double own = InterchangeStudy.COVERAGE * o.own().component(axis);
+    return figures.scatterNumber(o.offset().component(axis), own)
+        + " ± "
+        + figures.scatterNumber(own, own);
   }
 
-  private static String expanded(Vec3 v, int axis) {
-    return Shown.micrometres(InterchangeStudy.COVERAGE * v.component(axis), 2);
+  private String expanded(Vec3 v, int axis) {
+    return figures.number(InterchangeStudy.COVERAGE * v.component(axis), QuantityKind.LENGTH, 2);
   }
 
   private String axis(int k) {

@@ -9,8 +9,10 @@ import java.util.List;
  * @param verdict one line
  * @param tone how the verdict is to be taken
  * @param figures the few numbers that matter
- * @param plan the picture of the first screen
- * @param changes what to change first, most urgent first
+ * @param findings what does not simply hold, worst first; each is told here and nowhere else
+ * @param changes what to change first, nearest first
+ * @param assumed what the result rests on and nobody stated
+ * @param plan the picture that follows the first screen
  * @param sections what follows, in order
  * @param stamp where the page comes from: file, digest, date, version
  */
@@ -19,14 +21,18 @@ public record Page(
     String verdict,
     Tone tone,
     List<KeyFigure> figures,
-    Figure plan,
+    List<Remark> findings,
     List<String> changes,
+    List<String> assumed,
+    Figure plan,
     List<Section> sections,
     List<String> stamp) {
 
   /** Copies the lists. */
   public Page {
     figures = List.copyOf(figures);
+    findings = List.copyOf(findings);
+    assumed = List.copyOf(assumed);
     changes = List.copyOf(changes);
     sections = List.copyOf(sections);
     stamp = List.copyOf(stamp);
@@ -38,8 +44,8 @@ public record Page(
     GOOD("holds"),
     /** Worth knowing. */
     NOTE("note"),
-    /** Close to a limit. */
-    CAREFUL("careful"),
+    /** Beyond a soft limit: a person decides. */
+    CAREFUL("decide"),
     /** A limit is passed. */
     BAD("fails"),
     /** Neither. */
@@ -79,6 +85,14 @@ public record Page(
    * @param tone how it is to be taken
    */
   public record KeyFigure(String name, String value, String remark, Tone tone) {}
+
+  /**
+   * A sentence that has a judgement.
+   *
+   * @param text the sentence
+   * @param tone how it is to be taken
+   */
+  public record Remark(String text, Tone tone) {}
 
   /**
    * A picture.

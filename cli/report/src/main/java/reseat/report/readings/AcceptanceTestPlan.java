@@ -8,6 +8,7 @@ import reseat.report.form.Paragraph;
 import reseat.units.FilledText;
 import reseat.units.QuantityFormat;
 import reseat.units.Unit;
+import reseat.units.UnitCatalog;
 
 /**
  * The acceptance test before it is made: how many mounts, how much wear-in, which probes where,
@@ -95,17 +96,21 @@ public final class AcceptanceTestPlan {
     return out.toString();
   }
 
-  private static String where(Probe probe) {
+  private String where(Probe probe) {
+    boolean inch = unit.isInch();
+    Unit place = inch ? UnitCatalog.INCH : UnitCatalog.MM;
     List<String> at = new ArrayList<>();
     List<String> toward = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
-      at.add(FilledText.of("%.2f", 1e3 * probe.position().component(k)));
+      at.add(QuantityFormat.fixedNumber(probe.position().component(k), place, inch ? 4 : 2));
       toward.add(FilledText.of("%.3f", probe.direction().component(k)));
     }
     return probe.name()
         + ": at ("
         + String.join(", ", at)
-        + ") mm, reading grows toward ("
+        + ") "
+        + place.symbol()
+        + ", reading grows toward ("
         + String.join(", ", toward)
         + ")";
   }

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.readings.OffsetTable;
 import reseat.readings.OffsetTable.AxisRule;
+import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
+import reseat.report.form.UnitSystem;
 import reseat.units.QuantityFormat;
+import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
 /** The tool-offset table as plain text and as CSV. */
@@ -18,35 +21,40 @@ public final class OffsetTableText {
    * Writes the table for people.
    *
    * @param table the offsets
-   * @return lines of text, offsets in mm with four decimals
+   * @param figures how numbers are written
+   * @return lines of text, offsets in mm with four decimals or in inches with five
    */
-  public static String of(OffsetTable table) {
-    return Paragraph.of("", explanation(table)) + table(table).text();
+  public static String of(OffsetTable table, FigureText figures) {
+    return Paragraph.of("", explanation(table)) + table(table, figures).text();
   }
 
-  /** The table alone. */
-  public static TextTable table(OffsetTable table) {
-    List<String> head = new ArrayList<>(List.of("holder", "mounts"));
+  /**
+   * Makes the table alone.
+   *
+   * @param table the offsets
+   * @param figures how numbers are written
+   * @return a row for each holder
+   */
+  public static TextTable table(OffsetTable table, FigureText figures) {
+    boolean inch = figures.system() == UnitSystem.INCH;
+    Unit unit = inch ? UnitCatalog.INCH : UnitCatalog.MM;
+    List<String> head = new ArrayList<>(List.of("offset, " + unit.symbol(), "mounts"));
     for (AxisRule axis : table.axes()) {
-      head.add(axis.axis() + ", mm");
+      head.add(axis.axis());
       head.add("±");
-      head.add("next ±");
+      head.add("next");
     }
     TextTable text = new TextTable("l" + "r".repeat(head.size() - 1), head.toArray(String[]::new));
     for (OffsetTable.Row row : table.rows()) {
       List<String> cells = new ArrayList<>(List.of(row.holder(), String.valueOf(row.mounts())));
       for (OffsetTable.Entry e : row.entries()) {
-        cells.add(mm(e.offset()));
-        cells.add(mm(e.uncertainty()));
-        cells.add(mm(e.nextMount()));
+        for (double metres : new double[] {e.offset(), e.uncertainty(), e.nextMount()}) {
+          cells.add(QuantityFormat.fixedNumber(metres, unit, inch ? 5 : 4));
+        }
       }
       text.row(cells.toArray(String[]::new));
     }
     return text;
-  }
-
-  private static String mm(double metres) {
-    return QuantityFormat.fixedNumber(metres, UnitCatalog.MM, 4);
   }
 
   /**
@@ -59,10 +67,8 @@ public final class OffsetTableText {
     StringBuilder s = new StringBuilder("Offsets: ");
     s.append(
         table.reference().isEmpty()
-            ? "where the tool point of a holder stands, from the zero of the gauges (absolute)"
-            : "where the tool point of a holder stands less where that of holder "
-                + table.reference()
-                + " stands (that holder is the master)");
+            ? "the tool point of the holder, from the zero of the gauges"
+            : "the tool point of the holder minus that of master " + table.reference());
     for (AxisRule axis : table.axes()) {
       s.append("; ").append(axis.axis());
       s.append(axis.diameter() ? " as a diameter" : " as read");
@@ -70,7 +76,7 @@ public final class OffsetTableText {
     }
     s.append(". ± is the ")
         .append(ReadingsRemarks.percent(table.confidence()))
-        .append(" uncertainty of the offset, next ± that of the next single mount.");
+        .append(" uncertainty of the offset; the next change will land within ± next.");
     if (!table.conditions().date().isEmpty()) {
       s.append(" Read ").append(table.conditions().date()).append('.');
     }

@@ -3,9 +3,9 @@ package reseat.report.readings;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import reseat.readings.Freedom;
 import reseat.readings.PoseScatter;
 import reseat.readings.PoseScatter.Figure;
+import reseat.readings.RigidMotion;
 import reseat.report.form.JsonWriter;
 import reseat.space.Vec3;
 
@@ -28,7 +28,7 @@ public final class PoseJson {
     json.key("condition").value(scatter.layout().condition());
     scatter.misfit().ifPresent(m -> json.key("misfit_over_noise").value(m));
     json.key("motions").beginObject();
-    for (Map.Entry<Freedom, Figure> entry : scatter.motions().entrySet()) {
+    for (Map.Entry<RigidMotion, Figure> entry : scatter.motions().entrySet()) {
       String unit = entry.getKey().isRotation() ? "rad" : "m";
       figure(json, entry.getKey().name().toLowerCase(Locale.ROOT), entry.getValue(), unit);
     }

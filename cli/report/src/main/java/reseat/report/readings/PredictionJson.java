@@ -5,8 +5,8 @@ import java.util.Locale;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.PredictionTest;
 import reseat.report.form.JsonWriter;
-import reseat.study.AmountFit;
-import reseat.study.AmountFit.Amount;
+import reseat.study.CauseCalibration;
+import reseat.study.CauseCalibration.Amount;
 import reseat.study.PredictionStudy;
 
 /** Measured scatter beside the simulated one, as JSON. */
@@ -59,7 +59,7 @@ public final class PredictionJson {
     };
   }
 
-  private static void causes(JsonWriter json, AmountFit fit) {
+  private static void causes(JsonWriter json, CauseCalibration fit) {
     for (Amount s : fit.amounts()) {
       json.beginObject();
       json.key("cause").value(s.cause().name().toLowerCase(Locale.ROOT));

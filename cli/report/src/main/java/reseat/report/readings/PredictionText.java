@@ -6,13 +6,17 @@ import java.util.List;
 import java.util.stream.Collectors;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.PredictionTest;
+import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
-import reseat.study.AmountFit;
-import reseat.study.AmountFit.Amount;
+import reseat.report.form.UnitSystem;
+import reseat.study.CauseCalibration;
+import reseat.study.CauseCalibration.Amount;
 import reseat.study.PredictionStudy;
 import reseat.units.FilledText;
+import reseat.units.QuantityKind;
+import reseat.units.UnitCatalog;
 
 /** Measured scatter beside the simulated one, as text. */
 public final class PredictionText {
@@ -22,11 +26,25 @@ public final class PredictionText {
 
   private PredictionText() {}
 
-  public static String of(PredictionStudy study, MeasuredSeries series) {
+  /**
+   * Writes the comparison.
+   *
+   * @param study the series beside the simulated one
+   * @param series the series
+   * @param figures how numbers are written
+   * @param all whether the causes are told too
+   * @return lines with their ends
+   */
+  public static String of(
+      PredictionStudy study, MeasuredSeries series, FigureText figures, boolean all) {
     StringBuilder out = new StringBuilder();
-    out.append("Against the prediction (" + study.mounts() + " simulated tool changes)\n");
-    out.append(tests(study).text());
-    study.fit().ifPresent(f -> out.append(fit(f, study)));
+    if (all) {
+      out.append("Against the prediction (" + study.mounts() + " simulated tool changes)\n");
+      out.append(tests(study, figures).text());
+      study.fit().ifPresent(f -> out.append(fit(f, study, figures)));
+    } else {
+      out.append(brief(study, figures).text());
+    }
     List<String> advice = advice(study, series);
     for (int i = 0; i < advice.size(); i++) {
       out.append(Paragraph.of("", (i == 0 ? "What to do first: " : "Then: ") + advice.get(i)));
@@ -34,77 +52,118 @@ public final class PredictionText {
     return out.toString();
   }
 
-  /** The comparison, axis by axis. */
-  public static TextTable tests(PredictionStudy study) {
-    TextTable table =
-        new TextTable(
-            "lrrrrl",
-            "axis",
-            "measured s, µm",
-            "predicted s, µm",
-            "ratio",
-            "true ratio between",
-            "verdict");
-    study.tests().forEach(t -> row(table, t, ""));
-    study.typical().forEach(t -> row(table, t, ", without flagged"));
+  /**
+   * Makes the comparison, axis by axis.
+   *
+   * @param study the series beside the simulated one
+   * @param figures how numbers are written
+   * @return a row for each axis, and for each without its flagged readings
+   */
+  public static TextTable tests(PredictionStudy study, FigureText figures) {
+    TextTable table = table(figures, "axis");
+    study.tests().forEach(t -> row(table, t, "", figures));
+    study.typical().forEach(t -> row(table, t, ", without flagged", figures));
     return table;
   }
 
-  private static void row(TextTable table, PredictionTest t, String which) {
-    table.row(
-        t.axis() + which,
-        Shown.micrometres(t.measured()),
-        Shown.micrometres(t.predicted()),
-        Shown.figures(t.ratio(), 2),
-        Shown.figures(t.ratioLow(), 2) + " to " + Shown.figures(t.ratioHigh(), 2),
-        verdict(t));
+  /** Without the flagged readings where there are some, since these have been told. */
+  private static TextTable brief(PredictionStudy study, FigureText figures) {
+    boolean flagged = !study.typical().isEmpty();
+    TextTable table = table(figures, flagged ? "without flagged" : "beside simulated");
+    (flagged ? study.typical() : study.tests()).forEach(t -> row(table, t, "", figures));
+    return table;
   }
 
-  public static String verdict(PredictionTest t) {
+  private static TextTable table(FigureText figures, String first) {
+    String unit = figures.column(QuantityKind.LENGTH).symbol();
+    return new TextTable(
+        "lrrrrl",
+        first,
+        "measured s, " + unit,
+        "predicted",
+        "ratio",
+        "true ratio between",
+        "verdict");
+  }
+
+  private static void row(TextTable table, PredictionTest t, String which, FigureText figures) {
+    table.row(
+        t.axis() + which,
+        number(t.measured(), figures),
+        number(t.predicted(), figures),
+        PageNumbers.figures(t.ratio(), 2),
+        PageNumbers.figures(t.ratioLow(), 2) + " to " + PageNumbers.figures(t.ratioHigh(), 2),
+        verdict(t, figures));
+  }
+
+  private static String number(double metres, FigureText figures) {
+    return figures.number(metres, QuantityKind.LENGTH, 2);
+  }
+
+  private static String verdict(PredictionTest t, FigureText figures) {
     return switch (t.verdict()) {
       case AS_PREDICTED -> "as predicted";
-      case MORE -> "scatters more; excess s " + Shown.micrometres(t.excess()) + " µm";
+      case MORE -> "scatters more, by s " + number(t.excess(), figures);
       case LESS -> "scatters less than predicted";
     };
   }
 
-  private static String fit(AmountFit fit, PredictionStudy study) {
+  private static String fit(CauseCalibration fit, PredictionStudy study, FigureText figures) {
     StringBuilder out = new StringBuilder();
     out.append("\nAmounts from mount to mount with which the simulation scatters as measured");
     out.append(study.flagged().isEmpty() ? "\n" : " (without the flagged mounts)\n");
-    out.append(amounts(fit).text());
-    told(fit, study).forEach(t -> out.append(Paragraph.of("", t)));
+    out.append(amounts(fit, figures).text());
+    told(fit, study, figures).forEach(t -> out.append(Paragraph.of("", t)));
     return out.toString();
   }
 
-  /** The amounts of each cause. */
-  public static TextTable amounts(AmountFit fit) {
+  /**
+   * Makes the table of causes.
+   *
+   * @param fit amounts that fit the readings best
+   * @param figures how numbers are written
+   * @return a row for each cause
+   */
+  public static TextTable amounts(CauseCalibration fit, FigureText figures) {
     TextTable table =
         new TextTable("lrrrrl", "cause", "assumed", "fits best", "between", "share", "direction");
     for (Amount a : fit.amounts()) {
       table.row(
           a.cause().words(),
-          amount(a, a.assumed()),
-          amount(a, a.fitted()),
-          number(a, a.low()) + " to " + amount(a, a.high()),
-          Shown.percent(a.share()),
+          amount(a, a.assumed(), figures),
+          amount(a, a.fitted(), figures),
+          number(a, a.low(), figures)
+              + " to "
+              + number(a, a.high(), figures)
+              + " "
+              + unit(a, figures),
+          PageNumbers.percent(a.share()),
           direction(a));
     }
     return table;
   }
 
-  /** What the amounts are worth. */
-  public static List<String> told(AmountFit fit, PredictionStudy study) {
+  /**
+   * Says what the amounts are worth.
+   *
+   * @param fit amounts that fit the readings best
+   * @param study the series beside the simulated one
+   * @param figures how numbers are written
+   * @return sentences
+   */
+  public static List<String> told(CauseCalibration fit, PredictionStudy study, FigureText figures) {
     List<String> out = new ArrayList<>();
     List<String> axes = new ArrayList<>();
     for (int i = 0; i < study.axes().size(); i++) {
-      axes.add(study.axes().get(i) + " " + Shown.micrometres(fit.simulated().get(i)) + " µm");
+      axes.add(study.axes().get(i) + " " + number(fit.simulated().get(i), figures));
     }
     out.add(
         "Simulated with these amounts together, s is "
             + String.join(", ", axes)
-            + ". Direction: how much the cause alone scatters the tool point the way it was"
-            + " measured, 1 for just so.");
+            + " "
+            + figures.column(QuantityKind.LENGTH).symbol()
+            + ". Direction: 1 if the cause alone scatters the tool point along the measured"
+            + " direction, less the further it is off.");
     String twins =
         fit.amounts().stream()
             .filter(a -> !a.separable())
@@ -131,26 +190,27 @@ public final class PredictionText {
     return FilledText.of("%.2f", a.alignment()) + (a.separable() ? "" : ", not told apart");
   }
 
-  private static String amount(Amount a, double si) {
-    return "± " + number(a, si) + " " + unit(a);
+  private static String amount(Amount a, double si, FigureText figures) {
+    return "±" + number(a, si, figures) + " " + unit(a, figures);
   }
 
-  private static String number(Amount a, double si) {
-    return Shown.figures(
-        switch (a.cause()) {
-          case FRICTION, PRELOAD -> 100 * si;
-          case PRELOAD_LINE -> 1e3 * si;
-          case DIRT -> 1e6 * si;
-          case TEMPERATURE, GAUGE, OTHER -> si;
-        },
-        2);
+  private static String number(Amount a, double si, FigureText figures) {
+    boolean inch = figures.system() == UnitSystem.INCH;
+    return switch (a.cause()) {
+      case FRICTION, PRELOAD -> PageNumbers.figures(100 * si, 2);
+      case PRELOAD_LINE ->
+          PageNumbers.figures((inch ? UnitCatalog.INCH : UnitCatalog.MM).fromSi(si), 2);
+      case DIRT -> number(si, figures);
+      case TEMPERATURE, GAUGE, OTHER -> PageNumbers.figures(si, 2);
+    };
   }
 
-  private static String unit(Amount a) {
+  private static String unit(Amount a, FigureText figures) {
+    boolean inch = figures.system() == UnitSystem.INCH;
     return switch (a.cause()) {
       case FRICTION, PRELOAD -> "%";
-      case PRELOAD_LINE -> "mm";
-      case DIRT -> "µm";
+      case PRELOAD_LINE -> (inch ? UnitCatalog.INCH : UnitCatalog.MM).symbol();
+      case DIRT -> figures.column(QuantityKind.LENGTH).symbol();
       case TEMPERATURE, GAUGE, OTHER -> "K";
     };
   }
@@ -168,7 +228,7 @@ public final class PredictionText {
           "find out what happened at mount "
               + mounts
               + (study.flagged().size() > 5 ? " and others" : "")
-              + ", which no scatter of the kind foretold explains.");
+              + ", which the modelled causes cannot explain.");
     }
     if (study.exceeds()) {
       study
@@ -181,7 +241,7 @@ public final class PredictionText {
           .ifPresent(a -> advice.add(a.cause().advice() + "."));
     }
     if (advice.isEmpty()) {
-      advice.add("nothing; the mount scatters no more than the design lets expect.");
+      advice.add("nothing to fix: measured scatter agrees with the prediction.");
     }
     return advice;
   }

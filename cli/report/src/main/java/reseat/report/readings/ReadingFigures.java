@@ -65,7 +65,7 @@ public final class ReadingFigures {
 
   /** Decimals with which the readings were written, as far as their unit lets tell. */
   public static int readingDecimals(ColumnAnalysis c) {
-    double one = c.column().unit().toSi(1);
+    double one = c.column().written().toSi(1);
     double[] readings = c.column().values();
     int looked = Math.min(LOOKED_AT, readings.length);
     for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
@@ -75,10 +75,18 @@ public final class ReadingFigures {
         whole++;
       }
       if (whole == looked) {
-        return decimals;
+        return told(c, decimals);
       }
     }
     return MOST_DECIMALS;
+  }
+
+  /** Decimals that tell as much in the unit asked for. */
+  private static int told(ColumnAnalysis c, int decimals) {
+    double coarser = c.column().unit().toSi(1) / c.column().written().toSi(1);
+    return (int)
+        Math.max(
+            0, Math.min(MOST_DECIMALS, decimals + Elementary.round(Elementary.log10(coarser))));
   }
 
   /** Readings went through SI, which costs a few of their last bits. */

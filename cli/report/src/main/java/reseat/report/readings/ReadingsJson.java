@@ -3,6 +3,7 @@ package reseat.report.readings;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import reseat.design.InputDoubt;
 import reseat.readings.BetweenHolders;
 import reseat.readings.BoundsGround;
 import reseat.readings.ColumnAnalysis;
@@ -44,7 +45,7 @@ public final class ReadingsJson {
   }
 
   private String text() {
-    json.beginObject();
+    json.beginDocument();
     json.key("file").value(analysis.series().source());
     json.key("mounts").value(analysis.series().mounts());
     json.key("rows_without_readings").value(analysis.series().notMade());
@@ -53,6 +54,14 @@ public final class ReadingsJson {
     json.key("wear_in").value(analysis.wearIn());
     json.key("settled").value(analysis.hasSettled());
     json.key("holds").value(report.holds());
+    json.key("doubts").beginArray();
+    for (InputDoubt doubt : report.doubts()) {
+      json.beginObject();
+      json.key("column").value(doubt.key());
+      json.key("message").value(doubt.message());
+      json.end();
+    }
+    json.end();
     json.key("columns").beginArray();
     analysis.columns().forEach(this::column);
     json.end();

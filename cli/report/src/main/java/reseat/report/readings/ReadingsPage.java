@@ -6,6 +6,7 @@ import reseat.plots.PictureKind;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
+import reseat.report.form.FigureText;
 import reseat.report.page.Page;
 import reseat.study.PredictionStudy;
 import reseat.units.FilledText;
@@ -34,7 +35,7 @@ public final class ReadingsPage {
             "remarks", "What stands out", List.of(new Page.Points(ReadingsRemarks.of(report)))));
     List<Page.Block> planes = pictures.ofKinds(PictureKind.MEASURED_PLANE);
     for (PredictionStudy study : report.predictions()) {
-      sections.add(prediction(study, planes));
+      sections.add(prediction(study, planes, report.figures()));
     }
     if (report.predictions().isEmpty() && !planes.isEmpty()) {
       sections.add(new Page.Section("planes", "Scatter in the plane", planes));
@@ -46,7 +47,7 @@ public final class ReadingsPage {
               "Motion of the holder",
               List.of(
                   new Page.Paragraph(PoseText.head(pose)),
-                  PoseText.table(pose, report.points())
+                  PoseText.table(pose, report.points(), report.figures())
                       .forPage("Scatter of the motions from mount to mount"))));
     }
     if (!report.offsets().isEmpty()) {
@@ -56,7 +57,8 @@ public final class ReadingsPage {
               "Offset table",
               List.of(
                   new Page.Paragraph(OffsetTableText.explanation(report.offsets().get(0))),
-                  OffsetTableText.table(report.offsets().get(0)).forPage("Offsets by holder"))));
+                  OffsetTableText.table(report.offsets().get(0), report.figures())
+                      .forPage("Offsets by holder"))));
     }
     add(sections, "spread", "How the readings are spread", pictures.ofKinds(PictureKind.HISTOGRAM));
     add(sections, "control", "Control charts", pictures.ofKinds(PictureKind.CONTROL_CHART));
@@ -70,11 +72,13 @@ public final class ReadingsPage {
     }
     return new Page(
         "Remount test " + report.analysis().series().source(),
-        verdict(report),
+        report.headline(),
         tone(report),
         keys(report),
-        pictures.figure(PictureKind.READINGS),
+        List.of(),
         changes(report),
+        List.of(),
+        pictures.figure(PictureKind.READINGS),
         sections,
         stamp);
   }
@@ -93,20 +97,23 @@ public final class ReadingsPage {
     return new Page.Section("figures", "Figures", blocks);
   }
 
-  private static Page.Section prediction(PredictionStudy study, List<Page.Block> planes) {
+  private static Page.Section prediction(
+      PredictionStudy study, List<Page.Block> planes, FigureText figures) {
     List<Page.Block> blocks = new ArrayList<>();
     blocks.add(
-        PredictionText.tests(study).forPage(study.mounts() + " simulated tool changes beside"));
+        PredictionText.tests(study, figures)
+            .forPage(study.mounts() + " simulated tool changes beside"));
     study
         .fit()
         .ifPresent(
             f -> {
               blocks.add(
-                  PredictionText.amounts(f)
+                  PredictionText.amounts(f, figures)
                       .forPage(
                           "Amounts from mount to mount with which the simulation scatters as"
                               + " measured"));
-              PredictionText.told(f, study).forEach(t -> blocks.add(new Page.Paragraph(t)));
+              PredictionText.told(f, study, figures)
+                  .forEach(t -> blocks.add(new Page.Paragraph(t)));
             });
     blocks.addAll(planes);
     return new Page.Section("prediction", "Against the prediction", blocks);
@@ -131,25 +138,6 @@ public final class ReadingsPage {
 
   private static List<ColumnAnalysis> withTarget(ReadingsReport report) {
     return report.analysis().columns().stream().filter(ColumnAnalysis::hasTarget).toList();
-  }
-
-  private static String verdict(ReadingsReport report) {
-    List<ColumnAnalysis> targets = withTarget(report);
-    List<String> open =
-        targets.stream()
-            .filter(c -> !proven(c))
-            .map(c -> c.column().name() + (missed(c) ? " missed" : " not proven"))
-            .toList();
-    boolean changed =
-        report.later().values().stream()
-            .anyMatch(c -> c.signals().stream().anyMatch(s -> s.index() >= c.baseline()));
-    String told =
-        targets.isEmpty()
-            ? "No target was given; the figures speak for themselves."
-            : open.isEmpty()
-                ? "Every target is proven."
-                : "Targets not met: " + String.join(", ", open) + ".";
-    return told + (changed ? " Later checks show a change." : "");
   }
 
   private static boolean proven(ColumnAnalysis c) {

@@ -1,8 +1,11 @@
 package reseat.report.readings;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import reseat.elementary.Elementary;
 import reseat.readings.BoundsGround;
 import reseat.readings.ColumnAnalysis;
@@ -26,8 +29,11 @@ public final class ReadingsRemarks {
   private final SeriesAnalysis analysis;
   private final List<String> out = new ArrayList<>();
 
-  private ReadingsRemarks(ReadingsReport report) {
+  private final boolean brief;
+
+  private ReadingsRemarks(ReadingsReport report, boolean brief) {
     this.report = report;
+    this.brief = brief;
     this.analysis = report.analysis();
   }
 
@@ -38,11 +44,66 @@ public final class ReadingsRemarks {
    * @return one text each
    */
   public static List<String> of(ReadingsReport report) {
-    ReadingsRemarks remarks = new ReadingsRemarks(report);
+    ReadingsRemarks remarks = new ReadingsRemarks(report, false);
     remarks.analysis.columns().forEach(remarks::about);
     remarks.aboutTheBound();
     remarks.analysis.columns().forEach(remarks::aboutLaterChecks);
     return remarks.out;
+  }
+
+  /**
+   * Lists the remarks in short: readings that stand out by their mount, no target that is proven,
+   * no limits that are kept; what is said of several probes is said once.
+   *
+   * @param report what is reported
+   * @return one text each
+   */
+  public static List<String> brief(ReadingsReport report) {
+    ReadingsRemarks remarks = new ReadingsRemarks(report, true);
+    remarks.flaggedMounts();
+    remarks.analysis.columns().forEach(remarks::about);
+    remarks.aboutTheBound();
+    remarks.analysis.columns().forEach(remarks::aboutLaterChecks);
+    return joined(remarks.out);
+  }
+
+  /** Joins remarks that differ only in the name before their colon. */
+  private static List<String> joined(List<String> remarks) {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (String remark : remarks) {
+      int colon = remark.indexOf(": ");
+      String name = colon < 0 ? "" : remark.substring(0, colon);
+      names.merge(remark.substring(colon < 0 ? 0 : colon + 2), name, (a, b) -> a + ", " + b);
+    }
+    List<String> out = new ArrayList<>();
+    names.forEach((text, name) -> out.add(name.isEmpty() ? text : name + ": " + text));
+    return out;
+  }
+
+  private void flaggedMounts() {
+    Map<Integer, List<String>> mounts = new TreeMap<>();
+    for (ColumnAnalysis c : analysis.columns()) {
+      for (Outliers.Flag f : c.flagged()) {
+        mounts
+            .computeIfAbsent(f.index(), i -> new ArrayList<>())
+            .add(
+                c.column().name()
+                    + " "
+                    + ReadingFigures.reading(c, f.value())
+                    + slip(c, f.value()));
+      }
+    }
+    mounts.forEach(
+        (index, read) ->
+            out.add(
+                "mount "
+                    + analysis.series().cycle(index)
+                    + " (line "
+                    + analysis.series().line(index)
+                    + ") stands out in "
+                    + String.join(", ", read)
+                    + "; it is counted, and makes the bounds rough. Look for a chip or a misreading"
+                    + " before leaving it out (put # before its line)."));
   }
 
   public static String percent(double share) {
@@ -78,7 +139,7 @@ public final class ReadingsRemarks {
       c.proof().ifPresent(proof -> aboutTarget(c, proof));
       return;
     }
-    for (Outliers.Flag f : c.flagged()) {
+    for (Outliers.Flag f : brief ? List.<Outliers.Flag>of() : c.flagged()) {
       out.add(
           name
               + "mount "
@@ -91,8 +152,9 @@ public final class ReadingsRemarks {
               + FilledText.of("%.2f", f.statistic())
               + " s from the mean, limit "
               + FilledText.of("%.2f", f.limit())
-              + ". It is counted; look for a chip or a misreading before leaving it out (put # before its line)."
-              + slip(c, f.value()));
+              + slip(c, f.value())
+              + ". It is counted; look for a chip or a misreading before leaving it out (put # before"
+              + " its line).");
     }
     c.drift().ifPresent(d -> aboutDrift(c, d));
     c.temperature().ifPresent(t -> aboutTemperature(c, t));
@@ -103,7 +165,7 @@ public final class ReadingsRemarks {
 
   private static String slip(ColumnAnalysis c, double value) {
     return UnitSlip.between(value, c.usual(), c.scatterWithoutFlagged().s())
-        .map(s -> " It is such a multiple of the others as comes from " + s.words() + ".")
+        .map(s -> ", such a multiple of the others as comes from " + s.words())
         .orElse("");
   }
 
@@ -173,7 +235,7 @@ public final class ReadingsRemarks {
   private void aboutGround(ColumnAnalysis c, BoundsGround g) {
     String name = c.column().name() + ": ";
     String bounds = percent(analysis.options().confidence()) + " bounds";
-    if (g.isNotNormal(analysis.options().falseAlarm())) {
+    if (g.isNotNormal(analysis.options().falseAlarm()) && !(brief && !c.flagged().isEmpty())) {
       // A flagged reading alone makes the rest look not normal, and has been told already.
       String look =
           c.flagged().isEmpty()
@@ -204,11 +266,15 @@ public final class ReadingsRemarks {
   private void aboutTarget(ColumnAnalysis c, ProofOfTarget proof) {
     String start =
         c.column().name()
-            + ": the target, true s of at most "
+            + (brief ? ": target s " : ": the target, true s of at most ")
             + ReadingFigures.given(c, proof.target());
     String confidence = percent(analysis.options().confidence());
     switch (proof.verdict()) {
-      case PROVEN -> out.add(start + ", is proven with " + confidence + " confidence.");
+      case PROVEN -> {
+        if (!brief) {
+          out.add(start + ", is proven with " + confidence + " confidence.");
+        }
+      }
       case REFUTED ->
           out.add(
               start
@@ -220,14 +286,14 @@ public final class ReadingsRemarks {
       case OPEN ->
           out.add(
               start
-                  + ", is not proven"
+                  + (brief ? " is not proven" : ", is not proven")
                   + (proof.furtherMounts() > 0
                       ? "; with the same s it takes "
                           + ReadingsText.counted(proof.furtherMounts(), "more mount")
                           + "."
                       : proof.bounds().s() < proof.target()
                           ? "; it takes more mounts or a finer gauge."
-                          : ", and no number of further mounts with this s would prove it."));
+                          : ", and more mounts with this s will not prove it."));
     }
   }
 
@@ -241,11 +307,18 @@ public final class ReadingsRemarks {
   }
 
   private void aboutTheBound(ScatterBounds b) {
+    if (brief) {
+      out.add(
+          FilledText.of(
+              "With only %d mounts the true scatter may be up to %.2f times this (%s).",
+              b.n(), b.upperOneSided() / b.s(), percent(b.confidence())));
+      return;
+    }
     out.add(
         FilledText.of(
-            "From so many mounts the true scatter may be up to %.2f times the one found (%s, for"
-                + " normal, independent readings).",
-            b.upperOneSided() / b.s(), percent(b.confidence())));
+            "With only %d mounts the true scatter may be up to %.2f times this (%s, for normal,"
+                + " independent readings).",
+            b.n(), b.upperOneSided() / b.s(), percent(b.confidence())));
   }
 
   private void aboutLaterChecks(ColumnAnalysis c) {
@@ -254,9 +327,21 @@ public final class ReadingsRemarks {
       return;
     }
     int added = chart.readings().size() - chart.baseline();
-    String name = report.laterFile() + ", " + c.column().name() + ": ";
+    String name = (brief ? "later " : report.laterFile() + ", ") + c.column().name() + ": ";
     List<ControlChart.Signal> signals =
         chart.signals().stream().filter(s -> s.index() >= chart.baseline()).toList();
+    if (brief && !signals.isEmpty()) {
+      signals.forEach(
+          signal ->
+              out.add(
+                  name
+                      + "reading "
+                      + (signal.index() - chart.baseline() + 1)
+                      + ": "
+                      + signal.rule().words()
+                      + "."));
+      return;
+    }
     out.add(
         name
             + ReadingsText.counted(added, "later reading")

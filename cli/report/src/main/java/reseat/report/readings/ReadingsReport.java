@@ -1,13 +1,20 @@
 package reseat.report.readings;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import reseat.check.Verdict;
+import reseat.design.InputDoubt;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
 import reseat.readings.OffsetTable;
 import reseat.readings.PoseScatter;
 import reseat.readings.ProofOfTarget;
+import reseat.readings.ReadingDoubts;
 import reseat.readings.SeriesAnalysis;
+import reseat.report.form.FigureText;
+import reseat.report.form.UnitSystem;
 import reseat.space.Vec3;
 import reseat.study.PredictionStudy;
 
@@ -41,11 +48,81 @@ public record ReadingsReport(
   }
 
   /**
+   * Returns how numbers beside those of the probes are written.
+   *
+   * @return in the unit system of the columns
+   */
+  public FigureText figures() {
+    return new FigureText(analysis.series().inInches() ? UnitSystem.INCH : UnitSystem.METRIC);
+  }
+
+  /**
+   * Says what the series shows of the targets.
+   *
+   * @return a sentence or two
+   */
+  public String headline() {
+    List<String> open = new ArrayList<>();
+    boolean targets = false;
+    for (ColumnAnalysis c : analysis.columns()) {
+      if (c.hasTarget()) {
+        targets = true;
+        Optional<ProofOfTarget.Verdict> proof = c.proof().map(ProofOfTarget::verdict);
+        if (!proof.equals(Optional.of(ProofOfTarget.Verdict.PROVEN))) {
+          open.add(
+              c.column().name()
+                  + (proof.equals(Optional.of(ProofOfTarget.Verdict.REFUTED))
+                      ? " missed"
+                      : " not proven"));
+        }
+      }
+    }
+    boolean changed =
+        later.values().stream()
+            .anyMatch(c -> c.signals().stream().anyMatch(s -> s.index() >= c.baseline()));
+    String told =
+        !targets
+            ? "No target was given (--target or --against)."
+            : open.isEmpty()
+                ? "PROVEN: every target."
+                : "NOT PROVEN: " + String.join(", ", open) + ".";
+    return told + (changed ? " Later checks show a change." : "");
+  }
+
+  /**
+   * Returns what is doubted about the readings themselves.
+   *
+   * @return columns whose head most likely names the wrong unit; a target held against such a
+   *     column proves nothing
+   */
+  public List<InputDoubt> doubts() {
+    return ReadingDoubts.of(analysis.series());
+  }
+
+  /**
+   * Returns the verdict on the series.
+   *
+   * @return holds if every target given is proven and no later check signals a change; undecided
+   *     where a target is held against readings that are doubted, which prove and refute nothing
+   */
+  public Verdict verdict() {
+    boolean targets = analysis.columns().stream().anyMatch(ColumnAnalysis::hasTarget);
+    if (targets && !doubts().isEmpty()) {
+      return Verdict.UNDECIDED;
+    }
+    return shown() ? Verdict.HOLDS : Verdict.FAILS;
+  }
+
+  /**
    * Tells whether everything that was asked for is shown.
    *
-   * @return true if every target given is proven and no later check signals a change
+   * @return true if the verdict is that it holds
    */
   public boolean holds() {
+    return verdict() == Verdict.HOLDS;
+  }
+
+  private boolean shown() {
     boolean proven =
         analysis.columns().stream()
             .filter(ColumnAnalysis::hasTarget)

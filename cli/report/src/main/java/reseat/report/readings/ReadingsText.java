@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import reseat.design.InputDoubt;
 import reseat.readings.AnalysisOptions;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.Drift;
@@ -14,50 +15,86 @@ import reseat.readings.ScatterBounds;
 import reseat.readings.SeriesAnalysis;
 import reseat.readings.Settling;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
 import reseat.units.QuantityFormat;
 
-/** A remount series on one screen: a table with a column for each probe, then what stands out. */
+/**
+ * A remount series on one screen: the verdict, a table with a column for each probe, what stands
+ * out and what to do; on request every figure.
+ */
 public final class ReadingsText {
 
   private static final String NONE = "-";
+
+  /** Rows of a short screen. */
+  private static final List<String> SHORT =
+      List.of(
+          "settled: s",
+          "one holder: s",
+          "true s below",
+          "of mounts within mean",
+          "between holders",
+          "reversal",
+          "drift",
+          "without flagged",
+          "target");
 
   private final ReadingsReport report;
   private final SeriesAnalysis analysis;
   private final AnalysisOptions options;
   private final List<ColumnAnalysis> columns;
+  private final boolean all;
 
-  private ReadingsText(ReadingsReport report) {
+  private ReadingsText(ReadingsReport report, boolean all) {
     this.report = report;
+    this.all = all;
     this.analysis = report.analysis();
     this.options = analysis.options();
     this.columns = analysis.columns();
   }
 
   /**
-   * Writes the report.
+   * Writes everything, for papers.
    *
    * @param report what is reported
    * @return text of whole lines
    */
   public static String of(ReadingsReport report) {
-    return new ReadingsText(report).text();
+    return new ReadingsText(report, true).text();
+  }
+
+  /**
+   * Writes the screen.
+   *
+   * @param report what is reported
+   * @param typed the file as a shell takes it, and what else was typed, for the next step
+   * @param screen how it is asked for
+   * @return text of whole lines, short unless everything is asked for
+   */
+  public static String of(ReadingsReport report, String typed, Screen screen) {
+    return new ReadingsText(report, screen.all()).text()
+        + screen.next(
+            "readings", typed, report.holds() && !screen.all() ? " -o my-test" : " --all");
   }
 
   private String text() {
     StringBuilder out = new StringBuilder();
-    out.append(Paragraph.of("", headline()));
-    out.append(Paragraph.of("", settled())).append('\n');
-    out.append(table().text()).append('\n');
-    for (String remark : ReadingsRemarks.of(report)) {
+    out.append(Paragraph.of("", report.headline()));
+    for (InputDoubt doubt : report.doubts()) {
+      out.append(Paragraph.of("", "Decide first, column " + doubt.key() + ": " + doubt.message()));
+    }
+    out.append(Paragraph.of("", headline() + ". " + settled()));
+    out.append(table().text());
+    for (String remark : all ? ReadingsRemarks.of(report) : ReadingsRemarks.brief(report)) {
       out.append(Paragraph.of("", remark));
     }
     report
         .predictions()
-        .forEach(p -> out.append('\n').append(PredictionText.of(p, analysis.series())));
-    report.poses().forEach(p -> out.append('\n').append(PoseText.of(p, report.points())));
+        .forEach(p -> out.append(PredictionText.of(p, analysis.series(), report.figures(), all)));
+    report.poses().forEach(p -> out.append(PoseText.of(p, report.points(), report.figures(), all)));
     if (!report.offsets().isEmpty()) {
-      out.append('\n').append(OffsetTableText.of(report.offsets().get(0)));
+      out.append(OffsetTableText.of(report.offsets().get(0), report.figures()));
     }
     return out.toString();
   }
@@ -91,13 +128,16 @@ public final class ReadingsText {
           + Settling.LEAST_MOUNTS
           + " are needed.";
     }
-    String alarm = " (chance of a false alarm " + ReadingsRemarks.percent(options.falseAlarm());
+    String alarm =
+        all
+            ? " (chance of a false alarm " + ReadingsRemarks.percent(options.falseAlarm()) + ")"
+            : "";
     return analysis.wearIn() == 0
-        ? "Settled from the first mount: no wear-in is seen" + alarm + ")."
+        ? "Settled from the first mount: no wear-in is seen" + alarm + "."
         : "Settled after mount "
             + analysis.series().cycle(analysis.wearIn() - 1)
             + alarm
-            + "); "
+            + "; "
             + n
             + " mounts count as settled.";
   }
@@ -113,7 +153,7 @@ public final class ReadingsText {
    * @return a column for each probe
    */
   public static TextTable table(ReadingsReport report) {
-    return new ReadingsText(report).table();
+    return new ReadingsText(report, true).table();
   }
 
   /**
@@ -123,13 +163,18 @@ public final class ReadingsText {
    * @return two sentences
    */
   public static List<String> head(ReadingsReport report) {
-    ReadingsText text = new ReadingsText(report);
+    ReadingsText text = new ReadingsText(report, true);
     return List.of(text.headline() + ".", text.settled());
   }
 
   private TextTable table() {
-    List<String> head = new ArrayList<>(List.of(""));
-    columns.forEach(c -> head.add(c.column().name() + ", " + c.column().unit().symbol()));
+    String unit = columns.get(0).column().unit().symbol();
+    boolean same = columns.stream().allMatch(c -> c.column().unit().symbol().equals(unit));
+    List<String> head = new ArrayList<>(List.of(same ? unit : ""));
+    columns.forEach(
+        c ->
+            head.add(
+                same ? c.column().name() : c.column().name() + ", " + c.column().unit().symbol()));
     TextTable table = new TextTable("l" + "r".repeat(columns.size()), head.toArray(String[]::new));
     row(table, "all: mean", c -> c.all().map(r -> ReadingFigures.mean(c, r)));
     row(table, "all: s", c -> c.all().map(r -> ReadingFigures.scatterNumber(c, r.s())));
@@ -160,6 +205,13 @@ public final class ReadingsText {
             c.bounds()
                 .map(ScatterBounds::upperOneSided)
                 .map(s -> ReadingFigures.scatterNumber(c, s)));
+    row(
+        table,
+        "target",
+        c ->
+            c.hasTarget()
+                ? c.proof().map(p -> verdict(c, p)).or(() -> Optional.of("not proven"))
+                : Optional.empty());
     if (!several) {
       row(
           table,
@@ -189,20 +241,21 @@ public final class ReadingsText {
         table,
         several ? "both directions, worst holder" : "both directions (ISO 230-2 form)",
         c -> c.directions().map(d -> ReadingFigures.scatterNumber(c, d.repeatability())));
-    row(table, "drift", c -> c.drift().map(ReadingsText::drift));
+    boolean drifts =
+        columns.stream()
+            .anyMatch(c -> c.drift().filter(d -> d.verdict() != Drift.Verdict.STEADY).isPresent());
+    if (all || drifts) {
+      row(table, "drift", c -> c.drift().map(ReadingsText::drift));
+    }
     row(table, "flagged", ReadingsText::flagged);
     row(table, "without flagged: s", this::withoutFlagged);
-    row(
-        table,
-        "target",
-        c ->
-            c.hasTarget()
-                ? c.proof().map(p -> verdict(c, p)).or(() -> Optional.of("not proven"))
-                : Optional.empty());
     return table;
   }
 
   private void row(TextTable table, String name, Function<ColumnAnalysis, Optional<String>> cell) {
+    if (!all && SHORT.stream().noneMatch(name::contains)) {
+      return;
+    }
     List<String> cells = new ArrayList<>(List.of(name));
     columns.forEach(c -> cells.add(cell.apply(c).orElse(NONE)));
     if (cells.subList(1, cells.size()).stream().anyMatch(s -> !s.equals(NONE))) {

@@ -3,17 +3,18 @@ package reseat.report.remount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import reseat.check.Measure;
 import reseat.design.CouplingDesign;
 import reseat.design.Preload;
-import reseat.numerics.Spread;
+import reseat.numerics.Distribution;
 import reseat.remount.Cause;
 import reseat.remount.CauseShares;
+import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.units.FilledText;
-import reseat.units.QuantityFormat;
 import reseat.units.QuantityKind;
 
 /** What causes the scatter of tool changes, and what was assumed of each cause. */
@@ -22,7 +23,7 @@ public final class RemountCauseText {
   private RemountCauseText() {}
 
   public static String of(CouplingDesign design, CauseShares shares, Screen screen) {
-    return screen.all() ? whole(design, shares) : brief(design, shares, screen);
+    return screen.all() ? whole(design, shares, screen) : brief(design, shares, screen);
   }
 
   /** Each cause alone: its standard deviation and its share of the variance, axis by axis. */
@@ -50,13 +51,13 @@ public final class RemountCauseText {
         row.add(screen.figures().scatterNumber(s.alone().component(k), largest));
         row.add(percent(s.first().component(k)) + " %");
       }
-      row.add(assumed(s.cause(), design));
+      row.add(assumed(s.cause(), design, screen.figures()));
       table.row(row.toArray(String[]::new));
     }
     return table.text();
   }
 
-  private static String whole(CouplingDesign design, CauseShares shares) {
+  private static String whole(CouplingDesign design, CauseShares shares, Screen screen) {
     if (shares.mounts() - shares.dropped() < 2) {
       return "\nWhat causes it cannot be told: every mount failed with one luck or another.\n";
     }
@@ -71,10 +72,10 @@ public final class RemountCauseText {
     for (CauseShares.Share s : shares.causes()) {
       List<String> row = new ArrayList<>(List.of(s.cause().words()));
       for (int k = 0; k < 3; k++) {
-        row.add(Shown.micrometres(s.alone().component(k), figures));
+        row.add(PageNumbers.micrometres(s.alone().component(k), figures));
         row.add(percent(s.first().component(k)) + "/" + percent(s.total().component(k)));
       }
-      row.add(assumed(s.cause(), design));
+      row.add(assumed(s.cause(), design, screen.figures()));
       table.row(row.toArray(String[]::new));
     }
     List<String> row = new ArrayList<>(List.of("interaction"));
@@ -106,38 +107,38 @@ public final class RemountCauseText {
     return FilledText.of("%.0f", 100 * Math.min(1, Math.max(0, share)));
   }
 
-  private static String assumed(Cause cause, CouplingDesign d) {
+  private static String assumed(Cause cause, CouplingDesign d, FigureText f) {
     return switch (cause) {
       case FRICTION ->
-          Shown.figures(d.friction().nominal(), 2)
-              + shown(d.remount().friction(), QuantityKind.RATIO)
+          PageNumbers.figures(d.friction().nominal(), 2)
+              + shown(d.remount().friction(), QuantityKind.RATIO, f)
               + " at each contact";
-      case PRELOAD_SIZE -> sizes(d);
-      case PRELOAD_LINE -> lines(d);
+      case PRELOAD_SIZE -> sizes(d, f);
+      case PRELOAD_LINE -> lines(d, f);
       case APPROACH -> "1 to 3 contacts close last, at random";
       case TEMPERATURE ->
-          "holder" + shown(d.remount().temperature(), QuantityKind.TEMPERATURE_DIFFERENCE);
-      case FILM -> "each contact" + shown(d.remount().film(), QuantityKind.LENGTH);
+          "holder" + shown(d.remount().temperature(), QuantityKind.TEMPERATURE_DIFFERENCE, f);
+      case FILM -> "each contact" + shown(d.remount().film(), QuantityKind.LENGTH, f);
     };
   }
 
-  private static String sizes(CouplingDesign d) {
+  private static String sizes(CouplingDesign d, FigureText f) {
     List<String> parts = new ArrayList<>();
     for (Preload p : d.preloads()) {
-      parts.add(p.name() + shown(p.forceSpread(), QuantityKind.RATIO));
+      parts.add(p.name() + shown(p.forceSpread(), QuantityKind.RATIO, f));
     }
     return parts.isEmpty() ? "no preload" : joined(parts);
   }
 
-  private static String lines(CouplingDesign d) {
+  private static String lines(CouplingDesign d, FigureText f) {
     List<String> parts = new ArrayList<>();
     for (Preload p : d.preloads()) {
       parts.add(
           p.name()
-              + " ± "
-              + QuantityFormat.metric(p.lineSpread().limit(), QuantityKind.LENGTH)
-              + ", ± "
-              + QuantityFormat.metric(p.tiltSpread().limit(), QuantityKind.ANGLE));
+              + spread(p.lineSpread().limit(), QuantityKind.LENGTH, f)
+              + (p.tiltSpread().limit() > 0
+                  ? "," + spread(p.tiltSpread().limit(), QuantityKind.ANGLE, f)
+                  : ""));
     }
     return parts.isEmpty() ? "no preload" : joined(parts);
   }
@@ -147,10 +148,16 @@ public final class RemountCauseText {
     return parts.size() == 1 ? parts.get(0) : parts.get(0) + " and " + (parts.size() - 1) + " more";
   }
 
-  private static String shown(Spread spread, QuantityKind kind) {
-    return " ± "
-        + QuantityFormat.metric(spread.limit(), kind)
-        + " "
-        + spread.shape().name().toLowerCase(Locale.ROOT);
+  private static String spread(double limit, QuantityKind kind, FigureText f) {
+    return " ±"
+        + switch (kind) {
+          case RATIO -> FigureText.percent(limit);
+          case ANGLE -> f.of(Measure.ANGLE, limit);
+          default -> f.quantity(limit, kind);
+        };
+  }
+
+  private static String shown(Distribution spread, QuantityKind kind, FigureText f) {
+    return spread(spread.limit(), kind, f) + " " + spread.shape().name().toLowerCase(Locale.ROOT);
   }
 }

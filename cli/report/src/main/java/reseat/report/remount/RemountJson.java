@@ -4,9 +4,9 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.remount.CauseShares;
 import reseat.remount.RemountScatter;
-import reseat.remount.SelfSeating;
 import reseat.report.check.FindingsJson;
 import reseat.report.form.JsonWriter;
+import reseat.seating.SelfSeating;
 import reseat.study.RemountStudy;
 
 /**
@@ -41,7 +41,7 @@ public final class RemountJson {
   }
 
   private String text() {
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(design.title());
     FindingsJson.verdict(json, study.check().findings());
     json.key("mounts").value(scatter.plan().mounts());
@@ -72,6 +72,7 @@ public final class RemountJson {
     spread.machineAxis(scatter.toolPoint(), k);
     json.key("wanted_m").value(design.targets().repeatability().limit(k));
     json.key("coverage").value(design.targets().coverage().share());
+    json.key("half_width_m").value(scatter.toolPoint().covered().component(k));
     json.end();
   }
 

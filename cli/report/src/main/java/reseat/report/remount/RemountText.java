@@ -9,9 +9,9 @@ import reseat.remount.RemountScatter;
 import reseat.report.check.FindingWords;
 import reseat.report.check.VerdictWords;
 import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
 import reseat.space.Vec3;
 import reseat.study.RemountStudy;
@@ -108,7 +108,7 @@ public final class RemountText {
   }
 
   private static String percent(long part, long whole) {
-    return Shown.figures(100.0 * part / whole, 2) + " %";
+    return PageNumbers.figures(100.0 * part / whole, 2) + " %";
   }
 
   private void failures(StringBuilder out) {
@@ -131,7 +131,7 @@ public final class RemountText {
     Coverage coverage = design.targets().coverage();
     double largest = 0;
     for (int k = 0; k < 3; k++) {
-      largest = Math.max(largest, tool.band().component(k));
+      largest = Math.max(largest, tool.covered().component(k));
     }
     FigureText f = screen.figures();
     String unit = f.scatterUnit(largest);
@@ -139,14 +139,14 @@ public final class RemountText {
         new TextTable(
             "lrrrr",
             "tool point, " + unit,
-            "95 % within ±",
+            "within ±, " + coverage.written(),
             "s",
-            "target ± (" + coverage.written() + ")",
+            "target ±",
             "mean shift");
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          f.scatterNumber(tool.band().component(k), largest),
+          f.scatterNumber(tool.covered().component(k), largest),
           f.scatterNumber(tool.deviation().component(k), largest),
           Double.isInfinite(target(k)) ? "-" : f.scatterNumber(target(k), largest),
           f.scatterNumber(known(tool, k), largest));
@@ -159,7 +159,7 @@ public final class RemountText {
     double part = 1.96 / Math.sqrt(2.0 * (scatter.seated() - 1));
     return FilledText.of(
         "With %d changes s is known within about %s %%.",
-        scatter.seated(), Shown.plain(100 * part, 2));
+        scatter.seated(), PageNumbers.plain(100 * part, 2));
   }
 
   private void place(StringBuilder out) {
@@ -168,11 +168,11 @@ public final class RemountText {
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          Shown.small(known(tool, k), figures),
-          Shown.small(tool.range().component(k), figures),
-          Shown.micrometres(tool.least().component(k), 2)
+          PageNumbers.small(known(tool, k), figures),
+          PageNumbers.small(tool.range().component(k), figures),
+          PageNumbers.micrometres(tool.least().component(k), 2)
               + " to "
-              + Shown.micrometres(tool.greatest().component(k), 2));
+              + PageNumbers.micrometres(tool.greatest().component(k), 2));
     }
     out.append("\nPlace of the tool point, against rest without friction under nominal preload\n")
         .append(table.text());
@@ -191,7 +191,7 @@ public final class RemountText {
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          Shown.figures(1e6 * known(turn, k), figures),
+          PageNumbers.figures(1e6 * known(turn, k), figures),
           microradians(turn.band(), k),
           microradians(turn.deviation(), k),
           microradians(turn.range(), k));
@@ -200,7 +200,7 @@ public final class RemountText {
   }
 
   private String microradians(Vec3 v, int axis) {
-    return Shown.figures(1e6 * v.component(axis), figures);
+    return PageNumbers.figures(1e6 * v.component(axis), figures);
   }
 
   private void after(StringBuilder out) {
@@ -221,9 +221,9 @@ public final class RemountText {
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          Shown.small(known(v, k), figures),
-          "± " + Shown.small(v.band().component(k), figures),
-          Shown.small(v.range().component(k), figures));
+          PageNumbers.small(known(v, k), figures),
+          "± " + PageNumbers.small(v.band().component(k), figures),
+          PageNumbers.small(v.range().component(k), figures));
     }
     return table.text();
   }
@@ -233,8 +233,8 @@ public final class RemountText {
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          Shown.small(study.bound().toolPoint().component(k)),
-          "± " + Shown.small(scatter.toolPoint().band().component(k), figures));
+          PageNumbers.small(study.bound().toolPoint().component(k)),
+          "± " + PageNumbers.small(scatter.toolPoint().band().component(k), figures));
     }
     out.append("\nRule-of-thumb upper bound from friction, for comparison\n")
         .append(table.text())
@@ -242,10 +242,10 @@ public final class RemountText {
             Paragraph.of(
                 "  ",
                 "Friction force over normal stiffness, µN/kn, is at most "
-                    + Shown.small(study.bound().perContact())
+                    + PageNumbers.small(study.bound().perContact())
                     + " at a contact; carried to the tool point, root sum square. Full slip of a"
                     + " contact, 1.5 µN/kt: "
-                    + Shown.small(study.bound().fullSlip())
+                    + PageNumbers.small(study.bound().fullSlip())
                     + ". The simulation also counts preload, temperature and film."));
   }
 

@@ -2,13 +2,13 @@ package reseat.report.remount;
 
 import java.util.List;
 import reseat.design.Friction;
-import reseat.remount.SelfSeating;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
-import reseat.report.form.Shown;
 import reseat.report.form.TextTable;
+import reseat.seating.SelfSeating;
 import reseat.study.RemountStudy;
 import reseat.units.FilledText;
+import reseat.units.QuantityKind;
 
 /** Whether the holder seats itself: the friction at which each slide home stalls. */
 public final class SeatingText {
@@ -16,18 +16,18 @@ public final class SeatingText {
   private SeatingText() {}
 
   public static String of(RemountStudy study, Screen screen) {
-    return screen.all() ? whole(study) : brief(study);
+    return screen.all() ? whole(study, screen) : brief(study, screen);
   }
 
   /** The lowest friction at which the holder sticks, by hand and by preload. */
-  private static String brief(RemountStudy study) {
+  private static String brief(RemountStudy study, Screen screen) {
     Friction f = study.design().friction();
     return Paragraph.of(
         "",
         "Seats by itself below a friction of "
             + limit(lowest(study.byHand().oneOpen()))
             + " pushed by hand ("
-            + Shown.force(study.design().remount().seatingForce())
+            + screen.figures().quantity(study.design().remount().seatingForce(), QuantityKind.FORCE)
             + "), "
             + limit(lowest(study.byPreload().oneOpen()))
             + " under full preload; expected "
@@ -41,16 +41,16 @@ public final class SeatingText {
     return ways.stream().mapToDouble(SelfSeating.Path::limitFriction).min().orElseThrow();
   }
 
-  private static String whole(RemountStudy study) {
+  private static String whole(RemountStudy study, Screen screen) {
     Friction f = study.design().friction();
     TextTable table =
         new TextTable(
             "lrrrrl",
             "last to close",
-            "stalls above",
+            "sticks above",
             "rests above",
-            "clamped above",
-            "tips above",
+            "jams above",
+            "tips over above",
             "seat");
     for (int i = 0; i < study.byHand().oneOpen().size(); i++) {
       SelfSeating.Path hand = study.byHand().oneOpen().get(i);
@@ -79,11 +79,13 @@ public final class SeatingText {
         + table.text()
         + Paragraph.of(
             "  ",
-            "Stalls above: friction at which the slide stops, pushed home by weight and seating"
+            "Sticks above: friction at which the slide stops, pushed home by weight and seating"
                 + " force ("
-                + Shown.force(study.design().remount().seatingForce())
+                + screen
+                    .figures()
+                    .quantity(study.design().remount().seatingForce(), QuantityKind.FORCE)
                 + "). Rests above: friction from which it can stand still there, set down gently under"
-                + " the same force. Clamped above: the same under weight and full preload. Tips above: friction"
+                + " the same force. Jams above: the same under weight and full preload. Tips over above: friction"
                 + " from which a sliding contact opens and the holder goes another way. Friction"
                 + " from: "
                 + f.source()

@@ -6,12 +6,12 @@ import java.util.Optional;
 import reseat.check.Measure;
 import reseat.plots.chart.AxisQuantity;
 import reseat.report.form.FigureText;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
+import reseat.report.form.UnitSystem;
 import reseat.study.Output;
 import reseat.study.OutputValue;
 import reseat.study.SweepPoint;
 import reseat.units.QuantityFormat;
-import reseat.units.QuantityKind;
 import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
@@ -32,10 +32,12 @@ public record OutputColumn(Output output, Optional<Unit> unit) {
    * @param output the output
    * @param points all points of the sweep
    * @param index place of the output in each point
-   * @param inch whether inch units are wanted
+   * @param system the units asked for; metric ones where both are
    * @return the column
    */
-  public static OutputColumn of(Output output, List<SweepPoint> points, int index, boolean inch) {
+  public static OutputColumn of(
+      Output output, List<SweepPoint> points, int index, UnitSystem system) {
+    boolean inch = system == UnitSystem.INCH;
     double most = 0;
     for (SweepPoint p : points) {
       double value = p.outputs().get(index).map(OutputValue::value).orElse(0.0);
@@ -69,22 +71,27 @@ public record OutputColumn(Output output, Optional<Unit> unit) {
     }
     return unit.map(u -> QuantityFormat.significantNumber(si, u, 3))
         .orElseGet(
-            () -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : Shown.figures(si, 3));
+            () -> si >= 1000 ? FigureText.BOTH.of(Measure.FACTOR, si) : PageNumbers.figures(si, 3));
   }
 
-  /** A value with its unit, in both unit systems. */
-  public String both(double si) {
-    if (Double.isInfinite(si)) {
-      return "never";
-    }
-    return output.kind() == QuantityKind.RATIO
-        ? number(si)
-        : QuantityFormat.both(si, output.kind());
+  /**
+   * Writes a limit or the ends of a range.
+   *
+   * @param least SI
+   * @param most SI
+   * @return one number or two, with the unit behind
+   */
+  public String range(double least, double most) {
+    String low = number(least);
+    String high = number(most);
+    String numbers = low.equals(high) ? high : low + " to " + high;
+    return unit.isEmpty() || high.equals("never") ? numbers : numbers + " " + unitText();
   }
 
   /** The axis of a picture. */
   public AxisQuantity axis() {
-    return new AxisQuantity(output.name(), unitText(), unit.map(u -> u.toSi(1)).orElse(1.0));
+    return new AxisQuantity(
+        KeyWords.ofOutput(output.name()), unitText(), unit.map(u -> u.toSi(1)).orElse(1.0));
   }
 
   /** The SI unit for programs. */

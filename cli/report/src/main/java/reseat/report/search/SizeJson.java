@@ -3,13 +3,15 @@ package reseat.report.search;
 import java.util.List;
 import reseat.designfile.Alteration;
 import reseat.report.check.FindingWords;
+import reseat.report.check.VerdictWords;
 import reseat.report.form.FigureText;
 import reseat.report.form.JsonWriter;
-import reseat.sizing.Candidate;
-import reseat.sizing.Judgement;
-import reseat.sizing.Merits;
-import reseat.study.SizingSpace;
-import reseat.study.SizingStudy;
+import reseat.search.Candidate;
+import reseat.search.Judgement;
+import reseat.search.Merits;
+import reseat.search.SizingSpace;
+import reseat.search.SizingStudy;
+import reseat.search.SizingTally;
 
 /** A search for the best design as JSON. */
 public final class SizeJson {
@@ -33,11 +35,14 @@ public final class SizeJson {
 
   private String text() {
     SizingSpace space = study.plan().space();
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(space.file().unaltered().design().map(d -> d.title()).orElse(""));
     json.key("rank_by").value(study.plan().wish().rankBy().word());
     json.key("candidates").value(study.judged());
+    json.key("verdict").value(VerdictWords.key(study.verdict()));
     json.key("holding").value(study.holding());
+    json.key("undecided").value(study.undecided());
+    json.key("not_confirmed").value(study.dropped());
     json.key("varied").beginArray();
     for (SizingSpace.Varied v : space.varied()) {
       json.beginObject();
@@ -58,6 +63,15 @@ public final class SizeJson {
       json.key("number").value(c.number());
       texts("values", space.values(c.number()));
       judgement(c.judgement());
+      json.end();
+    }
+    json.end();
+    json.key("decisions").beginArray();
+    for (SizingTally.Miss m : study.decisions()) {
+      json.beginObject();
+      json.key("check").value(m.check());
+      json.key("count").value(m.count());
+      texts("nearest", space.values(m.nearest().number()));
       json.end();
     }
     json.end();
@@ -94,6 +108,7 @@ public final class SizeJson {
       json.end();
     }
     json.end();
+    json.key("verdict").value(VerdictWords.key(c.check().verdict()));
     judgement(c.judgement());
     json.key("peak_pressure_Pa").value(SizeText.peak(c.check()));
     json.key("stiffness_N_per_m").value(c.check().frictionless().toolPoint().alongAxes());

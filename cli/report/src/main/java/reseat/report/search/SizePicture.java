@@ -6,11 +6,11 @@ import java.util.Optional;
 import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
 import reseat.plots.chart.ParetoChart;
-import reseat.sizing.Candidate;
-import reseat.sizing.CandidateCheck;
-import reseat.sizing.Merits;
-import reseat.study.SizingSpace;
-import reseat.study.SizingStudy;
+import reseat.search.Candidate;
+import reseat.search.CandidateCheck;
+import reseat.search.Merits;
+import reseat.search.SizingSpace;
+import reseat.search.SizingStudy;
 
 /** Candidates by repeatability and stiffness, and those that none beats in both. */
 public final class SizePicture {
@@ -31,9 +31,9 @@ public final class SizePicture {
     boolean share = space.file().unaltered().design().map(CandidateCheck::targets).orElse(false);
     AxisQuantity first =
         share
-            ? new AxisQuantity("bound on scatter", "% of target", 0.01)
-            : AxisQuantity.micrometres("bound on scatter");
-    AxisQuantity second = new AxisQuantity("stiffness", "N/µm", 1e6);
+            ? new AxisQuantity("scatter of tool changes, bound", "% of target", 0.01)
+            : AxisQuantity.micrometres("scatter of tool changes, bound");
+    AxisQuantity second = new AxisQuantity("least stiffness at the tool point", "N/µm", 1e6);
     double[] xs = study.sample().stream().mapToDouble(c -> merits(c).repeatability()).toArray();
     double[] ys = study.sample().stream().mapToDouble(c -> merits(c).stiffness()).toArray();
     List<ParetoChart.Best> best = new ArrayList<>();

@@ -2,36 +2,56 @@ package reseat.report.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import reseat.check.Statement;
 import reseat.designfile.Alteration;
-import reseat.designfile.SizeWish.RankBy;
+import reseat.designfile.SizeTargets.RankBy;
+import reseat.report.check.DecidingFigures;
 import reseat.report.check.FindingWords;
 import reseat.report.check.PreloadBandText;
 import reseat.report.form.FigureText;
+import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
-import reseat.report.form.Shown;
+import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
-import reseat.sizing.Candidate;
-import reseat.sizing.CandidateCheck;
-import reseat.sizing.Judgement;
-import reseat.sizing.Merits;
+import reseat.report.form.UnitSystem;
+import reseat.search.Candidate;
+import reseat.search.CandidateCheck;
+import reseat.search.Judgement;
+import reseat.search.Merits;
+import reseat.search.SizingSpace;
+import reseat.search.SizingStudy;
+import reseat.search.SizingStudy.Choice;
+import reseat.search.SizingStudy.NearMiss;
 import reseat.study.SeatedCheck;
-import reseat.study.SizingSpace;
-import reseat.study.SizingStudy;
-import reseat.study.SizingStudy.Choice;
-import reseat.study.SizingStudy.NearMiss;
-import reseat.units.FilledText;
+import reseat.units.QuantityFormat;
+import reseat.units.QuantityKind;
+import reseat.units.Unit;
+import reseat.units.UnitCatalog;
 
-/** A search for the best design on one screen. */
+/**
+ * A search for the best design on one screen: how many designs hold, the best of them, what to
+ * change in the file, its figures beside their limits, why others fail; on request everything.
+ */
 public final class SizeText {
 
+  /** Ranked designs on a short screen. */
+  private static final int RANKED = 3;
+
+  /** Closest misses on a short screen where no design holds. */
+  private static final int MISSES = 4;
+
   private final SizingStudy study;
+  private final String file;
+  private final Screen screen;
+  private final FigureText figures;
   private final SizingSpace space;
   private final boolean targets;
 
-  private SizeText(SizingStudy study) {
+  private SizeText(SizingStudy study, String file, Screen screen) {
     this.study = study;
+    this.file = file;
+    this.screen = screen;
+    figures = screen.figures();
     space = study.plan().space();
     targets = space.file().unaltered().design().map(CandidateCheck::targets).orElse(false);
   }
@@ -40,10 +60,12 @@ public final class SizeText {
    * Writes the screen.
    *
    * @param study the search
+   * @param file the design file as it was named, for the next step
+   * @param screen how it is asked for
    * @return text, lines ended by a line feed
    */
-  public static String of(SizingStudy study) {
-    return new SizeText(study).text();
+  public static String of(SizingStudy study, String file, Screen screen) {
+    return new SizeText(study, file, screen).text();
   }
 
   private String text() {
@@ -57,11 +79,17 @@ public final class SizeText {
     out.append(Paragraph.of("", verdict()));
     if (!study.ranked().isEmpty()) {
       ranking(out);
-      winner(out);
+      study.winner().ifPresent(w -> winner(w, out));
       pareto(out);
     }
     misses(out);
-    out.append('\n').append(Paragraph.of("", words()));
+    if (!study.ranked().isEmpty()) {
+      out.append(Paragraph.of("", words()));
+    }
+    out.append(
+        study.winner().isPresent()
+            ? screen.next("size", file, " --winner better.toml")
+            : screen.next("size", file, " --all"));
     return out.toString();
   }
 
@@ -70,13 +98,21 @@ public final class SizeText {
         study.plan().parts() > 1
             ? " (part " + study.plan().part() + " of " + study.plan().parts() + ")"
             : "";
-    return (study.holding() > 0 ? "FOUND: " : "NONE: ")
-        + study.holding()
-        + " of "
-        + study.judged()
-        + " candidates"
-        + of
-        + " fail no check.";
+    String counts =
+        study.holding()
+            + " of "
+            + study.judged()
+            + " designs"
+            + of
+            + " pass every check, "
+            + study.undecided()
+            + (study.undecided() == 1 ? " needs a decision." : " need a decision.");
+    return switch (study.verdict()) {
+      case HOLDS -> "FOUND: " + counts;
+      case UNDECIDED -> "NEEDS A DECISION: " + counts;
+      case FAILS ->
+          "NONE: each of the " + study.judged() + " designs" + of + " fails at least one check.";
+    };
   }
 
   /** Last name of each key without what its values tell anyway. */
@@ -97,63 +133,63 @@ public final class SizeText {
   }
 
   private void ranking(StringBuilder out) {
-    List<String> head = new ArrayList<>(List.of(""));
-    head.addAll(heads(space));
-    head.addAll(List.of("nearest limit", "bound", "N/µm", "GPa", "size mm"));
-    TextTable table =
-        new TextTable(
-            "r" + "l".repeat(space.varied().size()) + "lrrrr", head.toArray(String[]::new));
-    int place = 0;
-    for (Choice c : study.ranked()) {
-      place++;
-      table.row(row(Integer.toString(place), c));
+    int told = screen.all() ? study.ranked().size() : Math.min(RANKED, study.ranked().size());
+    TextTable table = ranking(told, true);
+    if (!screen.all() && table.width() > Paragraph.WIDTH) {
+      table = ranking(told, false);
     }
-    study.refined().ifPresent(c -> table.row(row("R", c)));
-    out.append("\nRanked by ")
-        .append(study.plan().wish().rankBy().word())
-        .append(", the best of each kind")
-        .append(study.refined().isPresent() ? "; R is refined between the values\n" : "\n")
-        .append(table.text());
+    out.append(table.text());
   }
 
-  private String[] row(String place, Choice c) {
+  private TextTable ranking(int told, boolean wide) {
+    List<String> head = new ArrayList<>(List.of("best"));
+    head.addAll(heads(space));
+    head.addAll(List.of("nearest limit", "scatter"));
+    if (wide) {
+      head.add(figures.column(QuantityKind.STIFFNESS).symbol());
+      head.add(figures.column(QuantityKind.PRESSURE).symbol());
+      head.add("size " + dimension().symbol());
+    }
+    TextTable table =
+        new TextTable(
+            "r" + "l".repeat(space.varied().size()) + (wide ? "lrrrr" : "lr"),
+            head.toArray(String[]::new));
+    study.refined().ifPresent(c -> table.row(row("R", c, wide)));
+    for (int i = 0; i < told; i++) {
+      table.row(row(Integer.toString(i + 1), study.ranked().get(i), wide));
+    }
+    return table;
+  }
+
+  private String[] row(String place, Choice c, boolean wide) {
     List<String> cells = new ArrayList<>(List.of(place));
     cells.addAll(c.values());
     Merits m = c.judgement().merits().orElseThrow();
     cells.add(nearest(c.judgement()));
     cells.add(repeatability(m));
-    cells.add(Shown.figures(m.stiffness() * 1e-6, 3));
-    cells.add(Shown.figures(peak(c.check()) * 1e-9, 3));
-    cells.add(FilledText.of("%.1f", 1e3 * m.size()));
-    return cells.toArray(new String[0]);
+    if (wide) {
+      cells.add(figures.number(m.stiffness(), QuantityKind.STIFFNESS, 3));
+      cells.add(figures.number(peak(c.check()), QuantityKind.PRESSURE, 3));
+      cells.add(size(m));
+    }
+    return cells.toArray(String[]::new);
   }
 
-  private static String scatter(Choice c) {
-    if (c.scatter().isEmpty()) {
-      return "Most of " + SizingStudy.MOUNTS + " simulated tool changes do not seat.";
-    }
-    String[] axes = new String[3];
-    for (int k = 0; k < 3; k++) {
-      axes[k] =
-          c.check().design().axes().axis(k).name()
-              + " "
-              + Shown.micrometres(c.scatter().get().component(k), 2);
-    }
-    return "Standard deviation of the tool point over "
-        + SizingStudy.MOUNTS
-        + " simulated tool changes, µm: "
-        + String.join(", ", axes)
-        + ".";
+  private Unit dimension() {
+    return screen.units() == UnitSystem.INCH ? UnitCatalog.INCH : UnitCatalog.MM;
+  }
+
+  private String size(Merits m) {
+    return QuantityFormat.fixedNumber(
+        m.size(), dimension(), screen.units() == UnitSystem.INCH ? 2 : 1);
   }
 
   private static String nearest(Judgement j) {
-    return j.check() + " " + Shown.percent(j.used()) + (j.used() > 1 ? ", warns" : "");
+    return j.check() + " " + FigureText.percent(j.used()) + (j.used() > 1 ? ", decide" : "");
   }
 
   private String repeatability(Merits m) {
-    return targets
-        ? Shown.percent(m.repeatability())
-        : Shown.micrometres(m.repeatability()) + " µm";
+    return targets ? FigureText.percent(m.repeatability()) : figures.length(m.repeatability());
   }
 
   /** Peak pressure at rest. */
@@ -164,36 +200,56 @@ public final class SizeText {
         .orElse(0);
   }
 
-  private void winner(StringBuilder out) {
-    Optional<Choice> winner = study.winner();
-    if (winner.isEmpty()) {
-      return;
-    }
-    Choice w = winner.get();
-    out.append("\nRecommended: ")
-        .append(study.refined().isPresent() ? "R" : "1")
-        .append(", with these changes to the file\n");
-    for (Alteration a : w.alterations()) {
-      out.append("  ").append(a.key().path()).append(" = ").append(a.value()).append('\n');
-    }
+  private void winner(Choice w, StringBuilder out) {
+    String which = study.refined().isPresent() ? "R (refined between the values)" : "1";
     if (w.alterations().isEmpty()) {
-      out.append("  none: the file has it already\n");
+      out.append(Paragraph.of("", "Take " + which + ": the file has it already."));
+    } else if (screen.all()) {
+      out.append("Take ").append(which).append("; change in the file:\n");
+      for (Alteration a : w.alterations()) {
+        out.append("  ").append(a.key().path()).append(" = ").append(a.value()).append('\n');
+      }
+    } else {
+      List<String> changes = new ArrayList<>();
+      for (Alteration a : w.alterations()) {
+        changes.add(a.key().path() + " = " + a.value());
+      }
+      out.append(
+          Paragraph.of(
+              "", "Take " + which + "; change in the file: " + String.join("; ", changes)));
     }
-    out.append(Paragraph.of("  ", scatter(w)));
+    TextTable table = new TextTable("llll", "", "", "", "");
+    for (DecidingFigures.Figure f : DecidingFigures.of(w.check(), figures)) {
+      table.row(f.name(), f.value(), f.limit(), f.where());
+    }
+    out.append(table.text());
     w.check()
         .preload()
         .get()
-        .ifPresent(b -> out.append(Paragraph.of("  ", PreloadBandText.of(b, FigureText.BOTH))));
+        .ifPresent(b -> out.append(Paragraph.of("", PreloadBandText.of(b, figures))));
   }
 
   private void pareto(StringBuilder out) {
     List<Candidate> all = study.pareto();
-    out.append("\nNot beaten in repeatability, stiffness, pressure and size at once: ")
-        .append(all.size())
-        .append(" candidates; the ends are\n");
+    if (!screen.all()) {
+      out.append(
+          Paragraph.of(
+              "",
+              all.size()
+                  + " designs are best trade-offs of repeatability, stiffness, pressure and size"
+                  + " (told with --all)."));
+      return;
+    }
+    out.append("Best trade-offs: ").append(all.size()).append(" designs; best in each\n");
     List<String> head = new ArrayList<>(List.of("best in", "no."));
     head.addAll(heads(space));
-    head.addAll(List.of("nearest limit", "bound", "N/µm", "of limit", "size mm"));
+    head.addAll(
+        List.of(
+            "nearest limit",
+            "scatter",
+            figures.column(QuantityKind.STIFFNESS).symbol(),
+            "of limit",
+            "size " + dimension().symbol()));
     TextTable table =
         new TextTable(
             "lr" + "l".repeat(space.varied().size()) + "lrrrr", head.toArray(String[]::new));
@@ -210,9 +266,9 @@ public final class SizeText {
         Merits m = best.judgement().merits().orElseThrow();
         cells.add(nearest(best.judgement()));
         cells.add(repeatability(m));
-        cells.add(Shown.figures(m.stiffness() * 1e-6, 3));
-        cells.add(Shown.percent(m.pressure()));
-        cells.add(FilledText.of("%.1f", 1e3 * m.size()));
+        cells.add(figures.number(m.stiffness(), QuantityKind.STIFFNESS, 3));
+        cells.add(FigureText.percent(m.pressure()));
+        cells.add(size(m));
         table.row(cells.toArray(String[]::new));
       }
     }
@@ -223,28 +279,42 @@ public final class SizeText {
     if (study.misses().isEmpty()) {
       return;
     }
-    out.append("\nWhy the others fail, and the one of each that misses least\n");
-    for (NearMiss m : study.misses()) {
+    if (!screen.all() && !study.ranked().isEmpty()) {
+      List<String> counts = new ArrayList<>();
+      study.misses().forEach(m -> counts.add(m.check() + " " + m.count()));
+      out.append(
+          Paragraph.of(
+              "", "Others fail: " + String.join(", ", counts) + " (closest misses: --all)."));
+      return;
+    }
+    out.append("Why others fail, and the closest miss of each\n");
+    int told = screen.all() ? study.misses().size() : Math.min(MISSES, study.misses().size());
+    for (NearMiss m : study.misses().subList(0, told)) {
       String excess =
           Double.isInfinite(m.used())
               ? ""
-              : ", over by " + Shown.figures(100 * (m.used() - 1), 2) + " %";
+              : ", over by " + PageNumbers.figures(100 * (m.used() - 1), 2) + " %";
       out.append(
           Paragraph.of(
               "  ",
               m.check() + ": " + m.count() + " fail; " + String.join(", ", m.values()) + excess));
-      for (Statement reason : m.reasons()) {
-        out.append(Paragraph.of("    ", FindingWords.of(reason, FigureText.BOTH)));
+      List<Statement> reasons =
+          screen.all() ? m.reasons() : m.reasons().subList(0, Math.min(1, m.reasons().size()));
+      for (Statement reason : reasons) {
+        out.append(Paragraph.of("    ", FindingWords.of(reason, figures)));
       }
     }
   }
 
   private String words() {
-    return "nearest limit: part of it that is used; one that warns is passed without failing, as that of brittle balls, and wants a decision. bound: what preload scatter and friction can do to the"
-        + " tool point, added, "
-        + (targets ? "as a part of the target on the worst axis" : "on the worst axis")
-        + "; an upper scale, simulated scatter is less. N/µm: softest machine axis, contacts"
-        + " sliding. GPa: peak pressure at rest. size: circle about the balls. A check that fails"
-        + " first hides others.";
+    String scatter =
+        "Scatter: upper bound of what preload and friction do to the tool point"
+            + (targets ? ", of the target on the worst axis." : " on the worst axis.");
+    return screen.all()
+        ? scatter
+            + " Nearest limit: share of it that is used; \"decide\" is over a soft limit. Stiffness:"
+            + " softest machine axis, contacts sliding. Pressure: peak at rest. Size: circle about the"
+            + " balls. A check that fails first hides others."
+        : scatter;
   }
 }

@@ -10,6 +10,7 @@ import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
 import reseat.plots.chart.ContourMap;
 import reseat.plots.chart.SweepCurves;
+import reseat.report.form.UnitSystem;
 import reseat.study.OutputValue;
 import reseat.study.SweepAxis;
 import reseat.study.SweepPoint;
@@ -55,16 +56,17 @@ public final class SweepPicture {
    * Draws a sweep that {@link #obstacle} does not object to.
    *
    * @param study what came of it
+   * @param system the units of its axes; metric ones where both are asked for
    * @return the picture; empty if no point has a value
    */
-  public static Optional<Picture> of(SweepStudy study) {
-    return study.plan().axes().size() == 1 ? curves(study) : map(study);
+  public static Optional<Picture> of(SweepStudy study, UnitSystem system) {
+    return study.plan().axes().size() == 1 ? curves(study, system) : map(study, system);
   }
 
-  private static Optional<Picture> curves(SweepStudy study) {
+  private static Optional<Picture> curves(SweepStudy study, UnitSystem system) {
     SweepAxis axis = study.plan().axes().get(0);
     int[] order = order(axis);
-    List<OutputColumn> columns = SweepUnits.columns(study);
+    List<OutputColumn> columns = SweepUnits.columns(study, system);
     List<SweepCurves.Curve> curves = new ArrayList<>();
     for (int c = 0; c < columns.size(); c++) {
       List<Double> values = new ArrayList<>();
@@ -84,7 +86,7 @@ public final class SweepPicture {
     double[] band = band(study, axis, order);
     return Optional.of(
         SweepCurves.draw(
-            input(axis),
+            input(axis, system),
             IntStream.of(order).mapToObj(i -> axis.numbers().get(i)).toList(),
             curves,
             new SweepCurves.Marked(band[0], band[1], chosen(study, axis)),
@@ -107,7 +109,7 @@ public final class SweepPicture {
     return band;
   }
 
-  private static Optional<Picture> map(SweepStudy study) {
+  private static Optional<Picture> map(SweepStudy study, UnitSystem system) {
     SweepAxis x = study.plan().axes().get(0);
     SweepAxis y = study.plan().axes().get(1);
     int[] along = order(x);
@@ -133,11 +135,11 @@ public final class SweepPicture {
     return any
         ? Optional.of(
             ContourMap.draw(
-                input(x),
+                input(x, system),
                 IntStream.of(along).mapToDouble(i -> x.numbers().get(i)).toArray(),
-                input(y),
+                input(y, system),
                 IntStream.of(up).mapToDouble(i -> y.numbers().get(i)).toArray(),
-                SweepUnits.columns(study).get(0).axis(),
+                SweepUnits.columns(study, system).get(0).axis(),
                 values,
                 limits,
                 failing,
@@ -160,11 +162,12 @@ public final class SweepPicture {
         .toArray();
   }
 
-  private static AxisQuantity input(SweepAxis axis) {
+  private static AxisQuantity input(SweepAxis axis, UnitSystem system) {
     // An axis only scales; a thermometer that begins elsewhere is drawn from absolute zero.
-    Optional<Unit> unit = axis.unit().map(u -> u.hasOffset() ? UnitCatalog.KELVIN : u);
+    Optional<Unit> unit =
+        SweepUnits.ofAxis(axis, system).map(u -> u.hasOffset() ? UnitCatalog.KELVIN : u);
     return new AxisQuantity(
-        axis.key().path(),
+        KeyWords.of(axis.key().path()),
         unit.map(Unit::symbol).map(s -> s.equals("°") ? "deg" : s).orElse(""),
         unit.map(u -> u.toSi(1)).orElse(1.0));
   }

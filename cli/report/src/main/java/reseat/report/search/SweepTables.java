@@ -13,6 +13,7 @@ import reseat.report.check.FindingWords;
 import reseat.report.check.VerdictWords;
 import reseat.report.form.FigureText;
 import reseat.report.form.JsonWriter;
+import reseat.report.form.UnitSystem;
 import reseat.study.OutputValue;
 import reseat.study.SweepAxis;
 import reseat.study.SweepPoint;
@@ -31,7 +32,7 @@ public final class SweepTables {
    * @return a whole JSON text
    */
   public static String json(SweepStudy study, String title) {
-    JsonWriter json = new JsonWriter().beginObject();
+    JsonWriter json = new JsonWriter().beginDocument();
     json.key("title").value(title);
     json.key("verdict").value(VerdictWords.key(study.best()));
     json.key("mounts").value(study.plan().mounts());
@@ -48,7 +49,7 @@ public final class SweepTables {
     }
     json.end();
     json.key("outputs").beginArray();
-    for (OutputColumn c : SweepUnits.columns(study)) {
+    for (OutputColumn c : SweepUnits.columns(study, UnitSystem.METRIC)) {
       json.beginObject();
       json.key("output").value(c.output().name());
       json.key("what").value(c.output().words());
@@ -118,7 +119,7 @@ public final class SweepTables {
         heads.add(axis.key().path() + " [SI]");
       }
     }
-    for (OutputColumn c : SweepUnits.columns(study)) {
+    for (OutputColumn c : SweepUnits.columns(study, UnitSystem.METRIC)) {
       heads.add(c.output().name() + " [" + c.si() + "]");
       heads.add("limit of " + c.output().name() + " [" + c.si() + "]");
     }
@@ -156,7 +157,7 @@ public final class SweepTables {
       row.add(v.map(OutputValue::limit).filter(Double::isFinite).map(Object::toString).orElse(""));
     }
     row.add(state(p));
-    row.add(SweepText.binding(p));
+    row.add(SweepText.binding(p, FigureText.METRIC));
     return row;
   }
 }

@@ -5,11 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import reseat.check.Finding;
 import reseat.design.CouplingDesign;
 import reseat.report.check.FindingWords;
 import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
+import reseat.report.form.Screen;
 import reseat.report.form.TextTable;
 import reseat.study.Output;
 import reseat.study.OutputCatalog;
@@ -18,19 +21,29 @@ import reseat.study.SweepAxis;
 import reseat.study.SweepPoint;
 import reseat.study.SweepStudy;
 
-/** A sweep on the screen: a row for each point, what binds there, where all checks hold. */
+/** A sweep on one screen: where all checks hold, a row for each point, what binds there. */
 public final class SweepText {
 
-  private static final String BEYOND = " *";
-  private static final String WITHIN = "  ";
+  private static final String BEYOND = "*";
+  private static final String WITHIN = " ";
+
+  /** Lines of a short screen. */
+  private static final int LINES = 25;
+
+  /** Fewest rows of a short screen. */
+  private static final int ROWS = 6;
 
   private final SweepStudy study;
+  private final Screen screen;
+  private final FigureText figures;
   private final List<OutputColumn> columns;
   private final Map<String, String> reasons = new LinkedHashMap<>();
 
-  private SweepText(SweepStudy study) {
+  private SweepText(SweepStudy study, Screen screen) {
     this.study = study;
-    columns = SweepUnits.columns(study);
+    this.screen = screen;
+    figures = screen.figures();
+    columns = SweepUnits.columns(study, screen.units());
   }
 
   /**
@@ -38,10 +51,12 @@ public final class SweepText {
    *
    * @param study what came of it
    * @param title title of the design
+   * @param file the design file as it was named, for the next step
+   * @param screen how it is asked for
    * @return lines with their ends
    */
-  public static String of(SweepStudy study, String title) {
-    return new SweepText(study).text(title);
+  public static String of(SweepStudy study, String title, String file, Screen screen) {
+    return new SweepText(study, screen).text(title, file);
   }
 
   /**
@@ -64,68 +79,143 @@ public final class SweepText {
     return table.text();
   }
 
-  private String text(String title) {
-    StringBuilder out = new StringBuilder();
-    out.append(title.isEmpty() ? "Sweep" : title).append('\n');
-    long hold = study.points().stream().filter(p -> p.state() == SweepPoint.State.HOLDS).count();
-    out.append("All checks hold at ").append(hold).append(" of ").append(study.points().size());
-    out.append(study.points().size() == 1 ? " point.\n\n" : " points.\n\n");
-    out.append(table());
-    out.append('\n');
+  private String text(String title, String file) {
+    String head = title.isEmpty() ? "" : Paragraph.of("", title);
+    head += Paragraph.of("", verdict());
+    StringBuilder foot = new StringBuilder();
     for (int i = 0; i < columns.size(); i++) {
-      out.append(Paragraph.of("  ", explained(i)));
+      foot.append(Paragraph.of("  ", explained(i)));
     }
     if (anythingBeyond()) {
-      out.append("  * beyond its limit; where the row holds, a check only warns.\n");
+      foot.append("  *: beyond its limit.\n");
     }
-    if (!reasons.isEmpty()) {
-      out.append('\n');
-      int n = 1;
-      for (String reason : reasons.values()) {
-        out.append(Paragraph.of("", "[" + n++ + "] " + reason));
+    StringBuilder why = new StringBuilder();
+    for (SweepPoint p : study.points()) {
+      if (!stands(p)) {
+        mark(p);
       }
     }
-    if (study.plan().axes().size() == 1 && hold > 0) {
-      out.append('\n');
-      out.append(Paragraph.of("", "No check fails at " + String.join("; ", bands()) + "."));
+    int n = 1;
+    for (String reason : reasons.values()) {
+      why.append(Paragraph.of("", "[" + n++ + "] " + reason));
     }
-    return out.toString();
+    foot.append(why);
+    String next = screen.next("check", file, "");
+    long used = (head + foot + next).lines().count() + 3;
+    Set<Integer> told = told((int) Math.max(ROWS, LINES - used - 1));
+    String left =
+        told.size() < study.points().size()
+            ? "  "
+                + told.size()
+                + " of "
+                + study.points().size()
+                + " points are shown (all: --all or --csv).\n"
+            : "";
+    return head + table(told) + left + foot + next;
   }
 
-  private String table() {
-    List<String> heads = new ArrayList<>();
+  private String verdict() {
+    long hold = study.points().stream().filter(p -> p.state() == SweepPoint.State.HOLDS).count();
+    String counted =
+        "All checks hold at "
+            + hold
+            + " of "
+            + study.points().size()
+            + (study.points().size() == 1 ? " point" : " points");
+    return study.plan().axes().size() == 1 && hold > 0
+        ? counted
+            + ": "
+            + study.plan().axes().get(0).key().path()
+            + " = "
+            + String.join("; ", bands())
+            + "."
+        : counted + ".";
+  }
+
+  /**
+   * Which points are shown: both ends, both sides of every change of what binds, others between.
+   */
+  private Set<Integer> told(int most) {
+    int all = study.points().size();
+    Set<Integer> told = new TreeSet<>();
+    if (screen.all() || all <= most) {
+      for (int i = 0; i < all; i++) {
+        told.add(i);
+      }
+      return told;
+    }
+    told.add(0);
+    told.add(all - 1);
+    for (int i = 1; i < all && told.size() < most - 1; i++) {
+      if (!state(study.points().get(i)).equals(state(study.points().get(i - 1)))) {
+        told.add(i - 1);
+        told.add(i);
+      }
+    }
+    for (int parts = 2; parts < all && told.size() < most; parts++) {
+      for (int k = 1; k < parts && told.size() < most; k++) {
+        told.add(k * (all - 1) / parts);
+      }
+    }
+    return told;
+  }
+
+  private static boolean stands(SweepPoint p) {
+    return p.state() != SweepPoint.State.DOES_NOT_STAND
+        && p.state() != SweepPoint.State.CANNOT_BE_MADE;
+  }
+
+  private String table(Set<Integer> told) {
+    TextTable table = table(told, true);
+    return screen.all() || table.width() <= Paragraph.WIDTH
+        ? table.text()
+        : table(told, false).text();
+  }
+
+  private TextTable table(Set<Integer> told, boolean wide) {
+    List<String> first = new ArrayList<>();
+    List<String> second = new ArrayList<>();
     List<String> units = new ArrayList<>();
     StringBuilder sides = new StringBuilder();
     for (SweepAxis axis : study.plan().axes()) {
-      heads.add(axis.key().path());
+      String[] path = axis.key().path().split("\\.(?=[^.]*$)", 2);
+      first.add(path.length > 1 ? path[0] + "." : "");
+      second.add(path[path.length - 1]);
       units.add("");
       sides.append('l');
       if (hasOther(axis)) {
-        heads.add("");
+        first.add("");
+        second.add("");
         units.add("");
         sides.append('r');
       }
     }
     for (OutputColumn c : columns) {
-      heads.add(c.output().name() + WITHIN);
+      int hyphen = c.output().name().lastIndexOf('-');
+      first.add(c.output().name().substring(0, hyphen + 1) + WITHIN);
+      second.add(c.output().name().substring(hyphen + 1) + WITHIN);
       units.add(c.unitText() + WITHIN);
       sides.append('r');
     }
-    heads.add("verdict");
+    first.add("");
+    second.add("verdict");
     units.add("");
-    TextTable table = new TextTable(sides.append('l').toString(), heads.toArray(new String[0]));
-    table.row(units.toArray(new String[0]));
-    for (int i = 0; i < study.points().size(); i++) {
-      table.row(row(i).toArray(new String[0]));
+    TextTable table = new TextTable(sides.append('l').toString(), first.toArray(new String[0]));
+    table.row(second.toArray(new String[0]));
+    if (units.stream().anyMatch(u -> !u.isBlank())) {
+      table.row(units.toArray(new String[0]));
     }
-    return table.text();
+    for (int i : told) {
+      table.row(row(i, wide).toArray(new String[0]));
+    }
+    return table;
   }
 
-  private static boolean hasOther(SweepAxis axis) {
-    return SweepUnits.other(axis, 0).isPresent();
+  private boolean hasOther(SweepAxis axis) {
+    return SweepUnits.other(axis, 0, screen.units()).isPresent();
   }
 
-  private List<String> row(int number) {
+  private List<String> row(int number, boolean wide) {
     SweepPoint p = study.points().get(number);
     List<String> cells = new ArrayList<>();
     int rest = number;
@@ -135,7 +225,7 @@ public final class SweepText {
       block /= axis.values().size();
       cells.add(p.values().get(a));
       if (hasOther(axis)) {
-        cells.add(SweepUnits.other(axis, rest / block).orElse(""));
+        cells.add(SweepUnits.other(axis, rest / block, screen.units()).orElse(""));
       }
       rest %= block;
     }
@@ -146,17 +236,27 @@ public final class SweepText {
           v.map(o -> column.number(o.value()) + (o.holds() ? WITHIN : BEYOND))
               .orElse("-" + WITHIN));
     }
-    cells.add(verdict(p));
+    cells.add(wide ? verdict(p) : state(p));
     return cells;
   }
 
   private String verdict(SweepPoint p) {
     return switch (p.state()) {
       case HOLDS -> "holds";
-      case UNDECIDED -> "decide " + binding(p);
-      case FAILS -> "FAILS " + binding(p);
+      case UNDECIDED -> "decide: " + binding(p, figures);
+      case FAILS -> "FAILS: " + binding(p, figures);
       case DOES_NOT_STAND -> "does not stand " + mark(p);
       case CANNOT_BE_MADE -> "cannot be made " + mark(p);
+    };
+  }
+
+  /** The verdict without the place where it binds. */
+  private String state(SweepPoint p) {
+    return switch (p.state()) {
+      case HOLDS -> "holds";
+      case UNDECIDED -> "decide: " + p.deciding().get(0).check().words();
+      case FAILS -> "FAILS: " + p.failing().get(0).check().words();
+      case DOES_NOT_STAND, CANNOT_BE_MADE -> verdict(p);
     };
   }
 
@@ -164,13 +264,14 @@ public final class SweepText {
    * Names what decides about a point.
    *
    * @param p the point
+   * @param figures how numbers are written
    * @return the worst failed check, or that to be decided, and how many others there are; or why
    *     there is no such coupling; empty if all holds
    */
-  public static String binding(SweepPoint p) {
+  public static String binding(SweepPoint p, FigureText figures) {
     List<Finding> listed = p.failing().isEmpty() ? p.deciding() : p.failing();
     if (listed.isEmpty()) {
-      return FindingWords.of(p.reason(), FigureText.METRIC);
+      return FindingWords.of(p.reason(), figures);
     }
     Finding worst = listed.get(0);
     long others = listed.stream().map(Finding::check).distinct().count() - 1;
@@ -182,7 +283,7 @@ public final class SweepText {
 
   /** Reasons that differ only in their numbers are told once, with the first. */
   private String mark(SweepPoint p) {
-    String reason = FindingWords.of(p.reason(), FigureText.BOTH);
+    String reason = FindingWords.of(p.reason(), figures);
     String sort = reason.replaceAll("[0-9.]+", "#");
     reasons.putIfAbsent(sort, "at " + String.join(", ", p.values()) + ": " + reason);
     return "[" + (new ArrayList<>(reasons.keySet()).indexOf(sort) + 1) + "]";
@@ -194,7 +295,7 @@ public final class SweepText {
         .anyMatch(v -> v.isPresent() && !v.get().holds());
   }
 
-  /** What an output is, from where to where it goes, and its limit. */
+  /** What an output is, and its limit. */
   private String explained(int index) {
     OutputColumn c = columns.get(index);
     StringBuilder text = new StringBuilder(c.output().name()).append(": ");
@@ -204,27 +305,15 @@ public final class SweepText {
     if (values.isEmpty()) {
       return text.append("; at no point is there one.").toString();
     }
-    double least = values.stream().mapToDouble(OutputValue::value).min().orElseThrow();
-    double most = values.stream().mapToDouble(OutputValue::value).max().orElseThrow();
-    text.append("; ").append(c.both(least));
-    if (!c.both(least).equals(c.both(most))) {
-      text.append(" to ").append(c.both(most));
-    }
     OutputValue first = values.get(0);
     if (first.isLimited()) {
-      boolean same = values.stream().allMatch(v -> near(v.limit(), first.limit()));
       text.append(first.sense() == Finding.Sense.AT_MOST ? "; at most " : "; at least ");
-      text.append(c.both(values.stream().mapToDouble(OutputValue::limit).min().orElseThrow()));
-      if (!same) {
-        text.append(" to ");
-        text.append(c.both(values.stream().mapToDouble(OutputValue::limit).max().orElseThrow()));
-      }
+      text.append(
+          c.range(
+              values.stream().mapToDouble(OutputValue::limit).min().orElseThrow(),
+              values.stream().mapToDouble(OutputValue::limit).max().orElseThrow()));
     }
     return text.append('.').toString();
-  }
-
-  private static boolean near(double a, double b) {
-    return Math.abs(a - b) <= 1e-9 * Math.abs(b);
   }
 
   /** Unbroken runs of values at which all checks hold, in the order given. */
@@ -247,6 +336,6 @@ public final class SweepText {
   private String value(int point) {
     SweepAxis axis = study.plan().axes().get(0);
     return axis.values().get(point)
-        + SweepUnits.other(axis, point).map(o -> " (" + o + ")").orElse("");
+        + SweepUnits.other(axis, point, screen.units()).map(o -> " (" + o + ")").orElse("");
   }
 }

@@ -3,6 +3,7 @@ package reseat.report.shop;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import reseat.design.Coverage;
 import reseat.readings.AcceptancePlan;
 import reseat.report.page.Page;
 import reseat.report.readings.ReadingsRemarks;
@@ -35,6 +36,8 @@ public final class AcceptanceForm {
     if (plans.isEmpty()) {
       return sections;
     }
+    Coverage coverage = study.check().design().targets().coverage();
+    double within = AcceptanceStudy.within(coverage);
     int mounts = plans.stream().mapToInt(AcceptancePlan::mounts).max().orElseThrow();
     int wearIn = plans.stream().mapToInt(AcceptancePlan::wearIn).max().orElseThrow();
     List<Page.Row> limits = new ArrayList<>();
@@ -63,12 +66,17 @@ public final class AcceptanceForm {
                             + " times, always in the same way, and read every gauge after each. Write"
                             + " down every mount, also a bad one, with a note.",
                         "Type the readings into acceptance.csv, then: "
-                            + command(plans)
+                            + command(plans, within)
                             + ". By hand: s of the readings, axis by axis, at most the pass limit.")),
                 new Page.Table(
                     "The wanted repeatability of the design file is taken as the width to either side"
-                        + " that 95 % of all mounts keep, so s at most 1/1.96 of it; a pass shows that"
-                        + " with "
+                        + " that the mounts keep ("
+                        + coverage.written()
+                        + ": "
+                        + coverage.words()
+                        + "), so s at most 1/"
+                        + PrintedNumber.shortest(within)
+                        + " of it; a pass shows that with "
                         + ReadingsRemarks.percent(plans.get(0).confidence())
                         + " confidence.",
                     List.of(
@@ -88,13 +96,13 @@ public final class AcceptanceForm {
     return sections;
   }
 
-  /** What proves the targets from the readings; a target is told as the width that 95 % keep. */
-  private static String command(List<AcceptancePlan> plans) {
+  /** What proves the targets from the readings; a target is told as the width at its coverage. */
+  private static String command(List<AcceptancePlan> plans, double within) {
     StringBuilder s = new StringBuilder("reseat readings acceptance.csv --multiplier ");
-    s.append(PrintedNumber.shortest(AcceptanceStudy.WITHIN_95));
+    s.append(PrintedNumber.shortest(within));
     for (AcceptancePlan p : plans) {
       s.append(" --target \"").append(p.axis()).append('=');
-      double width = AcceptanceStudy.WITHIN_95 * p.target();
+      double width = within * p.target();
       s.append(QuantityFormat.significantNumber(width, UnitCatalog.UM, 3)).append(" um\"");
     }
     return s.toString();

@@ -5,10 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import reseat.ballmount.BondCaution;
+import reseat.ballmount.BondJoint;
 import reseat.check.StudLoads;
-import reseat.mount.BondCaution;
-import reseat.mount.BondJoint;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
 import reseat.units.QuantityKind;
 
@@ -58,8 +58,8 @@ public final class BondingSheet {
       strength.add(
           e.getKey(),
           units.force(b.testStrength()),
-          Shown.percent(b.use(load.sustained(), true)),
-          Shown.percent(b.use(worst, false)),
+          PageNumbers.percent(b.use(load.sustained(), true)),
+          PageNumbers.percent(b.use(worst, false)),
           told(worst, units),
           units.either(b.temperature(), QuantityKind.TEMPERATURE));
     }

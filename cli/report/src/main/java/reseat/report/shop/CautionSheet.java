@@ -10,7 +10,7 @@ import reseat.preload.DeviceCaution;
 import reseat.preload.PreloadDevice;
 import reseat.report.check.FindingsText;
 import reseat.report.form.FigureText;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
 import reseat.study.ShopStudy;
 import reseat.units.FilledText;
@@ -76,7 +76,7 @@ public final class CautionSheet {
             p.name(),
             FilledText.of(
                 "stores %s J at %s: stand aside of its line, let it off in steps.",
-                Shown.plain(device.storedEnergy(), 2), units.force(device.nominalForce())));
+                PageNumbers.plain(device.storedEnergy(), 2), units.force(device.nominalForce())));
       }
     }
     List<String> points = new ArrayList<>();
@@ -120,7 +120,7 @@ public final class CautionSheet {
                   ? "COMES OFF"
                   : Double.isInfinite(factor)
                       ? "never"
-                      : factor > 100 ? "over 100 x" : Shown.figures(factor, 2) + " x"));
+                      : factor > 100 ? "over 100 x" : PageNumbers.figures(factor, 2) + " x"));
     }
     List<Page.Block> blocks = new ArrayList<>();
     if (!rows.isEmpty()) {

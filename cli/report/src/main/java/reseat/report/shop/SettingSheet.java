@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import reseat.ballmount.LockNut;
+import reseat.ballmount.ThreadDuty;
 import reseat.design.MachineAxes;
 import reseat.design.Preload;
 import reseat.elementary.Elementary;
 import reseat.making.HeightSetting;
-import reseat.mount.LockNut;
-import reseat.mount.ThreadDuty;
 import reseat.preload.BenchBand;
 import reseat.preload.BenchSetting;
-import reseat.report.form.Shown;
+import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
 import reseat.study.ShopStudy;
 import reseat.units.FilledText;
@@ -147,7 +147,7 @@ public final class SettingSheet {
         HeightSetting.Turn t = h.turnFor(move);
         heads.add(units.move(move));
         degrees.add(degrees(t));
-        minutes.add(Shown.figures(t.clockMinutes(), 2));
+        minutes.add(PageNumbers.figures(t.clockMinutes(), 2));
       }
       blocks.add(
           new Page.Table(
@@ -198,7 +198,7 @@ public final class SettingSheet {
               h.support(),
               (rise > 0 ? "+" : "") + units.small(rise),
               way(whole) + degrees(whole) + " degrees",
-              "minute " + Shown.figures(whole.clockMinutes(), 2),
+              "minute " + PageNumbers.figures(whole.clockMinutes(), 2),
               (now > 0 ? "+" : "") + units.small(now) + " from the reading of now",
               ""));
     }

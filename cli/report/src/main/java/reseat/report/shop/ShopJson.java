@@ -2,13 +2,13 @@ package reseat.report.shop;
 
 import java.util.Map;
 import java.util.OptionalDouble;
+import reseat.ballmount.LockNut;
 import reseat.design.Preload;
 import reseat.making.Clearance;
 import reseat.making.GaugeReading;
 import reseat.making.HeightSetting;
 import reseat.making.PinSpacing;
 import reseat.making.TwoGaugeAngle;
-import reseat.mount.LockNut;
 import reseat.preload.BenchSetting;
 import reseat.readings.AcceptancePlan;
 import reseat.report.check.FindingsJson;
@@ -37,7 +37,7 @@ public final class ShopJson {
   }
 
   private String text(Map<String, Double> rises) {
-    json.beginObject();
+    json.beginDocument();
     json.key("title").value(study.design().title());
     FindingsJson.verdict(json, study.check().findings());
     json.key("gauge").beginArray();

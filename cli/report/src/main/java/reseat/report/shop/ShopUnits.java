@@ -8,12 +8,19 @@ import reseat.units.Unit;
 import reseat.units.UnitCatalog;
 
 /**
- * How a shop writes sizes: in its own units with the other in brackets, millimetres to three
- * decimals and inches to four, over a gauge to five, small motions to two figures.
+ * How a shop writes sizes: in its own units, with the other in brackets where both are wanted,
+ * millimetres to three decimals and inches to four, over a gauge to five, small motions to two
+ * figures.
  *
  * @param inchFirst whether inches come first
+ * @param both whether the other system stands beside it in brackets
  */
-public record ShopUnits(boolean inchFirst) {
+public record ShopUnits(boolean inchFirst, boolean both) {
+
+  /** Both systems. */
+  public ShopUnits(boolean inchFirst) {
+    this(inchFirst, true);
+  }
 
   /** What a motion or an error below is written as, m. */
   private static final double NOTHING = 0.5e-9;
@@ -21,7 +28,9 @@ public record ShopUnits(boolean inchFirst) {
   /** Breaks only between the two, never between a number and its unit. */
   public String pair(String metric, String inch) {
     String first = whole(inchFirst ? inch : metric);
-    return metric.equals(inch) ? first : first + " (" + whole(inchFirst ? metric : inch) + ")";
+    return metric.equals(inch) || !both
+        ? first
+        : first + " (" + whole(inchFirst ? metric : inch) + ")";
   }
 
   private static String whole(String text) {

@@ -2,6 +2,9 @@ package reseat.report.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -22,16 +25,29 @@ class CheckGoldenTest {
 
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?(E-?\\d+)?");
 
-  @Test
-  void theScreenOfTheFailingPost() {
-    assertThat(CheckText.of(CheckedDesigns.failing(), Counsel.NONE, "post.toml", Screen.METRIC))
-        .isEqualTo(CheckedDesigns.resource("edge-forward-post.txt"));
+  /**
+   * Where the files are; with -Dgolden.write=true they are written anew, to be read by a person.
+   */
+  private static final Path FILES = Path.of("src/test/resources/reseat/report/check");
+
+  private static String kept(String name, String now) throws IOException {
+    if (Boolean.getBoolean("golden.write")) {
+      Files.writeString(FILES.resolve(name), now);
+    }
+    return Files.readString(FILES.resolve(name));
   }
 
   @Test
-  void theJsonOfTheFailingPost() {
-    String[] found = CheckJson.of(CheckedDesigns.failing(), Counsel.NONE).split("\n");
-    String[] expected = CheckedDesigns.resource("edge-forward-post.json").split("\n");
+  void theScreenOfTheFailingPost() throws IOException {
+    String now = CheckText.of(CheckedDesigns.failing(), Counsel.NONE, "post.toml", Screen.METRIC);
+    assertThat(now).isEqualTo(kept("edge-forward-post.txt", now));
+  }
+
+  @Test
+  void theJsonOfTheFailingPost() throws IOException {
+    String now = CheckJson.of(CheckedDesigns.failing(), Counsel.NONE);
+    String[] found = now.split("\n");
+    String[] expected = kept("edge-forward-post.json", now).split("\n");
     for (int i = 0; i < Math.min(found.length, expected.length); i++) {
       assertThat(sameLine(found[i], expected[i]))
           .as("line %d: found %s, expected %s", i + 1, found[i], expected[i])

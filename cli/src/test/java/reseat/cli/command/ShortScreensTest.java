@@ -1,0 +1,162 @@
+package reseat.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every command on every shipped example fits one screen and speaks one unit system. Lists are as
+ * long as they are, and values go into a file as they were typed.
+ */
+class ShortScreensTest extends TypedCommand {
+
+  private static final int LINES = 25;
+
+  /** Where a design has many seats that differ, loads and defaults, the check takes a few more. */
+  private static final int OF_CHECK = 28;
+
+  private static final int COLUMNS = 100;
+  private static final Path EXAMPLES = Path.of("../docs/examples");
+  private static final String NUMBER = "(?<=[0-9] |, |s )";
+
+  /** Units of one system only, behind a number or a comma; not as part of a word. */
+  private static final String INCH =
+      NUMBER + "(in|µin|lbf|lb|psi|ksi|lbf/in|in·lbf|ft·lbf|in²)(?![\\p{L}/])";
+
+  private static final String METRIC =
+      NUMBER + "(mm|µm|nm|N|kN|MPa|GPa|N/µm|N·m|kg|mm²)(?![\\p{L}/])";
+
+  @TempDir private Path folder;
+
+  static Stream<List<String>> screens() throws IOException {
+    List<List<String>> screens = new ArrayList<>();
+    List<Path> files;
+    try (Stream<Path> listed = Files.list(EXAMPLES)) {
+      files = listed.sorted().toList();
+    }
+    for (Path path : files) {
+      String file = path.toString();
+      String text = Files.readString(path);
+      if (file.endsWith("ball-mount.toml")) {
+        screens.add(List.of("mount", file));
+        screens.add(List.of("shopsheet", file));
+      } else if (file.endsWith(".toml")) {
+        screens.add(List.of("check", file));
+        screens.add(List.of("remount", file, "--mounts=400", "--causes=60"));
+        screens.add(List.of("size", file, "--choices"));
+        screens.add(List.of("size", file, vary(text)));
+        screens.add(List.of("sweep", file, vary(text)));
+        screens.add(List.of("shopsheet", file));
+        if (text.contains("[tolerances]")) {
+          screens.add(List.of("interchange", file, "--holders=300"));
+          screens.add(List.of("interchange", file, "--holders=300", "--within=400 UNIT"));
+        }
+      } else if (path.getFileName().toString().startsWith("readings-")) {
+        screens.add(List.of("readings", file));
+      }
+    }
+    String post = EXAMPLES.resolve("tool-post.toml").toString();
+    String series = EXAMPLES.resolve("readings-tool-post.csv").toString();
+    String later = EXAMPLES.resolve("readings-weekly-check.csv").toString();
+    screens.add(
+        List.of(
+            "interchange",
+            post,
+            "--holders=300",
+            "--within=400 UNIT",
+            "--measured=" + EXAMPLES.resolve("tool-post-parts.csv")));
+    screens.add(List.of("readings", series, "--against", post, "--later", later));
+    screens.add(
+        List.of(
+            "readings",
+            EXAMPLES.resolve("readings-seven-probes.csv").toString(),
+            "--probes",
+            EXAMPLES.resolve("probe-layout.csv").toString()));
+    screens.add(
+        List.of(
+            "readings",
+            EXAMPLES.resolve("readings-five-holders.csv").toString(),
+            "--reference",
+            "1",
+            "--diameter",
+            "X"));
+    screens.add(List.of("readings", "FORM", "--plan", "--against", post));
+    return screens.stream();
+  }
+
+  /** A choice that every kind of layout has: its first preload. */
+  private static String vary(String design) {
+    return design.contains("[layout") && design.contains("[layout.ball]")
+        ? "--vary=layout.ball.diameter=stock:BALL"
+        : "--vary=preload[1].force=20 FORCE..90 FORCE:5";
+  }
+
+  @ParameterizedTest
+  @MethodSource("screens")
+  void metricScreensAreShortAndMetric(List<String> words) {
+    String printed = printed(words, "mm");
+    assertThat(typedAway(printed)).doesNotContainPattern(INCH);
+    shortly(words.get(0), printed);
+  }
+
+  @ParameterizedTest
+  @MethodSource("screens")
+  void inchScreensAreShortAndInInches(List<String> words) {
+    String printed = printed(words, "inch");
+    assertThat(typedAway(printed)).doesNotContainPattern(METRIC);
+    shortly(words.get(0), printed);
+  }
+
+  private String printed(List<String> words, String units) {
+    boolean inch = units.equals("inch");
+    List<String> typed = new ArrayList<>();
+    for (String word : words) {
+      typed.add(
+          word.replace("FORM", "target/short-screens-form.csv")
+              .replace("stock:BALL", inch ? "stock:ball-inch" : "stock:ball-metric")
+              .replace("FORCE", inch ? "lbf" : "N")
+              .replace("UNIT", inch ? "uin" : "um"));
+    }
+    if (words.get(0).equals("shopsheet")) {
+      typed.add("--output=" + folder.resolve("sheets"));
+    }
+    if (typed.contains("--plan")) {
+      typed.add("--force");
+    }
+    typed.add("--units=" + units);
+    int code = type(typed);
+    assertThat(code).as("%s%n%s", typed, err).isNotEqualTo(ExitCode.BAD_INPUT);
+    assertThat(out.toString()).isNotBlank();
+    return out.toString().replace(folder.toString(), "folder");
+  }
+
+  /** Values for a file, and words of the next command. */
+  private static String typedAway(String printed) {
+    return printed
+        .replaceAll("(?s)\nNext: .*", "")
+        .replaceAll("(?s)change in the file:.*?\n(?=\\S* *tool comes back|  )", "")
+        .replaceAll("\\S+ = [^;\n]*", "");
+  }
+
+  private static void shortly(String command, String printed) {
+    List<String> lines = printed.lines().toList();
+    assertThat(lines)
+        .as(printed)
+        .hasSizeLessThanOrEqualTo(command.equals("check") ? OF_CHECK : LINES);
+    assertThat(lines)
+        .allSatisfy(
+            line ->
+                assertThat(line.codePointCount(0, line.length()))
+                    .as(line)
+                    .isLessThanOrEqualTo(COLUMNS));
+    assertThat(printed).contains("Next: ");
+  }
+}
