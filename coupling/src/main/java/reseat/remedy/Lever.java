@@ -19,6 +19,8 @@ public enum Lever {
   FIRST_SEAT_ANGLE,
   /** Spacing of all pins. */
   PIN_SPACING,
+  /** Diameter of all pins, in stock, spaced for the same contact angle. */
+  PINS,
   /** Diameter of the circle through the ball centres. */
   CIRCLE,
   /** Place of the first ball on the circle, all supports turned alike. */

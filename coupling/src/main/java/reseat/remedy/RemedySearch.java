@@ -38,13 +38,14 @@ public final class RemedySearch {
   /** Simulated checks at most. */
   private static final int CONFIRMATIONS = 16;
 
-  /** Values of either lever that pairs are made of. */
-  private static final int OF_FIRST = 8;
+  /** Values of each way of a lever that pairs are made of. */
+  private static final int OF_EACH = 6;
 
-  private static final int OF_SECOND = 5;
+  /** By how much of a limit two changes may seem to fall short and yet be tried together. */
+  private static final double NEARLY = 0.1;
 
   /** Pairs tried at most. */
-  private static final int PAIRS = 3000;
+  private static final int PAIRS = 1500;
 
   private final AlterableDesign file;
   private final Trial before;
@@ -307,58 +308,76 @@ public final class RemedySearch {
   }
 
   private void pairs(List<Way> ways) {
-    List<Step> firsts = new ArrayList<>();
-    List<Step> seconds = new ArrayList<>();
+    List<Weighed> all = new ArrayList<>();
     for (Way w : ways) {
-      if (w.mendsAny()) {
-        firsts.addAll(thinned(w, OF_FIRST));
+      for (Step step : thinned(w, OF_EACH)) {
+        Optional<Trial> trial = tried(step.rung().alterations());
+        trial.ifPresent(t -> all.add(new Weighed(step, t)));
       }
-      seconds.addAll(thinned(w, OF_SECOND));
     }
-    List<List<Step>> both = new ArrayList<>();
-    for (Step one : firsts) {
-      for (Step other : seconds) {
-        if (one.ladder().lever() != other.ladder().lever()) {
-          both.add(List.of(one, other));
+    List<List<Weighed>> both = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        boolean two = !all.get(i).step().ladder().equals(all.get(j).step().ladder());
+        if (two && promising(all.get(i).trial(), all.get(j).trial())) {
+          both.add(List.of(all.get(i), all.get(j)));
         }
       }
     }
-    both.sort(
-        Comparator.comparingDouble(p -> p.get(0).rung().distance() + p.get(1).rung().distance()));
-    Map<Step, Boolean> useful = new HashMap<>();
-    int tried = 0;
-    for (List<Step> pair : both) {
-      if (tried == PAIRS || confirmations == 2 * CONFIRMATIONS || !remedies.isEmpty()) {
+    both.sort(Comparator.comparingDouble(p -> p.get(0).distance() + p.get(1).distance()));
+    int last = Math.min(PAIRS, both.size());
+    for (List<Weighed> pair : both.subList(0, last)) {
+      if (confirmations >= 2 * CONFIRMATIONS || !remedies.isEmpty()) {
         return;
       }
-      if (!useful.computeIfAbsent(pair.get(0), this::mendsSome)) {
-        continue;
-      }
-      tried++;
-      List<Alteration> alterations = new ArrayList<>(pair.get(0).rung().alterations());
-      for (Alteration a : pair.get(1).rung().alterations()) {
+      Step one = pair.get(0).step();
+      Step other = pair.get(1).step();
+      List<Alteration> alterations = new ArrayList<>(one.rung().alterations());
+      for (Alteration a : other.rung().alterations()) {
         if (alterations.stream().noneMatch(b -> b.key().path().equals(a.key().path()))) {
           alterations.add(a);
         }
       }
       if (cured(alterations).filter(t -> t.hasRoom(closed)).isPresent()) {
-        confirmed(pair, alterations, false);
+        confirmed(List.of(one, other), alterations, false);
       }
     }
   }
 
-  /** Whether a value cures at least one of the open checks. */
-  private boolean mendsSome(Step step) {
-    Optional<Trial> trial = tried(step.rung().alterations());
-    if (trial.isEmpty()) {
-      return false;
+  /** A value of a lever and what it does. */
+  private record Weighed(Step step, Trial trial) {
+
+    double distance() {
+      return step.rung().distance();
     }
-    for (Finding f : open) {
-      if (!trial.get().open(f.check())) {
-        return true;
+  }
+
+  /** Whether two changes together may hold, if what each does to a margin adds up. */
+  private boolean promising(Trial one, Trial other) {
+    return adds(closed, one, other) && adds(one, one, other) && adds(other, one, other);
+  }
+
+  private boolean adds(Trial looked, Trial one, Trial other) {
+    for (Finding f : looked.findings()) {
+      if (!Trial.open(f)) {
+        continue;
+      }
+      Optional<Finding> a = one.same(f);
+      Optional<Finding> b = other.same(f);
+      boolean cured = a.isEmpty() || b.isEmpty() || !Trial.open(a.get()) || !Trial.open(b.get());
+      Optional<Finding> now = closed.same(f);
+      if (f.check() == CheckKind.TOOL_CHANGE_SEATING
+          || now.isEmpty()
+          || a.isEmpty()
+          || b.isEmpty()) {
+        if (!cured) {
+          return false;
+        }
+      } else if (a.get().margin() + b.get().margin() - now.get().margin() < -NEARLY) {
+        return false;
       }
     }
-    return false;
+    return true;
   }
 
   private static List<Step> thinned(Way way, int most) {

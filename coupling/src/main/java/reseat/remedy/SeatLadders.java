@@ -47,6 +47,7 @@ final class SeatLadders {
     SeatLadders seats = new SeatLadders(file);
     List<Ladder> found = new ArrayList<>();
     found.addAll(seats.balls());
+    found.addAll(seats.pinDiameters());
     found.addAll(seats.flanks());
     found.addAll(
         Steps.lengths(
@@ -76,12 +77,30 @@ final class SeatLadders {
 
   private List<Ladder> balls() {
     List<FileKeys.Held> keys = file.held(FileKeys.below(balled(), "diameter"), QuantityKind.LENGTH);
+    return stock(Lever.BALL, keys, "ball", this::cutAnew);
+  }
+
+  private List<Ladder> pinDiameters() {
+    List<FileKeys.Held> keys =
+        file.held(FileKeys.below(file.seats(), "pin_diameter"), QuantityKind.LENGTH);
+    return stock(Lever.PINS, keys, "pin", this::spacedAnew);
+  }
+
+  /** What follows from a size in stock. */
+  private interface Followed {
+    List<Alteration> by(double ratio, List<Alteration> sizes);
+  }
+
+  private List<Ladder> stock(
+      Lever lever, List<FileKeys.Held> keys, String list, Followed followed) {
     if (keys.isEmpty()) {
       return List.of();
     }
     Quantity now = keys.get(0).quantity();
     boolean inch = now.unit().symbol().contains("in");
-    List<String> stock = StockSizes.named(inch ? "ball-inch" : "ball-metric").sizes();
+    String name =
+        list.equals("pin") ? (inch ? "pin-inch" : "pin") : inch ? "ball-inch" : "ball-metric";
+    List<String> stock = StockSizes.named(name).sizes();
     List<Double> sizes = new ArrayList<>();
     int at = 0;
     for (String size : stock) {
@@ -101,19 +120,35 @@ final class SeatLadders {
       for (FileKeys.Held key : keys) {
         all.add(key.to(stock.get(i)));
       }
-      all.addAll(pins(ratio));
       rungs.add(
           new Rung(
               stock.get(i),
               Math.max(1, steps) * ONE_STEP,
               ratio > 1 ? 1 : -1,
-              following.with(all)));
+              followed.by(ratio, all)));
     }
-    return List.of(new Ladder(Lever.BALL, now.text(), rungs));
+    return List.of(new Ladder(lever, now.text(), rungs));
+  }
+
+  private List<Alteration> cutAnew(double ratio, List<Alteration> balls) {
+    List<Alteration> all = new ArrayList<>(balls);
+    all.addAll(pins(ratio, 1));
+    return following.with(all);
+  }
+
+  private List<Alteration> spacedAnew(double ratio, List<Alteration> pins) {
+    List<Alteration> all = new ArrayList<>(pins);
+    all.addAll(pins(1, ratio));
+    for (FileKeys.Held depth :
+        file.held(FileKeys.below(file.seats(), "floor_depth"), QuantityKind.LENGTH)) {
+      Quantity q = depth.quantity();
+      all.add(depth.to(RecutSeats.text(ratio * q.value(), q.unit())));
+    }
+    return all;
   }
 
   /** Pins stand so that the contact angle stays. */
-  private List<Alteration> pins(double ratio) {
+  private List<Alteration> pins(double balls, double pins) {
     List<Alteration> all = new ArrayList<>();
     List<String> seats = file.seats();
     for (String seat : seats) {
@@ -125,7 +160,7 @@ final class SeatLadders {
       Optional<Quantity> diameter = file.quantity(ball, QuantityKind.LENGTH);
       if (spacing.isPresent() && pin.isPresent() && diameter.isPresent()) {
         double was = diameter.get().value();
-        double wider = (ratio * was + pin.get().value()) / (was + pin.get().value());
+        double wider = (balls * was + pins * pin.get().value()) / (was + pin.get().value());
         all.add(
             FileKeys.quantity(
                 seat + ".spacing",
@@ -189,11 +224,7 @@ final class SeatLadders {
         if (turn < 180 || way > 0) {
           double plain =
               Elementary.rint(100 * (to > 180 ? to - 360 : to <= -180 ? to + 360 : to)) / 100;
-          String value =
-              (plain == Elementary.rint(plain)
-                      ? Long.toString((long) plain)
-                      : PrintedNumber.shortest(plain))
-                  + " deg";
+          String value = degrees(plain);
           rungs.add(
               new Rung(
                   value,
@@ -204,6 +235,12 @@ final class SeatLadders {
       }
     }
     return List.of(new Ladder(Lever.TURN, first.map(Quantity::text).orElse("0 deg"), rungs));
+  }
+
+  private static String degrees(double angle) {
+    return angle == Elementary.rint(angle)
+        ? Elementary.round(angle) + " deg"
+        : PrintedNumber.shortest(angle) + " deg";
   }
 
   /** All grooves off their bisectors turned to them at once. */
@@ -229,7 +266,7 @@ final class SeatLadders {
       if (off > 0.1) {
         double angle = Elementary.toDegrees(Elementary.atan2(bisector.y(), bisector.x()));
         double turned = Elementary.rint(100 * (angle < 0 ? angle + 180 : angle)) / 100;
-        String value = PrintedNumber.shortest(turned >= 180 ? 0 : turned) + " deg";
+        String value = degrees(turned >= 180 ? 0 : turned);
         all.add(FileKeys.quantity("support[" + (i + 1) + "].seat.axis", QuantityKind.ANGLE, value));
         told.add(s.name() + " " + value);
         worst = Math.max(worst, off);

@@ -121,7 +121,7 @@ class FollowedAdviceTest {
               assertThat(r.moves()).extracting(Move::lever).contains(Lever.GROOVE_DIRECTION);
               assertThat(r.changes())
                   .extracting(Change::value)
-                  .contains("30.96 deg", "149.04 deg", "90.0 deg");
+                  .contains("30.96 deg", "149.04 deg", "90 deg");
             });
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import reseat.designfile.Starter;
 
 class CheckCommandTest extends TypedCommand {
 
@@ -97,5 +98,45 @@ class CheckCommandTest extends TypedCommand {
     assertThat(check(pins)).isEqualTo(ExitCode.NO_SOLUTION);
     assertThat(out.toString()).isEmpty();
     assertThat(err.toString()).contains("presses a ball through").contains("design.toml");
+  }
+
+  private static String crashing() {
+    return replaced(Starter.TOOL_POST.text(), "height = \"-400 N\"", "height = \"-1300 N\"");
+  }
+
+  @Test
+  void aRemedyIsWrittenIntoACopyThatHolds() throws IOException {
+    assertThat(check(crashing())).isEqualTo(ExitCode.NEEDS_DECISION);
+    assertThat(out.toString())
+        .contains("What to do; with any one of these every check holds:\n  1. ");
+    Path changed = folder.resolve("changed.toml");
+    assertThat(check(crashing(), "--remedy", "1", "-o", changed.toString()))
+        .isEqualTo(ExitCode.HOLDS);
+    assertThat(Files.readString(changed)).contains("# Quick-change tool post");
+    assertThat(check(Files.readString(changed))).isEqualTo(ExitCode.HOLDS);
+    Files.writeString(changed, "mine");
+    assertThat(check(crashing(), "--remedy", "1", "-o", changed.toString()))
+        .isNotEqualTo(ExitCode.HOLDS);
+    assertThat(changed).hasContent("mine");
+    assertThat(check(crashing(), "--remedy", "1", "-o", changed.toString(), "--force"))
+        .isEqualTo(ExitCode.HOLDS);
+  }
+
+  @Test
+  void aRemedyThatIsNotThereIsRefused() throws IOException {
+    String changed = folder.resolve("changed.toml").toString();
+    assertThat(check(crashing(), "--remedy", "9", "-o", changed)).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("--remedy is 9");
+    assertThat(check(crashing(), "--remedy", "1")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("--remedy N and -o FILE go together");
+    assertThat(check(Starter.TOOL_POST.text(), "--remedy", "1", "-o", changed))
+        .isEqualTo(ExitCode.NO_SOLUTION);
+    assertThat(Path.of(changed)).doesNotExist();
+  }
+
+  @Test
+  void remediesAreLeftOutWhereTheyAreNotWanted() throws IOException {
+    assertThat(check(crashing(), "--no-remedies")).isEqualTo(ExitCode.NEEDS_DECISION);
+    assertThat(out.toString()).doesNotContain("What to do").contains("Preload 600 N: no size");
   }
 }

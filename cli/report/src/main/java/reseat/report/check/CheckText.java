@@ -3,8 +3,10 @@ package reseat.report.check;
 import java.util.List;
 import java.util.Optional;
 import reseat.check.AllowedPreload;
+import reseat.check.Measure;
 import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
+import reseat.design.Preload;
 import reseat.remedy.Counsel;
 import reseat.remedy.Remedies;
 import reseat.repeatability.ToolChangeOutlook;
@@ -100,7 +102,16 @@ public final class CheckText {
     if (band.isPresent()) {
       out.append(Paragraph.of("", PreloadBandText.of(band.get(), screen.figures())));
     } else if (!check.design().preloads().isEmpty()) {
-      out.append("No size of the preload alone makes every check hold.\n");
+      double sum = 0;
+      for (Preload p : check.design().preloads()) {
+        sum += p.force();
+      }
+      out.append(
+          Paragraph.of(
+              "",
+              "Preload "
+                  + screen.figures().of(Measure.FORCE, sum, true)
+                  + ": no size of it alone makes every check hold."));
     }
   }
 

@@ -125,7 +125,8 @@ public final class RemedyWords {
   static String move(Move m) {
     String to = m.to().replace("\"", "");
     String what = words(m.lever());
-    boolean follows = m.lever() == Lever.BALL || m.lever() == Lever.FLANK_ANGLE;
+    boolean follows =
+        m.lever() == Lever.BALL || m.lever() == Lever.FLANK_ANGLE || m.lever() == Lever.PINS;
     return what
         + " "
         + to
@@ -142,6 +143,7 @@ public final class RemedyWords {
       case FLANK_ANGLE -> "flank angle";
       case FIRST_SEAT_ANGLE -> "flank angle of the first seat";
       case PIN_SPACING -> "pin spacing";
+      case PINS -> "pins";
       case CIRCLE -> "ball circle";
       case TURN -> "supports turned, first ball at";
       case GROOVE_DIRECTION -> "grooves turned to the bisectors:";

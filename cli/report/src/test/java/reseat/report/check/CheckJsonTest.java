@@ -41,8 +41,13 @@ class CheckJsonTest {
               "cases",
               "weakest_force",
               "preload_scatter",
+              "preload_band",
               "seating",
-              "findings");
+              "findings",
+              "remedies",
+              "conflict",
+              "uncured",
+              "halving");
     }
   }
 
