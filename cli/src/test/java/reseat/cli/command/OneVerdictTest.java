@@ -76,7 +76,9 @@ class OneVerdictTest extends TypedCommand {
     Path file = Files.writeString(folder.resolve("design.toml"), text);
     Word check = word(name + " check", List.of("check", file, "--no-remedies"), "--json");
     boolean seated = out.toString().contains("\"state\": \"seated\"");
-    assertThat(type(List.of("check", file, "--no-remedies"))).as("%s on the screen", name).isEqualTo(check.code());
+    assertThat(type(List.of("check", file, "--no-remedies")))
+        .as("%s on the screen", name)
+        .isEqualTo(check.code());
     String first = out.toString().lines().limit(2).reduce("", (a, b) -> a + b);
     assertThat(first)
         .as(name)
