@@ -76,7 +76,7 @@ public final class AcceptedDecisions {
       Finding now = f;
       for (int i = 0; i < accepted.size() && now.judged() == Judged.DECIDE; i++) {
         Acceptance a = accepted.get(i);
-        if (a.check() == f.check() && f.subject().isCalled(a.where())) {
+        if (a.check() == f.check() && f.subject().isCalled(a.where()) && compares(a, f)) {
           used[i] = true;
           now = reaches(a, f) ? f.accepted(a.reason()) : lapsed(f, a);
         }
@@ -99,6 +99,11 @@ public final class AcceptedDecisions {
       }
     }
     return all;
+  }
+
+  /** A length says nothing of a force. */
+  private static boolean compares(Acceptance a, Finding f) {
+    return a.isShare() || Measure.of(a.kind()) == f.measure();
   }
 
   /** A value with a unit is compared as it is, a pure number as a part of the limit. */

@@ -71,9 +71,19 @@ public record Finding(
     if ((judged == Judged.DECIDE || judged == Judged.ACCEPTED) && basis.hard()) {
       throw new IllegalArgumentException(check + ": a hard limit is not up for decision");
     }
+    if (judged == Judged.DECIDE && !mayBeAccepted(check, measure)) {
+      throw new IllegalArgumentException(check + " is not known to compare " + measure);
+    }
     if ((judged == Judged.ACCEPTED) != reason.isPresent()) {
       throw new IllegalArgumentException(check + ": what is accepted needs a reason, else none");
     }
+  }
+
+  /** A design file accepts shares, and what a check is known to compare. */
+  private static boolean mayBeAccepted(CheckKind check, Measure measure) {
+    return check == CheckKind.INPUT
+        || measure.isPureNumber()
+        || check.measured().stream().anyMatch(kind -> Measure.of(kind) == measure);
   }
 
   /**

@@ -19,9 +19,8 @@ final class AcceptanceReader {
       "a value with its unit such as \"3.4 GPa\" or \"2.5 um\", a share of the limit such as"
           + " \"110 %\", or a plain factor such as 1.1";
 
-  /** What a value may be; where two share a unit the former counts. */
-  private static final QuantityKind[] KINDS = {
-    QuantityKind.RATIO,
+  /** What a value of the file may be; where two share a unit the former counts. */
+  private static final List<QuantityKind> OF_A_FILE = List.of(
     QuantityKind.PRESSURE,
     QuantityKind.LENGTH,
     QuantityKind.FORCE,
@@ -34,8 +33,9 @@ final class AcceptanceReader {
     QuantityKind.DENSITY,
     QuantityKind.TEMPERATURE_DIFFERENCE,
     QuantityKind.TEMPERATURE,
-    QuantityKind.EXPANSION
-  };
+    QuantityKind.EXPANSION);
+
+  private static final String NO_VALUE = ", which is no value; allowed is " + EXAMPLES;
 
   private AcceptanceReader() {}
 
@@ -49,7 +49,7 @@ final class AcceptanceReader {
     for (Section s : tables) {
       Optional<CheckKind> check = s.requiredChoice("check", checks);
       String where = s.text("where", "");
-      Optional<Quantity> upTo = upTo(s);
+      Optional<Quantity> upTo = upTo(s, check);
       String reason = reason(s);
       TomlValue.Table table = s.table();
       TomlValue place = s.find("where").orElse(table);
@@ -90,7 +90,7 @@ final class AcceptanceReader {
     return s.requiredText("reason", "");
   }
 
-  private static Optional<Quantity> upTo(Section s) {
+  private static Optional<Quantity> upTo(Section s, Optional<CheckKind> check) {
     Optional<TomlValue> value = s.find("up_to");
     if (value.isEmpty()) {
       s.error("up_to", "is missing; write how far the limit may be passed: " + EXAMPLES);
@@ -101,12 +101,28 @@ final class AcceptanceReader {
       s.wrongSort("up_to", value.get(), EXAMPLES);
       return Optional.empty();
     }
-    for (QuantityKind kind : KINDS) {
+    boolean any = check.isEmpty() || check.get() == CheckKind.INPUT;
+    List<QuantityKind> kinds = new ArrayList<>(List.of(QuantityKind.RATIO));
+    kinds.addAll(any ? OF_A_FILE : check.get().measured());
+    for (QuantityKind kind : kinds) {
       if (QuantityText.read(text, kind) instanceof Quantity q && ValueRange.with(q.value(), kind)) {
         return Optional.of(q);
       }
     }
-    s.error("up_to", "found \"" + text + "\", which is no value; allowed is " + EXAMPLES);
+    s.error("up_to", "found \"" + text + "\"" + (any ? NO_VALUE : notOf(check.get())));
     return Optional.empty();
+  }
+
+  /** What else may stand beside a check. */
+  private static String notOf(CheckKind check) {
+    StringBuilder own = new StringBuilder();
+    for (QuantityKind kind : check.measured()) {
+      own.append(kind.allowed()).append("; ");
+    }
+    return ", which is nothing that the check \""
+        + check.words()
+        + "\" compares; allowed is "
+        + own
+        + "a share of the limit such as \"110 %\"; or a plain factor such as 1.1";
   }
 }

@@ -77,7 +77,8 @@ final class ScreenChoices {
     // an option given twice is matched twice, and holds both values each time
     for (OptionSpec option : new LinkedHashSet<>(given.matchedOptions())) {
       String name = option.longestName();
-      if (name.equals(ALL) || List.of(left).contains(name)) {
+      // the same comes out on any number of threads
+      if (name.equals(ALL) || name.equals(Options.THREADS) || List.of(left).contains(name)) {
         continue;
       }
       List<String> values = option.stringValues();

@@ -22,10 +22,11 @@ class ExtremeDesignsTest {
 
   private static final boolean ALL = Integer.getInteger("spoiled", 2000) > 2000;
 
-  private static final List<String> QUICK = List.of("check FILE", "check FILE --json");
+  private static final List<String> QUICK = List.of("check FILE --no-remedies", "check FILE --json --no-remedies");
 
   private static final List<String> SLOW =
       List.of(
+          "check FILE",
           "remount FILE --mounts 6 --causes 2 --threads 1",
           "interchange FILE --holders 6 --threads 1",
           "shopsheet FILE -o TARGET",

@@ -53,7 +53,7 @@ class FaultMessageTest {
   void anUnforeseenFaultIsOneLineWithItsPlace() {
     assertThat(report(new IllegalArgumentException("first\nsecond"))).isEqualTo(ExitCode.OUR_FAULT);
     assertThat(err.toString().lines()).hasSize(1);
-    assertThat(err.toString()).contains("first second").contains("FaultTest.java:");
+    assertThat(err.toString()).contains("first second").contains("FaultMessageTest.java:");
   }
 
   private int report(Exception problem) {

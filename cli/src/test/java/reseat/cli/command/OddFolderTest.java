@@ -74,7 +74,7 @@ class OddFolderTest {
       StringWriter err = new StringWriter();
       int code = new Dispatch().run(args, new PrintWriter(out), new PrintWriter(err));
       assertThat(code).as("%s: %s", command, err).isIn(0, 1, 4);
-      all.put(command, code + "\n" + withoutFolder(out.toString(), folder) + err);
+      all.put(command, code + "\n" + inOneLine(withoutFolder(out.toString(), folder)) + err);
     }
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).filter(f -> !isMarker(f)).toList()) {
@@ -89,10 +89,16 @@ class OddFolderTest {
     return all;
   }
 
+  /** The next step without the marks that it goes on in a further line. */
+  private static String inOneLine(String printed) {
+    return printed.replaceAll(" \\\\\n +", " ");
+  }
+
   /** What is printed without the folder's name; a name is quoted where a shell needs it. */
   private static String withoutFolder(String printed, Path folder) {
     return printed
-        .replaceAll("\"" + Pattern.quote(folder.toString()) + "([^\"]*)\"", "$1")
+        .replaceAll(
+            "\"" + Pattern.quote(folder.toString().replace("$", "\\$")) + "([^\"]*)\"", "$1")
         .replace(folder.toString(), "");
   }
 

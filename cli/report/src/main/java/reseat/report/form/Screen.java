@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 public record Screen(UnitSystem units, boolean all, String call) {
 
   /** A word with what is quoted in it. */
-  private static final Pattern WORD = Pattern.compile("(?:[^\\s\"']|\"[^\"]*\"|'[^']*')+");
+  private static final Pattern WORD = Pattern.compile("(?:[^\\s\"']|\"(?:[^\"\\\\]|\\\\.)*\"|'[^']*')+");
 
   /** Short and metric, under the program's own name. */
   public static final Screen METRIC = new Screen(UnitSystem.METRIC, false, "reseat");
@@ -45,10 +45,13 @@ public record Screen(UnitSystem units, boolean all, String call) {
    * Writes a word so that a shell takes it for one.
    *
    * @param word a file name or a value
-   * @return in quotes if there are letters in it that a shell would not leave alone
+   * @return in quotes if there are letters in it that a shell would not leave alone; within them a
+   *     dollar sign, a back quote and a double quote behind a backslash
    */
   public static String word(String word) {
-    return word.matches("[A-Za-z0-9/._+@%,:=-]+") ? word : '"' + word + '"';
+    return word.matches("[A-Za-z0-9/._+@%,:=-]+")
+        ? word
+        : '"' + word.replaceAll("[$`\"]", "\\\\$0") + '"';
   }
 
   /**
