@@ -9,6 +9,8 @@ import reseat.units.QuantityKind;
  * Every check that a design can hold or fail, under the words that results and design files call it
  * by. The words are kept: files and the readers of results rely on them.
  */
+// A list that cannot be changed: the checker cannot see it.
+@SuppressWarnings("ImmutableEnumChecker")
 public enum CheckKind {
   /** Whether a value of the file is what its writer meant. */
   INPUT("input"),
