@@ -94,8 +94,9 @@ final class UseWords {
       case ACCEPTANCE_UNUSED ->
           "the acceptance of "
               + s.name(0)
-              + (s.absent(1) ? "" : " at " + s.name(1))
-              + " applies to nothing any more. Take it out of the file.";
+              + (s.absent(1) ? " without a place (where)" : " at " + s.name(1))
+              + " applies to nothing. Name the place that is to be decided, or take it out of the"
+              + " file.";
       default ->
           "accepted was up to "
               + s.amount(1)
