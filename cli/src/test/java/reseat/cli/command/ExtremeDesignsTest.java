@@ -15,12 +15,12 @@ import reseat.cli.command.SpoiledRun.Outcome;
 
 /**
  * Designs at the edge of mechanics get an answer or a clear refusal from every command, and no
- * output holds what is no number. Every command on every design with {@code -Pspoil}; else the slow
- * ones take turns.
+ * output holds what is no number. Every command on every design with {@code -Pfull} and {@code
+ * -Pspoil}; else the slow ones take turns.
  */
 class ExtremeDesignsTest {
 
-  private static final boolean ALL = Integer.getInteger("spoiled", 2000) > 2000;
+  private static final boolean ALL = Boolean.getBoolean("full");
 
   private static final List<String> QUICK = List.of("check FILE --no-remedies", "check FILE --json --no-remedies");
 
