@@ -13,7 +13,6 @@ import reseat.design.CheckKind;
 import reseat.design.LoadCase;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
-import reseat.equilibrium.PreloadRange;
 import reseat.material.Material;
 
 /**
@@ -30,9 +29,6 @@ public final class PressureCheck {
   /** Yield pressure under which a body is called soft, Pa: hardened steel has about three times. */
   private static final double SOFT = 1.2e9;
 
-  /** Part of the preload below which a smaller one is no advice. */
-  private static final double LEAST_ADVISED = 0.1;
-
   private PressureCheck() {}
 
   /**
@@ -42,7 +38,6 @@ public final class PressureCheck {
    * @param cases its responses to the load cases
    * @param limits limits of each contact, ball first, seat second
    * @param share part of a limit that the design may use
-   * @param advised whether advice is wanted; it takes time
    * @return the worst contact at rest, the worst contact under the load cases, and advice on
    *     materials without known strength
    */
@@ -50,12 +45,11 @@ public final class PressureCheck {
       Equilibrium standing,
       List<CaseResponse> cases,
       List<ContactLimits> limits,
-      double share,
-      boolean advised) {
+      double share) {
     List<Finding> found = new ArrayList<>();
     Pressed rest = worst(standing, null, limits, share);
     if (rest != null) {
-      found.add(finding(standing, rest, share, advised));
+      found.add(finding(standing, rest, share));
     }
     Pressed loaded = null;
     for (CaseResponse r : cases) {
@@ -65,7 +59,7 @@ public final class PressureCheck {
       }
     }
     if (loaded != null) {
-      found.add(finding(standing, loaded, share, advised));
+      found.add(finding(standing, loaded, share));
     }
     List<String> unrated = unrated(limits);
     if (!unrated.isEmpty()) {
@@ -160,7 +154,7 @@ public final class PressureCheck {
     return worst;
   }
 
-  private static Finding finding(Equilibrium standing, Pressed p, double share, boolean advised) {
+  private static Finding finding(Equilibrium standing, Pressed p, double share) {
     String name = standing.contacts().get(p.contact()).line().name();
     return new Finding(
         CheckKind.CONTACT_PRESSURE,
@@ -172,7 +166,7 @@ public final class PressureCheck {
         p.basis(),
         Measure.PRESSURE,
         said(standing.contacts().get(p.contact()), p, share),
-        p.judged() == Judged.HOLDS || !advised ? Statement.NOTHING : advice(standing, p));
+        Statement.NOTHING);
   }
 
   private static Statement said(Equilibrium.Contact c, Pressed p, double share) {
@@ -197,21 +191,6 @@ public final class PressureCheck {
     List<Argument> arguments = new ArrayList<>(pressure.arguments());
     arguments.add(amount(Measure.PRESSURE, dents));
     return new Statement(Said.PRESSURE_BEYOND_STATIC, arguments);
-  }
-
-  private static Statement advice(Equilibrium standing, Pressed p) {
-    PreloadRange range = PreloadRange.of(standing);
-    double allowed = p.bounds().allowed();
-    double force = standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(allowed);
-    double most =
-        p.loaded() == null
-            ? range.mostPreload(p.contact(), force)
-            : range.mostPreload(p.contact(), force, p.loaded().loadCase().load());
-    boolean helps = most > LEAST_ADVISED && Double.isFinite(most);
-    boolean soft = p.limit().kind() == Kind.FIRST_YIELD && p.limit().peakPressure() < SOFT;
-    return Statement.of(
-        soft ? Said.TAKE_HARD_INSERTS : Said.LOWER_PRESSURE,
-        amount(Measure.FORCE, helps ? most * range.preload() : 0));
   }
 
   private static List<String> unrated(List<ContactLimits> limits) {

@@ -7,6 +7,9 @@ import reseat.design.Support;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.Equilibrium;
 import reseat.numerics.Lu6;
+import reseat.seat.CylinderFlank;
+import reseat.seat.Flank;
+import reseat.seat.PlaneFlank;
 import reseat.space.Vec3;
 
 /**
@@ -107,9 +110,21 @@ final class SeatedContacts {
 
   /** Radius of the pin that a contact lies on, m; zero on a plane or in a hollow. */
   double pinRadius(int contact) {
-    double r = state.model().flanks().get(contact).signedRadius();
-    return r > 0 && !Double.isInfinite(r) ? r : 0;
+    return state.model().flanks().get(contact).accept(PIN_RADIUS);
   }
+
+  private static final Flank.Visitor<Double> PIN_RADIUS =
+      new Flank.Visitor<>() {
+        @Override
+        public Double plane(PlaneFlank flank) {
+          return 0.0;
+        }
+
+        @Override
+        public Double cylinder(CylinderFlank flank) {
+          return flank.hollow() ? 0 : flank.radius();
+        }
+      };
 
   /** Centre of the ball of a contact, base axes, m. */
   Vec3 ballCentre(int contact) {

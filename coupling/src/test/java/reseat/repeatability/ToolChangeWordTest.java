@@ -20,8 +20,8 @@ import reseat.space.Vec3;
 
 /**
  * The word on a target from few tool changes, whatever their seed, against the half-width of many
- * changes, counted off at the coverage: a second road, without the closed form. With {@code
- * -Dfull=true} 200,000 changes and the seeds 1 to 200, else fewer.
+ * changes, counted off at the coverage: a second road, without the closed form. With {@code -Pfull}
+ * 200,000 changes and the seeds 1 to 200, else fewer.
  */
 class ToolChangeWordTest {
 

@@ -15,12 +15,12 @@ import reseat.cli.command.SpoiledRun.Outcome;
 
 /**
  * Designs at the edge of mechanics get an answer or a clear refusal from every command, and no
- * output holds what is no number. Every command on every design with {@code -Pspoil}; else the
+ * output holds what is no number. Every command on every design with {@code -Pfull}; else the
  * check prints for people and as JSON in turn, and a slow command comes to every fifth design.
  */
 class ExtremeDesignsTest {
 
-  private static final boolean ALL = Integer.getInteger("spoiled", 2000) > 2000;
+  private static final boolean ALL = Boolean.getBoolean("full");
 
   private static final List<String> QUICK =
       List.of("check FILE --no-remedies", "check FILE --json --no-remedies");
@@ -39,7 +39,8 @@ class ExtremeDesignsTest {
   /** A number printed for people that has slipped out of the format meant for it. */
   private static final Pattern SLIPPED = Pattern.compile("[0-9]e[+-]?[0-9]{3}|[0-9]{16}");
 
-  /** Of so many designs one meets a slow command, without {@code -Pspoil}. */
+  /** Of so many designs one meets a slow command, without {@code -Pfull} and
+ * {@code -Pspoil}. */
   private static final int EVERY = 5;
 
   @TempDir private Path folder;

@@ -18,14 +18,6 @@ final class ContactWords {
               + s.amount(10)
               + ", it leaves a dent to be felt.";
       case STRENGTH_UNKNOWN -> "no strength is known for " + s.name(0) + ", so it was not judged.";
-      case TAKE_HARD_INSERTS ->
-          "Set hard inserts (58 HRC or harder, or carbide) into the soft part"
-              + orPreload(s, 0)
-              + ".";
-      case LOWER_PRESSURE ->
-          "Take larger balls, a closer fit (gothic groove) or a stronger material"
-              + orPreload(s, 0)
-              + ".";
       case STATE_STRENGTH -> "Give its yield or crushing strength in the design file.";
       case CASE_DEPTH ->
           "the hard layer of "
@@ -37,8 +29,6 @@ final class ContactWords {
               + ", and three times that, "
               + s.amount(3)
               + ", is required.";
-      case HARDEN_DEEPER ->
-          "Harden deeper, to at least " + s.amount(0) + ", or take a through-hardened insert.";
       case PATCH_OVER_RADIUS ->
           s.name(0)
               + ": the patch is "
@@ -53,8 +43,6 @@ final class ContactWords {
               + " of the hollow's. Contact theory is good to "
               + s.amount(2)
               + "; take the figures as a guide.";
-      case LOWER_FORCE -> "Lower the force or take a larger ball.";
-      case OPEN_GROOVE_RADIUS -> "Open the groove's radius.";
       case RING ->
           s.name(0)
               + " holds its ball by a ring, which carries all round only if ball and cone are round"
@@ -68,11 +56,6 @@ final class ContactWords {
       case LAP_RING ->
           "Lap ball and cone together, or take a trihedral seat, which has three places of its own.";
       case NEAR_EDGE -> edge(s);
-      case WIDEN_MOUTH -> "Widen the mouth by " + s.amount(0) + " or more, or take a smaller ball.";
-      case NARROW_RELIEF ->
-          "Narrow the relief by " + s.amount(0) + " or more, or take a larger ball.";
-      case MOVE_END ->
-          "Move the end " + s.amount(0) + " or more away, or the ball toward the middle.";
       case BOTTOMS ->
           s.name(0)
               + " bottoms: the ball reaches "
@@ -86,7 +69,6 @@ final class ContactWords {
               + "; "
               + s.amount(2)
               + " is required, as room for dirt.";
-      case DEEPEN -> "Deepen the seat by " + s.amount(0) + " or more, or take a larger ball.";
       case FLANKS_NOT_STATED ->
           "how far the flanks of "
               + s.name(0)
@@ -136,9 +118,5 @@ final class ContactWords {
         + ", and twice that to the edge, "
         + s.figures().length(2 * reach)
         + ", is required.";
-  }
-
-  private static String orPreload(Spoken s, int place) {
-    return s.absent(place) ? "" : ", or keep the preload under " + s.amount(place);
   }
 }
