@@ -209,10 +209,17 @@ public final class BallMountText {
     if (assumed.isEmpty()) {
       return;
     }
-    int most = screen.all() ? assumed.size() : Math.min(ASSUMED, assumed.size());
+    if (screen.all()) {
+      out.append("\nAssumed, not stated:\n");
+      for (String one : AssumedWords.of(assumed, figures, true)) {
+        out.append("  ").append(Paragraph.of("    ", one).stripLeading());
+      }
+      return;
+    }
+    int most = Math.min(ASSUMED, assumed.size());
     List<String> told = new ArrayList<>();
     for (AssumedValue a : assumed.subList(0, most)) {
-      told.add(AssumedWords.of(a, figures, screen.all()));
+      told.add(AssumedWords.brief(a, figures));
     }
     int left = assumed.size() - most;
     out.append(

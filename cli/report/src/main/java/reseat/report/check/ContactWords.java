@@ -31,11 +31,11 @@ final class ContactWords {
           "the hard layer of "
               + s.name(0)
               + " is "
-              + s.amount(1)
+              + s.beside(1, 3)
               + " deep; the greatest shear lies at "
               + s.amount(2)
               + ", and three times that, "
-              + s.amount(3)
+              + s.beside(3, 1)
               + ", is required.";
       case HARDEN_DEEPER ->
           "Harden deeper, to at least " + s.amount(0) + ", or take a through-hardened insert.";
@@ -82,9 +82,9 @@ final class ContactWords {
           "the ball of "
               + s.name(0)
               + " clears the floor by "
-              + s.amount(1)
+              + s.beside(1, 2)
               + "; "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is required, as room for dirt.";
       case DEEPEN -> "Deepen the seat by " + s.amount(0) + " or more, or take a larger ball.";
       case FLANKS_NOT_STATED ->
@@ -99,11 +99,11 @@ final class ContactWords {
     return s.name(0)
         + (s.absent(1) ? " at rest" : " under " + s.name(1))
         + ": peak pressure "
-        + s.amount(2)
+        + s.beside(2, 4)
         + ", "
         + s.amount(3)
         + " of "
-        + s.amount(4)
+        + s.beside(4, 2)
         + ". From there on, "
         + s.amount(7)
         + " on this contact, "

@@ -50,12 +50,12 @@ final class LayoutWords {
       case REFUSED -> s.name(0);
       case TOO_LARGE ->
           "the circle about the balls is "
-              + s.amount(0)
+              + s.beside(0, 1)
               + "; at most "
-              + s.amount(1)
+              + s.beside(1, 0)
               + " is wanted.";
       case TOO_SOFT ->
-          "the softest axis has " + s.amount(0) + "; at least " + s.amount(1) + " is wanted.";
+          "the softest axis has " + s.beside(0, 1) + "; at least " + s.beside(1, 0) + " is wanted.";
       case TURN_A_GROOVE ->
           (s.name(0).contains(",") ? "Turn the groove of any one of " : "Turn the groove of ")
               + s.name(0)
@@ -69,7 +69,7 @@ final class LayoutWords {
               + " by "
               + s.amount(2)
               + " if the contacts stick, by "
-              + s.amount(3)
+              + s.beside(3, 4)
               + " if they slide; the target is "
               + s.amount(4)
               + ".";
@@ -109,23 +109,23 @@ final class LayoutWords {
               + " off at "
               + s.amount(2)
               + " of this load; "
-              + s.figures().of(Measure.SHARE, s.si(3))
+              + s.figures().beside(Measure.SHARE, s.si(3), s.si(2), false)
               + " is required.";
       case LIFT_OFF_FACTOR ->
           s.name(1)
               + " lifts off at "
-              + s.amount(2)
+              + s.beside(2, 3)
               + " × "
               + s.name(0)
               + " ("
-              + s.amount(3)
+              + s.beside(3, 2)
               + " × required).";
       case LITTLE_FORCE_LEFT ->
           s.name(0)
               + " leaves a contact only "
-              + s.amount(1)
+              + s.beside(1, 2)
               + " of its force at rest; "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is usual.";
       case RAISE_PRELOAD -> "Raise the preload from " + s.amount(0) + " to " + s.amount(1) + ".";
       case MOVE_LINE -> "Move the preload's line of action, the supports or the load.";

@@ -16,6 +16,17 @@ public final class SeatWords {
 
   private SeatWords() {}
 
+  /**
+   * Names the seat of a contact.
+   *
+   * @param contact name of the contact, for instance {@code front (left flank)}
+   * @return the name without the flank
+   */
+  public static String seat(String contact) {
+    int bracket = contact.lastIndexOf(" (");
+    return bracket < 0 ? contact : contact.substring(0, bracket);
+  }
+
   /** A seat with its sizes in both unit systems. */
   public static String of(Seat seat) {
     return of(seat, FigureText.BOTH);
