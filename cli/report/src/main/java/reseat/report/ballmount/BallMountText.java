@@ -25,6 +25,7 @@ import reseat.report.form.FigureText;
 import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
+import reseat.report.form.SeatWords;
 import reseat.report.form.TextTable;
 import reseat.report.form.UnitSystem;
 import reseat.space.Matrix6;
@@ -246,7 +247,7 @@ public final class BallMountText {
     StudMount m = design.mount();
     StudCompliance c = result.compliance();
     StudCompliance bare = m.stud().compliance();
-    heading("Ball on its stud: " + m.description());
+    heading("Ball on its stud: " + SeatWords.stud(m, figures));
     // The first row stands where headings would: these tables need none.
     TextTable t =
         new TextTable(

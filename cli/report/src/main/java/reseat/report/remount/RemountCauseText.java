@@ -33,7 +33,7 @@ public final class RemountCauseText {
     }
     double largest = largest(shares);
     String unit = screen.figures().scatterUnit(largest);
-    List<String> head = new ArrayList<>(List.of("cause alone, s in " + unit));
+    List<String> head = new ArrayList<>(List.of("cause alone: s, " + unit));
     for (int k = 0; k < 3; k++) {
       head.add(design.axes().axis(k).name());
       head.add("share");
@@ -68,7 +68,7 @@ public final class RemountCauseText {
     }
     double largest = largest(shares);
     FigureText f = screen.figures();
-    List<String> head = new ArrayList<>(List.of("cause alone, s in " + f.scatterUnit(largest)));
+    List<String> head = new ArrayList<>(List.of("cause alone: s, " + f.scatterUnit(largest)));
     for (int k = 0; k < 3; k++) {
       head.add(design.axes().axis(k).name());
       head.add("%");
@@ -138,7 +138,9 @@ public final class RemountCauseText {
 
   private static String lines(CouplingDesign d, FigureText f) {
     List<String> parts = new ArrayList<>();
+    boolean wanders = false;
     for (Preload p : d.preloads()) {
+      wanders |= p.lineSpread().limit() > 0 || p.tiltSpread().limit() > 0;
       parts.add(
           p.name()
               + spread(p.lineSpread().limit(), QuantityKind.LENGTH, f)
@@ -146,7 +148,7 @@ public final class RemountCauseText {
                   ? "," + spread(p.tiltSpread().limit(), QuantityKind.ANGLE, f)
                   : ""));
     }
-    return parts.isEmpty() ? "no preload" : joined(parts);
+    return parts.isEmpty() ? "no preload" : wanders ? joined(parts) : "no line wanders";
   }
 
   /** All parts if they are few, else the first with the number of the others. */

@@ -219,22 +219,19 @@ public final class RemountText {
 
   private void after(StringBuilder out) {
     if (scatter.afterCut().count() > 1) {
-      out.append("\nAfter the load '")
-          .append(scatter.plan().cutCase())
-          .append("' has come and gone the tool point stands off by\n")
-          .append(further(scatter.afterCut()));
+      out.append(further("after " + scatter.plan().cutCase(), scatter.afterCut()));
     }
     if (scatter.afterReclamp().count() > 1) {
-      out.append("\nAfter letting the preload go and clamping again it stands off by a further\n")
-          .append(further(scatter.afterReclamp()));
+      out.append(further("further after clamping again", scatter.afterReclamp()));
     }
   }
 
-  private String further(VectorScatter v) {
+  private String further(String when, VectorScatter v) {
     double largest = Math.max(largest(v.mean()), largest(v.range()));
     FigureText f = screen.figures();
     TextTable table =
-        new TextTable("lrrr", "off, " + f.scatterUnit(largest), "mean", "± 95 % about it", "range");
+        new TextTable(
+            "lrrr", when + ", " + f.scatterUnit(largest), "off by", "± 95 % about it", "range");
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),

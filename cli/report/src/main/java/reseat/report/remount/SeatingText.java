@@ -51,7 +51,7 @@ public final class SeatingText {
             "rests above",
             "jams above",
             "tips over above",
-            "so");
+            "verdict");
     for (int i = 0; i < study.byHand().oneOpen().size(); i++) {
       SelfSeating.Path hand = study.byHand().oneOpen().get(i);
       SelfSeating.Path clamp = study.byPreload().oneOpen().get(i);
