@@ -102,7 +102,7 @@ public final class DeviceBand {
             + called
             + " gives for the "
             + here.get().kind().label()
-            + " set on it, with the spread between mounts and devices.";
+            + " set on it, with the spread between changes and devices.";
     return Optional.of(
         Picture.of(
             PictureKind.DEVICE_BAND,
@@ -180,7 +180,7 @@ public final class DeviceBand {
         Key.Entry.line(
             SPREAD,
             FilledText.of(
-                "from mount to mount and device to device together \u00b1%.3g %%", 100 * part)));
+                "from change to change and device to device together \u00b1%.3g %%", 100 * part)));
     band.ifPresent(
         b -> {
           entries.add(

@@ -229,7 +229,7 @@ final class PlanMarks {
               words));
     }
     if (wander) {
-      key.add(Key.Entry.line(WANDER, "how far the preload line wanders from mount to mount"));
+      key.add(Key.Entry.line(WANDER, "how far the preload line wanders from change to change"));
     }
   }
 

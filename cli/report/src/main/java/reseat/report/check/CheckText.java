@@ -120,10 +120,14 @@ public final class CheckText {
     if (count == 0) {
       return;
     }
-    List<String> told =
-        screen.all()
-            ? AssumedWords.all(result, screen.figures())
-            : AssumedWords.most(result, screen.figures(), ASSUMED);
+    if (screen.all()) {
+      out.append("Assumed, not stated:\n");
+      for (String one : AssumedWords.all(result, screen.figures())) {
+        out.append("  ").append(Paragraph.of("    ", one).stripLeading());
+      }
+      return;
+    }
+    List<String> told = AssumedWords.most(result, screen.figures(), ASSUMED);
     out.append(
         Paragraph.of(
             "",

@@ -23,11 +23,11 @@ final class ContactWords {
           "the hard layer of "
               + s.name(0)
               + " is "
-              + s.amount(1)
+              + s.beside(1, 3)
               + " deep; the greatest shear lies at "
               + s.amount(2)
               + ", and three times that, "
-              + s.amount(3)
+              + s.beside(3, 1)
               + ", is required.";
       case PATCH_OVER_RADIUS ->
           s.name(0)
@@ -65,9 +65,9 @@ final class ContactWords {
           "the ball of "
               + s.name(0)
               + " clears the floor by "
-              + s.amount(1)
+              + s.beside(1, 2)
               + "; "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is required, as room for dirt.";
       case FLANKS_NOT_STATED ->
           "how far the flanks of "
@@ -81,11 +81,11 @@ final class ContactWords {
     return s.name(0)
         + (s.absent(1) ? " at rest" : " under " + s.name(1))
         + ": peak pressure "
-        + s.amount(2)
+        + s.beside(2, 4)
         + ", "
         + s.amount(3)
         + " of "
-        + s.amount(4)
+        + s.beside(4, 2)
         + ". From there on, "
         + s.amount(7)
         + " on this contact, "

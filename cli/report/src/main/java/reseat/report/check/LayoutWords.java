@@ -45,12 +45,12 @@ final class LayoutWords {
       case REFUSED -> s.name(0);
       case TOO_LARGE ->
           "the circle about the balls is "
-              + s.amount(0)
+              + s.beside(0, 1)
               + "; at most "
-              + s.amount(1)
+              + s.beside(1, 0)
               + " is wanted.";
       case TOO_SOFT ->
-          "the softest axis has " + s.amount(0) + "; at least " + s.amount(1) + " is wanted.";
+          "the softest axis has " + s.beside(0, 1) + "; at least " + s.beside(1, 0) + " is wanted.";
       case ERROR_MOTION ->
           s.name(0)
               + " moves the tool point along "
@@ -58,7 +58,7 @@ final class LayoutWords {
               + " by "
               + s.amount(2)
               + " if the contacts stick, by "
-              + s.amount(3)
+              + s.beside(3, 4)
               + " if they slide; the target is "
               + s.amount(4)
               + ".";
@@ -88,23 +88,23 @@ final class LayoutWords {
               + " off at "
               + s.amount(2)
               + " of this load; "
-              + s.figures().of(Measure.SHARE, s.si(3))
+              + s.figures().beside(Measure.SHARE, s.si(3), s.si(2), false)
               + " is required.";
       case LIFT_OFF_FACTOR ->
           s.name(1)
               + " lifts off at "
-              + s.amount(2)
+              + s.beside(2, 3)
               + " × "
               + s.name(0)
               + " ("
-              + s.amount(3)
+              + s.beside(3, 2)
               + " × required).";
       case LITTLE_FORCE_LEFT ->
           s.name(0)
               + " leaves a contact only "
-              + s.amount(1)
+              + s.beside(1, 2)
               + " of its force at rest; "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is usual.";
       case LOAD_INSIDE, LOAD_OUTSIDE -> resultant(s);
       case WIDEN_TRIANGLE ->

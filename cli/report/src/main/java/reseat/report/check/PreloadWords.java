@@ -37,17 +37,17 @@ final class PreloadWords {
               + " "
               + s.figures().quantity(s.si(1), ((BenchSetting.Kind) s.term(0)).quantity());
       case BAND_AIM ->
-          "It may lie between "
+          "Allowed are "
               + s.figures().forces(s.si(0), s.si(1))
               + (s.absent(2)
                   ? "; the device cannot be set so low."
-                  : "; aim from " + s.inner(2) + " to " + s.inner(3) + ".");
+                  : "; aim between " + s.inner(2) + " and " + s.inner(3) + ".");
       case BAND_TOO_NARROW ->
-          "It may lie between "
+          "Allowed are "
               + s.figures().forces(s.si(0), s.si(1))
               + ", too narrow for its scatter.";
       case BAND_OUT_OF_REACH ->
-          "It may lie between "
+          "Allowed are "
               + s.figures().forces(s.si(0), s.si(1))
               + ", which this device cannot be set to.";
       case ALL_IT_GIVES -> "as much as it gives";
@@ -90,7 +90,7 @@ final class PreloadWords {
         + (s.absent(2) ? "" : " set " + s.inner(2))
         + "."
         + (s.absent(3) ? "" : " " + s.inner(3))
-        + (closelyRepeated ? "" : " From mount to mount ±" + s.amount(4) + " (" + s.name(5) + ").")
+        + (closelyRepeated ? "" : " From change to change ±" + s.amount(4) + " (" + s.name(5) + ").")
         + (closelyMade ? "" : " From device to device ±" + s.amount(6) + ".")
         + (Math.abs(perKelvin) < 0.5e-5
             ? ""

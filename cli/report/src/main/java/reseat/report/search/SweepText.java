@@ -116,12 +116,13 @@ public final class SweepText {
 
   private String verdict() {
     long hold = study.points().stream().filter(p -> p.state() == SweepPoint.State.HOLDS).count();
+    int all = study.points().size();
     String counted =
-        "All checks hold at "
-            + hold
-            + " of "
-            + study.points().size()
-            + (study.points().size() == 1 ? " point" : " points");
+        hold == 0
+            ? all == 1 ? "The one point does not pass every check" : "None of the " + all + " points passes every check"
+            : hold == all
+                ? all == 1 ? "The one point passes every check" : "All " + all + " points pass every check"
+                : hold + " of " + all + " points " + (hold == 1 ? "passes" : "pass") + " every check";
     return study.plan().axes().size() == 1 && hold > 0
         ? counted
             + ": "
