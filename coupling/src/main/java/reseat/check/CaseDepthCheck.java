@@ -20,7 +20,7 @@ import reseat.equilibrium.Equilibrium;
 public final class CaseDepthCheck {
 
   /** Depth of the layer over that of the greatest shear. */
-  public static final double FACTOR = 3;
+  public static final double FACTOR = ContactLimits.CASE_FACTOR;
 
   private CaseDepthCheck() {}
 

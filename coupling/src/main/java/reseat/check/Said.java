@@ -16,13 +16,25 @@ public enum Said {
    */
   PRESSURE,
   /**
-   * A pressure beyond the static limit of ISO 76 too: the arguments of {@link #PRESSURE}, then that
-   * limit, pressure.
+   * Peak pressure against a ring crack: the arguments of {@link #PRESSURE}, then length of the
+   * flaws it was judged for, length of a flaw from which a crack would run at this pressure, factor
+   * of friction.
    */
-  PRESSURE_BEYOND_STATIC,
+  RING_CRACK,
+  /**
+   * A pressure beyond first flow: the arguments of {@link #PRESSURE}, then t state of the dent,
+   * force on the contact, length of its diameter, length of its depth, length of its lip, length
+   * that the tool point loses by all dents, stiffness after work-in at that force, count (1: an
+   * ellipse, an estimate).
+   */
+  DENTED,
+  /** Seat it many times before setting: factor of the greatest force. */
+  WORK_IN,
+  /** Polish, and look for scratches: length of the deepest. */
+  POLISH,
   /** No strength known: n materials. */
   STRENGTH_UNKNOWN,
-  /** State yield or crushing strength. */
+  /** State yield strength, or hardness and toughness. */
   STATE_STRENGTH,
 
   // --- case depth ---
@@ -307,6 +319,8 @@ public enum Said {
   public boolean isHandling() {
     return switch (this) {
       case STATE_STRENGTH,
+          WORK_IN,
+          POLISH,
           STATE_TARGETS,
           STATE_FLANKS,
           STATE_YIELD,

@@ -1,6 +1,6 @@
 package reseat.designfile;
 
-import java.util.Optional;
+import java.util.OptionalDouble;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
@@ -57,12 +57,11 @@ record RestPressure(double load, double pressure, double limit) {
   }
 
   private static double strength(Material m) {
-    Optional<MaterialValue> value = m.brittle() ? m.surfaceStrength() : m.flowStrength();
-    if (value.isEmpty()) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double poisson = m.elastic().poisson();
-    return value.get().nominal() * (m.brittle() ? 3 / (1 - 2 * poisson) : FIRST_YIELD);
+    OptionalDouble flow =
+        m.brittle()
+            ? m.brittleFlow()
+            : m.pressedStrength().stream().mapToDouble(MaterialValue::nominal).findFirst();
+    return flow.isEmpty() ? Double.POSITIVE_INFINITY : flow.getAsDouble() * FIRST_YIELD;
   }
 
   /** Force at which the pressure is a part of the limit, N: it grows with its third power. */

@@ -98,7 +98,7 @@ class BallMountChecksTest {
             design(
                 "neck_diameter = \"0.312 in\"",
                 "neck_diameter = \"1.5 mm\"",
-                "height = \"-400 N\"",
+                "height = \"-300 N\"",
                 "X = \"-160 N\""));
     Finding f = one(all, CheckKind.BALL_STUD);
     assertThat(f.judged()).isEqualTo(Judged.FAILS);
@@ -204,8 +204,8 @@ class BallMountChecksTest {
                 """,
                 "scatter = \"2 %\"",
                 "",
-                "force = { height = \"-400 N\" }",
-                "force = { height = \"-600 N\" }"));
+                "force = { height = \"-300 N\" }",
+                "force = { height = \"-500 N\" }"));
     Finding f = one(all, CheckKind.PRELOAD_DEVICE);
     assertThat(f.judged()).isEqualTo(Judged.DECIDE);
     assertThat(Looked.inner(f.said(), 3).key()).isEqualTo(Said.BAND_TOO_NARROW);

@@ -126,7 +126,7 @@ class FollowedAdviceTest {
   @Test
   void noPreloadIsToldThatItsDeviceCannotBeSetTo() {
     AlterableDesign file =
-        file(POST, "force = { height = \"-400 N\" }", "force = { height = \"400 N\" }");
+        file(POST, "force = { height = \"-300 N\" }", "force = { height = \"300 N\" }");
     Remedies remedies = followed(file, false);
     assertThat(levers(remedies)).doesNotContain(Lever.PRELOAD);
     if (remedies.remedies().isEmpty()) {

@@ -67,7 +67,7 @@ class RemedySearchTest {
 
   @Test
   void commentsAndEverythingElseStay() {
-    String text = Starter.TOOL_POST.text().replace("height = \"-400 N\"", "height = \"-900 N\"");
+    String text = Starter.TOOL_POST.text().replace("height = \"-300 N\"", "height = \"-900 N\"");
     AlterableDesign file = AlterableDesign.of(text);
     CheckResult result = CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED);
     Remedy first = RemedySearch.of(file, result).remedies().get(0);

@@ -12,13 +12,19 @@ final class ContactWords {
   static String of(Spoken s) {
     return switch (s.statement().key()) {
       case PRESSURE -> pressure(s);
-      case PRESSURE_BEYOND_STATIC ->
-          pressure(s)
-              + " Beyond the static limit of ISO 76, "
-              + s.amount(10)
-              + ", it leaves a dent to be felt.";
+      case RING_CRACK -> DentWords.ringCrack(s);
+      case DENTED -> DentWords.dented(s);
+      case WORK_IN ->
+          "Work it in before setting: seat it about 20 times at "
+              + s.amount(0)
+              + " times the greatest pull. Every later harder pull digs again.";
+      case POLISH ->
+          "Polish the seat and look at it with a glass: no scratch may be deeper than "
+              + s.amount(0)
+              + ".";
       case STRENGTH_UNKNOWN -> "no strength is known for " + s.name(0) + ", so it was not judged.";
-      case STATE_STRENGTH -> "Give its yield or crushing strength in the design file.";
+      case STATE_STRENGTH ->
+          "Give its yield strength, or of a brittle one its hardness and toughness, in the design file.";
       case CASE_DEPTH ->
           "the hard layer of "
               + s.name(0)
@@ -77,7 +83,7 @@ final class ContactWords {
     };
   }
 
-  private static String pressure(Spoken s) {
+  static String pressure(Spoken s) {
     return s.name(0)
         + (s.absent(1) ? " at rest" : " under " + s.name(1))
         + ": peak pressure "
@@ -95,12 +101,12 @@ final class ContactWords {
         + (s.si(8) == 1 ? "." : "; " + s.amount(8) + " of it may be used.");
   }
 
-  private static String harm(ContactLimits.Kind kind) {
+  static String harm(ContactLimits.Kind kind) {
     return switch (kind) {
-      case FIRST_YIELD -> "starts to flow under the surface and keeps a dent";
-      case STATIC_BRINELLING -> "keeps a dent of 1e-4 of the ball diameter (ISO 76)";
+      case FIRST_YIELD, FLOW_BRITTLE -> "starts to flow under the surface";
+      case STATIC_BRINELLING -> "keeps a dent of about 1e-4 of the ball diameter (ISO 76)";
+      case RING_CRACK -> "may crack in a ring about the patch";
       case EDGE_CRACK -> "may crack at the edge of the patch (on the safe side)";
-      case CRUSHING -> "is at half its crushing strength (judgement)";
     };
   }
 

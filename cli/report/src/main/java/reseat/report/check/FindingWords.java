@@ -20,7 +20,10 @@ public final class FindingWords {
     return switch (statement.key()) {
       case NOTHING -> "";
       case PRESSURE,
-          PRESSURE_BEYOND_STATIC,
+          RING_CRACK,
+          DENTED,
+          WORK_IN,
+          POLISH,
           STRENGTH_UNKNOWN,
           STATE_STRENGTH,
           CASE_DEPTH,
