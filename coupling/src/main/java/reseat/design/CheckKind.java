@@ -1,6 +1,5 @@
 package reseat.design;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import reseat.units.QuantityKind;
@@ -114,18 +113,5 @@ public enum CheckKind {
       }
     }
     return Optional.empty();
-  }
-
-  /**
-   * Lists what checks are called.
-   *
-   * @return the words of every check, in the order of this list
-   */
-  public static List<String> allWords() {
-    List<String> all = new ArrayList<>();
-    for (CheckKind kind : values()) {
-      all.add(kind.words);
-    }
-    return List.copyOf(all);
   }
 }

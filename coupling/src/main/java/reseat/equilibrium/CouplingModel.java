@@ -244,7 +244,7 @@ public final class CouplingModel {
    * @return the state
    * @throws NoEquilibriumException if the contacts do not constrain the holder, or no pose fits
    */
-  public Equilibrium under(Wrench load) {
+  public Equilibrium equilibriumUnder(Wrench load) {
     EquilibriumSolver solver = solver();
     Wrench w = load.movedTo(Vec3.ZERO);
     double[] flat = {
@@ -264,7 +264,7 @@ public final class CouplingModel {
    * @throws NoEquilibriumException if the contacts do not constrain the holder, or no pose fits
    */
   public Equilibrium standing() {
-    return under(design.standingLoad());
+    return equilibriumUnder(design.standingLoad());
   }
 
   private EquilibriumSolver solver() {

@@ -175,7 +175,7 @@ public final class DeviceBand {
     entries.add(
         Key.Entry.line(
             NOMINAL,
-            "this design: " + here.told() + " for " + pull.text(device.nominalForce(), 3)));
+            "this design: " + here.inBothUnits() + " for " + pull.text(device.nominalForce(), 3)));
     entries.add(
         Key.Entry.line(
             SPREAD,
@@ -191,9 +191,9 @@ public final class DeviceBand {
                     LineStyle.NONE,
                     AIM,
                     "set from "
-                        + b.settingAtLow().get().told()
+                        + b.settingAtLow().get().inBothUnits()
                         + " to "
-                        + b.settingAtHigh().get().told()));
+                        + b.settingAtHigh().get().inBothUnits()));
           }
         });
     return entries;

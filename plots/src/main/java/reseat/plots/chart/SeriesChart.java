@@ -78,7 +78,7 @@ public final class SeriesChart {
         "Readings in the order in which they were taken",
         caption(columns),
         "Series of readings. "
-            + columns.stream().map(SeriesChart::told).collect(Collectors.joining("; "))
+            + columns.stream().map(SeriesChart::range).collect(Collectors.joining("; "))
             + ".",
         BarPanel.stacked(panels, WIDTH));
   }
@@ -163,7 +163,7 @@ public final class SeriesChart {
     return "The first mounts still run in; " + settled + ".";
   }
 
-  private static String told(Column c) {
+  private static String range(Column c) {
     double least = c.values().stream().mapToDouble(v -> v).min().orElseThrow();
     double most = c.values().stream().mapToDouble(v -> v).max().orElseThrow();
     return c.quantity().name()
