@@ -38,9 +38,10 @@ public final class SideView {
    * Draws the view.
    *
    * @param design the coupling
+   * @param units units of its words
    * @return the picture {@code side}
    */
-  public static Picture draw(CouplingDesign design) {
+  public static Picture draw(CouplingDesign design, DrawingUnits units) {
     Vec3 right = rightHand(design);
     SheetView.Extent extent = extent(design, right);
     double height =
@@ -56,9 +57,9 @@ public final class SideView {
     plates(design, projection, marks);
     balls(design, projection, placer, marks);
     plane(design, projection, marks);
-    marks.addAll(SideDimensions.of(design, projection, placer));
-    preloads(design, projection, placer, marks, key);
-    LoadMarks loads = new LoadMarks(design, projection, frame, placer);
+    marks.addAll(SideDimensions.of(design, projection, placer, units));
+    preloads(design, projection, placer, marks, key, units);
+    LoadMarks loads = new LoadMarks(design, projection, frame, placer, units);
     loads.drawSigns(List.of());
     names(design, projection, placer, marks);
     loads.nameToolPoint();
@@ -71,7 +72,7 @@ public final class SideView {
     Scene.Builder scene = new Scene.Builder().place(drawing, 0, 0);
     double bottom = drawing.height() + 4;
     scene.addAll(AxisTriad.of(design.axes(), right, Vec3.Z, 6, bottom + 2));
-    scene.addAll(ScaleBar.of(view, WIDTH - 8, bottom + 34, 170));
+    scene.addAll(ScaleBar.of(view, WIDTH - 8, bottom + 34, 170, units));
     Scene keySheet = Key.of(key, WIDTH - 12, 2);
     scene.place(keySheet, 6, bottom + 74);
     return Picture.of(
@@ -80,7 +81,7 @@ public final class SideView {
         "Side view of the coupling",
         "How far the tool point stands out from the coupling and above its plane, and how preload"
             + " and loads act on it.",
-        altText(design, right),
+        altText(design, right, units),
         scene.build(WIDTH, bottom + 74 + keySheet.height()));
   }
 
@@ -176,7 +177,8 @@ public final class SideView {
       Projection p,
       LabelPlacer placer,
       List<Mark> marks,
-      List<Key.Entry> key) {
+      List<Key.Entry> key,
+      DrawingUnits units) {
     double top = 2.2 * SideDimensions.largestRadius(design);
     for (Preload preload : design.preloads()) {
       Vec3 d = preload.direction();
@@ -197,7 +199,7 @@ public final class SideView {
       key.add(
           new Key.Entry(
               Sign.arrow(new Point(0, -7), new Point(0, 7), Tone.GREEN, 2),
-              LoadMarks.preloadWords(preload)));
+              LoadMarks.preloadWords(preload, units)));
     }
   }
 
@@ -215,12 +217,12 @@ public final class SideView {
     }
   }
 
-  private static String altText(CouplingDesign design, Vec3 right) {
+  private static String altText(CouplingDesign design, Vec3 right, DrawingUnits units) {
     Vec3 tool = design.toolPoint();
     return "Side view of the coupling to scale. The tool point stands "
-        + SideDimensions.mm(tool.dot(right))
+        + units.dimension(tool.dot(right))
         + " from the middle of the coupling and "
-        + SideDimensions.mm(tool.z())
+        + units.dimension(tool.z())
         + " above the plane of the ball centres. "
         + design.preloads().size()
         + " preloads and "

@@ -154,7 +154,7 @@ public final class DecidingFigures {
     String contact =
         check.cases().stream()
             .filter(c -> c.loadCase().name().equals(f.subject().name()))
-            .map(c -> ", at " + SeatWords.seat(c.liftOff().contact()))
+            .map(c -> ": " + SeatWords.seat(c.liftOff().contact()) + " lifts first")
             .findFirst()
             .orElse("");
     return new Figure(
