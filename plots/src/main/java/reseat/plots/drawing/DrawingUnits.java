@@ -39,6 +39,11 @@ public enum DrawingUnits {
     };
   }
 
+  /** Writes a dimension beside a name, where there is room for one system. */
+  String briefly(double metres) {
+    return this == BOTH ? METRIC.dimension(metres) : dimension(metres);
+  }
+
   /**
    * Writes a length that is no dimension of a part.
    *

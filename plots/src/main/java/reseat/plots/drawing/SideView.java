@@ -54,7 +54,7 @@ public final class SideView {
     LabelPlacer placer = new LabelPlacer(frame);
     List<Mark> marks = new ArrayList<>();
     List<Key.Entry> key = new ArrayList<>();
-    plates(design, projection, marks);
+    plates(design, projection, placer, marks);
     balls(design, projection, placer, marks);
     plane(design, projection, marks);
     marks.addAll(SideDimensions.of(design, projection, placer, units));
@@ -115,7 +115,8 @@ public final class SideView {
     return e;
   }
 
-  private static void plates(CouplingDesign design, Projection p, List<Mark> marks) {
+  private static void plates(
+      CouplingDesign design, Projection p, LabelPlacer placer, List<Mark> marks) {
     double r = SideDimensions.largestRadius(design);
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
@@ -128,7 +129,9 @@ public final class SideView {
       Point a = p.view().of(left, side * 1.7 * r);
       Point b = p.view().of(right, side * 2.2 * r);
       Box plate = new Box(a.x(), Math.min(a.y(), b.y()), b.x(), Math.max(a.y(), b.y()));
-      marks.add(Mark.Path.rectangle(plate, SKETCH, Fill.NONE));
+      Mark.Path outline = Mark.Path.rectangle(plate, SKETCH, Fill.NONE);
+      marks.add(outline);
+      placer.avoid(outline);
     }
   }
 
@@ -142,8 +145,8 @@ public final class SideView {
       double z = s.ball().centre().z();
       double seatSide = design.ballsOn() == Half.HOLDER ? -1 : 1;
       double plate = SideDimensions.largestRadius(design) * 1.7;
-      carrier(p, x, z + seatSide * 0.62 * r, seatSide * plate, 1.25 * r, marks);
-      carrier(p, x, z - seatSide * 0.75 * r, -seatSide * plate, 0.55 * r, marks);
+      carrier(p, x, z + seatSide * 0.62 * r, seatSide * plate, 1.25 * r, placer, marks);
+      carrier(p, x, z - seatSide * 0.75 * r, -seatSide * plate, 0.55 * r, placer, marks);
       Point c = p.of(s.ball().centre());
       marks.add(Mark.Oval.circle(c, p.view().length(r), LineStyle.OUTLINE, Fill.PAPER));
       marks.add(Mark.Oval.circle(c, p.view().length(r), LineStyle.NONE, new Fill(Tone.SKY, 0.22)));
@@ -155,10 +158,19 @@ public final class SideView {
 
   /** A block between a ball and a plate. */
   private static void carrier(
-      Projection p, double x, double from, double to, double halfWidth, List<Mark> marks) {
+      Projection p,
+      double x,
+      double from,
+      double to,
+      double halfWidth,
+      LabelPlacer placer,
+      List<Mark> marks) {
     Point a = p.view().of(x - halfWidth, Math.max(from, to));
     Point b = p.view().of(x + halfWidth, Math.min(from, to));
-    marks.add(Mark.Path.rectangle(new Box(a.x(), a.y(), b.x(), b.y()), SKETCH, Fill.PAPER));
+    Mark.Path outline =
+        Mark.Path.rectangle(new Box(a.x(), a.y(), b.x(), b.y()), SKETCH, Fill.PAPER);
+    marks.add(outline);
+    placer.avoid(outline);
   }
 
   private static void plane(CouplingDesign design, Projection p, List<Mark> marks) {
@@ -205,10 +217,22 @@ public final class SideView {
 
   private static void names(
       CouplingDesign design, Projection p, LabelPlacer placer, List<Mark> marks) {
+    List<Support> told = new ArrayList<>();
     for (Support s : design.supports()) {
+      if (told.contains(s)) {
+        continue;
+      }
+      // one ball stands behind another: one label names both
+      List<String> names = new ArrayList<>();
+      for (Support other : design.supports()) {
+        if (p.of(other.ball().centre()).distanceTo(p.of(s.ball().centre())) < 1) {
+          names.add(other.name());
+          told.add(other);
+        }
+      }
       placer
           .place(
-              List.of(s.name()),
+              List.of(String.join(", ", names)),
               TextStyle.LABEL,
               p.of(s.ball().centre()),
               p.view().length(s.ball().radius()) + 4,
