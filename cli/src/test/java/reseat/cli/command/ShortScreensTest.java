@@ -57,7 +57,9 @@ class ShortScreensTest extends TypedCommand {
         if (FULL || file.endsWith("pallet.toml")) {
           screens.add(List.of("size", file, "--choices"));
         }
-        screens.add(List.of("size", file, vary(text)));
+        if (FULL || !file.endsWith("cone-vee-flat.toml")) {
+          screens.add(List.of("size", file, vary(text)));
+        }
         screens.add(List.of("sweep", file, vary(text)));
         screens.add(List.of("shopsheet", file));
         if (text.contains("[tolerances]")) {
@@ -104,7 +106,7 @@ class ShortScreensTest extends TypedCommand {
   /** A choice that every kind of layout has: its first preload. */
   private static String vary(String design) {
     return design.contains("[layout") && design.contains("[layout.ball]")
-        ? "--vary=layout.ball.diameter=" + (FULL ? "stock:BALL" : "11 mm,1/2 in,5/8 in")
+        ? "--vary=layout.ball.diameter=" + (FULL ? "stock:BALL" : "list:BALL")
         : "--vary=preload[1].force=20 FORCE..90 FORCE:" + (FULL ? "5" : "2");
   }
 
@@ -131,6 +133,7 @@ class ShortScreensTest extends TypedCommand {
       typed.add(
           word.replace("FORM", "target/short-screens-form.csv")
               .replace("stock:BALL", inch ? "stock:ball-inch" : "stock:ball-metric")
+              .replace("list:BALL", inch ? "7/16 in,1/2 in,5/8 in" : "11 mm,13 mm,15 mm")
               .replace("FORCE", inch ? "lbf" : "N")
               .replace("UNIT", inch ? "uin" : "um"));
     }

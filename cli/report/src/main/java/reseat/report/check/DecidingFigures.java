@@ -107,8 +107,9 @@ public final class DecidingFigures {
                 + check.design().targets().coverage().written()
                 + "; "
                 + String.join(", ", others)
-                + " "
-                + figures.scatterUnit(largest),
+                + (figures.scatterUnit(largest).equals(figures.scatterUnit(most))
+                    ? ""
+                    : " " + figures.scatterUnit(largest)),
             worst.map(Finding::judged).orElse(Judged.ADVICE)));
   }
 
@@ -149,7 +150,7 @@ public final class DecidingFigures {
     String contact =
         check.cases().stream()
             .filter(c -> c.loadCase().name().equals(f.subject().name()))
-            .map(c -> ", at " + SeatWords.seat(c.liftOff().contact()))
+            .map(c -> ": " + SeatWords.seat(c.liftOff().contact()) + " lifts")
             .findFirst()
             .orElse("");
     return new Figure(

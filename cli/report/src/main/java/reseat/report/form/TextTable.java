@@ -30,7 +30,7 @@ public final class TextTable {
    *
    * @param sides one letter per column: {@code l} for text set to the left, {@code r} for numbers
    *     set to the right
-   * @param head headings of the columns
+   * @param head headings of the columns; one with line ends in it has the lines that it says
    */
   public TextTable(String sides, String... head) {
     this.sides = sides;
@@ -127,6 +127,9 @@ public final class TextTable {
   /** A heading no wider than its column's cells if so many lines allow it. */
   private List<String> head(int column, int most) {
     String head = rows.get(0).get(column);
+    if (head.contains("\n")) {
+      return head.lines().toList();
+    }
     int width = 1;
     for (List<String> row : rows.subList(1, rows.size())) {
       width = Math.max(width, length(row.get(column)));
@@ -179,7 +182,7 @@ public final class TextTable {
   private int longestWord(int column) {
     int most = 0;
     for (List<String> row : rows) {
-      for (String word : row.get(column).split(" ", -1)) {
+      for (String word : row.get(column).split("[ \n]", -1)) {
         most = Math.max(most, length(word));
       }
     }
@@ -222,7 +225,7 @@ public final class TextTable {
   public Page.Table forPage(String caption) {
     return new Page.Table(
         caption,
-        rows.get(0),
+        rows.get(0).stream().map(h -> h.replace("-\n", "-").replace('\n', ' ').strip()).toList(),
         rows.subList(1, rows.size()).stream()
             .map(cells -> new Page.Row(cells, Page.Tone.PLAIN))
             .toList());

@@ -227,7 +227,7 @@ public final class RemountText {
   }
 
   private String further(String when, VectorScatter v) {
-    double largest = Math.max(largest(v.mean()), largest(v.range()));
+    double largest = largest(v.range());
     FigureText f = screen.figures();
     TextTable table =
         new TextTable(
