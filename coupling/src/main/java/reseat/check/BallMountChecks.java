@@ -15,8 +15,8 @@ public final class BallMountChecks {
   private BallMountChecks() {}
 
   /**
-   * Judges the ball mounts. Remedies for a coupling are tried in its whole check; what a mount alone
-   * is advised is not told here.
+   * Judges the ball mounts. Remedies for a coupling are tried in its whole check; what a mount
+   * alone is advised is not told here.
    *
    * @param standing the coupling at rest
    * @param cases its responses to the load cases

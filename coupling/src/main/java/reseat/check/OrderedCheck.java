@@ -20,10 +20,7 @@ public enum OrderedCheck {
       true,
       c ->
           PressureCheck.of(
-              c.standing(),
-              c.cases(),
-              c.limits(),
-              c.design().targets().pressureShare())),
+              c.standing(), c.cases(), c.limits(), c.design().targets().pressureShare())),
   /** Where the resultants pass. */
   LOAD_INSIDE_TRIANGLE(true, c -> LoadInsideTriangleCheck.of(c.standing(), c.cases())),
   /** How far the lines of pull may wander. */

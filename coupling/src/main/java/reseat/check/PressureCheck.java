@@ -42,10 +42,7 @@ public final class PressureCheck {
    *     materials without known strength
    */
   public static List<Finding> of(
-      Equilibrium standing,
-      List<CaseResponse> cases,
-      List<ContactLimits> limits,
-      double share) {
+      Equilibrium standing, List<CaseResponse> cases, List<ContactLimits> limits, double share) {
     List<Finding> found = new ArrayList<>();
     Pressed rest = worst(standing, null, limits, share);
     if (rest != null) {

@@ -109,8 +109,7 @@ public final class CheckStudy {
   }
 
   /**
-   * Finds what {@link #run} finds, without what nothing is judged by, for
-   * searches.
+   * Finds what {@link #run} finds, without what nothing is judged by, for searches.
    *
    * @param stated the coupling and what its file says beside it
    * @param depth how far tool changes are looked at

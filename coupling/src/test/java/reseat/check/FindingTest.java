@@ -99,7 +99,8 @@ class FindingTest {
   void aStatementSpeaksOfNamesAmountsTermsAndStatementsOnly() {
     Statement inner = Statement.of(Said.MOTION, "sliding");
     Statement all =
-        Statement.of(Said.MOTION_FREE, inner, "front", Judged.FAILS, Argument.computed(Measure.FORCE, 600));
+        Statement.of(
+            Said.MOTION_FREE, inner, "front", Judged.FAILS, Argument.computed(Measure.FORCE, 600));
     assertThat(all.arguments())
         .containsExactly(
             new Argument.Inner(inner),

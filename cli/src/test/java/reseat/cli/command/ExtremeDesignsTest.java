@@ -22,7 +22,8 @@ class ExtremeDesignsTest {
 
   private static final boolean ALL = Boolean.getBoolean("full");
 
-  private static final List<String> QUICK = List.of("check FILE --no-remedies", "check FILE --json --no-remedies");
+  private static final List<String> QUICK =
+      List.of("check FILE --no-remedies", "check FILE --json --no-remedies");
 
   private static final List<String> SLOW =
       List.of(

@@ -18,8 +18,8 @@ import reseat.designfile.Starter;
 /**
  * Every command gives the verdict of the check, as exit code and in JSON: on the shipped couplings,
  * on designs drawn round them, and upside down, dry, warm and tilted. Nothing is called holding
- * with a number beyond the limit printed beside it. With {@code -Pfull} 60 designs are drawn,
- * else 10.
+ * with a number beyond the limit printed beside it. With {@code -Pfull} 60 designs are drawn, else
+ * 10.
  */
 class OneVerdictTest extends TypedCommand {
 

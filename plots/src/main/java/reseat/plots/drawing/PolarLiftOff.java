@@ -219,10 +219,10 @@ public final class PolarLiftOff {
     double least = p.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
     double most = p.rays().stream().mapToDouble(Ray::force).max().orElse(0);
     return FilledText.of(
-        "Plane %s\u2013%s: least %s, most %s.", p.first(), p.second(), forceText(least), forceText(most));
+        "Plane %s\u2013%s: least %s, most %s.", p.first(), p.second(), told(least), told(most));
   }
 
-  private static String forceText(double force) {
+  private static String told(double force) {
     return Double.isInfinite(force) ? "without limit" : NumberText.force(force);
   }
 }
