@@ -34,36 +34,18 @@ public record FluidFilmPad(
 
   private static final int AXIAL = 2;
 
-  /** What would help, each with the sentence to print. */
+  /** What would help. */
   public enum Remedy {
     /** Lower friction. */
-    LUBRICATE("Lower the friction of the pivot: grease, a PTFE or carbon coating, a smaller ball."),
+    LUBRICATE,
     /** Stiffer film against tilt. */
-    WIDEN_PAD("Widen the pad: the tilt stiffness of the film grows strongly with its width."),
+    WIDEN_PAD,
     /** Fix the pivot. */
-    BOND_AFTER_FLOATING(
-        "Let the pad align itself while floating, then bond the pivot: it need not turn again."),
+    BOND_AFTER_FLOATING,
     /** Let it roll. */
-    ROLL_ON_FLAT(
-        "Let the ball roll on a flat instead of sliding in a seat, and locate the pad sideways by"
-            + " something else."),
+    ROLL_ON_FLAT,
     /** Stiffer pivot. */
-    STIFFEN_PIVOT("Stiffen the pivot: larger ball, closer seat, shorter or thicker stud.");
-
-    private final String text;
-
-    Remedy(String text) {
-      this.text = text;
-    }
-
-    /**
-     * The sentence to print.
-     *
-     * @return one sentence
-     */
-    public String text() {
-      return text;
-    }
+    STIFFEN_PIVOT
   }
 
   /** Checks that all quantities are positive; friction may be zero. */

@@ -30,33 +30,16 @@ public record LockNut(
     double clampLength,
     double youngModulus) {
 
-  /** The steps of setting a locked screw, in order; each with the instruction to print. */
+  /** The steps of setting a locked screw, in order. */
   public enum Step {
     /** Set short of the target by the expected shift. */
-    SET("Set the screw short of the wanted height by the expected shift."),
+    SET,
     /** Lock, holding the screw so that it does not turn with the nut. */
-    LOCK("Hold the screw against turning and tighten the nut to the stated torque."),
+    LOCK,
     /** Read the height again with the nut tight. */
-    READ("Read the indicator again: only a reading with the nut tight counts."),
+    READ,
     /** Loosen, correct by the error read, lock again in the same way. */
-    CORRECT(
-        "If the reading is off, loosen the nut, turn the screw by the error read, and lock again in"
-            + " the same way: this screw shifts by the same amount every time.");
-
-    private final String instruction;
-
-    Step(String instruction) {
-      this.instruction = instruction;
-    }
-
-    /**
-     * The instruction for the bench, without numbers.
-     *
-     * @return one sentence or two
-     */
-    public String instruction() {
-      return instruction;
-    }
+    CORRECT
   }
 
   /** Checks forces and lengths. */

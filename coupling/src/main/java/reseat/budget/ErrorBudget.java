@@ -3,6 +3,7 @@ package reseat.budget;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 
@@ -17,7 +18,15 @@ public record ErrorBudget(List<BudgetLine> lines, double coverageFactor) {
   /** Orders the lines. */
   public ErrorBudget {
     List<BudgetLine> sorted = new ArrayList<>(lines);
-    sorted.sort(Comparator.comparingDouble((BudgetLine l) -> -l.contribution().norm()));
+    double all = 0;
+    for (BudgetLine l : lines) {
+      all += l.contribution().norm();
+    }
+    // rounded, so that lines alike by symmetry stay in the order in which they were made
+    double scale = all > 0 ? 1e9 / all : 0;
+    sorted.sort(
+        Comparator.comparingDouble(
+            (BudgetLine l) -> -Elementary.rint(scale * l.contribution().norm())));
     lines = List.copyOf(sorted);
     if (!(coverageFactor > 0)) {
       throw new IllegalArgumentException(

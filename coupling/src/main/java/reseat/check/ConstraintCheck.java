@@ -6,6 +6,7 @@ import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.equilibrium.ConstraintQuality;
+import reseat.equilibrium.FreeMotion;
 
 /** Whether six contacts hold six motions, and whether they hold them evenly. */
 public final class ConstraintCheck {
@@ -94,6 +95,16 @@ public final class ConstraintCheck {
   }
 
   private static Statement weakest(ConstraintQuality quality) {
-    return Statement.of(Said.MOTION, quality.weakest().words());
+    FreeMotion m = quality.weakest();
+    return Statement.of(
+        Said.MOTION,
+        m.kind(),
+        amount(Measure.FACTOR, m.direction().x()),
+        amount(Measure.FACTOR, m.direction().y()),
+        amount(Measure.FACTOR, m.direction().z()),
+        amount(Measure.LENGTH, m.through().x()),
+        amount(Measure.LENGTH, m.through().y()),
+        amount(Measure.LENGTH, m.through().z()),
+        amount(Measure.LENGTH, m.pitch()));
   }
 }

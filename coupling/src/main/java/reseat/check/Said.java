@@ -52,7 +52,10 @@ public enum Said {
   BARELY_HELD_SEVERAL,
   /** All motions are held: factor found, factor limit. */
   ALL_HELD,
-  /** A free or weak motion: n its words. */
+  /**
+   * A free or weak motion: t kind, factors x, y, z of its direction, lengths x, y, z of a point of
+   * its axis, length of advance per radian (infinite for a slide).
+   */
   MOTION,
 
   // --- error motion ---

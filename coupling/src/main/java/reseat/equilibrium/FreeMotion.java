@@ -1,9 +1,7 @@
 package reseat.equilibrium;
 
-import reseat.elementary.Elementary;
 import reseat.space.Twist;
 import reseat.space.Vec3;
-import reseat.units.FilledText;
 
 /**
  * A motion of the holder told as a machinist would: a slide, a turn about a line, or a screw.
@@ -56,44 +54,5 @@ public record FreeMotion(Kind kind, Vec3 direction, Vec3 through, double pitch) 
       }
     }
     return d;
-  }
-
-  /**
-   * Returns the motion in words.
-   *
-   * @return for instance {@code turning about a line along z through (0.0, 12.0, 0.0) mm}
-   */
-  public String words() {
-    return switch (kind) {
-      case SLIDE -> "sliding along " + along();
-      case TURN -> "turning about a line along " + along() + " through " + point();
-      case SCREW ->
-          FilledText.of(
-              "turning about a line along %s through %s while advancing %.2f mm per degree",
-              along(), point(), 1e3 * pitch * Elementary.toRadians(1));
-    };
-  }
-
-  private String along() {
-    Vec3[] axes = {Vec3.X, Vec3.Y, Vec3.Z};
-    String[] names = {"x", "y", "z"};
-    for (int i = 0; i < 3; i++) {
-      if (Math.abs(direction.dot(axes[i])) > 0.99999) {
-        return names[i];
-      }
-    }
-    return FilledText.of(
-        "(%.3f, %.3f, %.3f)", clean(direction.x()), clean(direction.y()), clean(direction.z()));
-  }
-
-  private String point() {
-    return FilledText.of(
-        "(%.1f, %.1f, %.1f) mm",
-        clean(1e3 * through.x()), clean(1e3 * through.y()), clean(1e3 * through.z()));
-  }
-
-  /** Avoids a printed minus zero. */
-  private static double clean(double v) {
-    return Math.abs(v) < 5e-4 ? 0 : v;
   }
 }

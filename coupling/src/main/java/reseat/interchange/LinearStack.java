@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 
 /**
@@ -141,7 +142,8 @@ public final class LinearStack {
                 ratio * ratio));
       }
     }
-    lines.sort(Comparator.comparingDouble(Line::share).reversed());
+    // rounded, so that lines alike by symmetry stay in the order of their contributors
+    lines.sort(Comparator.comparingDouble((Line l) -> -Elementary.rint(1e9 * l.share())));
     return List.copyOf(lines);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import reseat.elementary.Elementary;
 
 /**
  * What halving one tolerance, the others as they are, does along one machine axis.
@@ -42,7 +43,10 @@ public record TighteningGain(Contributor contributor, double before, double afte
         gains.add(new TighteningGain(e.contributor(), before, Math.sqrt(left)));
       }
     }
-    gains.sort(Comparator.comparingDouble(TighteningGain::after));
+    // rounded, so that gains alike by symmetry stay in the order of their contributors
+    double scale = before > 0 ? 1e9 / before : 0;
+    gains.sort(
+        Comparator.comparingDouble((TighteningGain g) -> Elementary.rint(scale * g.after())));
     return List.copyOf(gains);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import reseat.elementary.Elementary;
 import reseat.numerics.NumberRow;
 import reseat.numerics.RunningCovariance;
 import reseat.space.Vec3;
@@ -176,7 +177,11 @@ final class ShareTally {
       Vec3 deviation = single.count() < 2 ? Vec3.ZERO : single.standardDeviation();
       shares.add(new CauseShares.Share(CAUSES[c], deviation, vector(first[c]), vector(total[c])));
     }
-    shares.sort((p, q) -> Double.compare(sum(q.total()), sum(p.total())));
+    // rounded, so that equal shares stay in the order of the causes
+    shares.sort(
+        (p, q) ->
+            Double.compare(
+                Elementary.rint(1e9 * sum(q.total())), Elementary.rint(1e9 * sum(p.total()))));
     return new CauseShares(shares, vector(interaction), vector(error), used + dropped, dropped);
   }
 

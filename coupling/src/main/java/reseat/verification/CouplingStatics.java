@@ -92,8 +92,18 @@ final class CouplingStatics {
         .add("CV-075", "sticking Kz/k", 5.470588235, "", diagonal(Bound.STICKING, 2, 1))
         .add("CV-075", "sticking Ktx/(k R2)", 2.735294118, "", diagonal(Bound.STICKING, 3, r2))
         .add("CV-075", "sticking Ktz/(k R2)", 5.470588235, "", diagonal(Bound.STICKING, 5, r2))
-        .add("CV-081", "1 N down: dz at 100 N per contact", 9.12095, "nm", nanometresPerNewton(Vec3.Z))
-        .add("CV-081", "1 N sideways: dx at 100 N per contact", 18.24190, "nm", nanometresPerNewton(Vec3.X));
+        .add(
+            "CV-081",
+            "1 N down: dz at 100 N per contact",
+            9.12095,
+            "nm",
+            nanometresPerNewton(Vec3.Z))
+        .add(
+            "CV-081",
+            "1 N sideways: dx at 100 N per contact",
+            18.24190,
+            "nm",
+            nanometresPerNewton(Vec3.X));
   }
 
   private static DoubleSupplier diagonal(Bound bound, int row, double scale) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.equilibrium.ConstraintQuality;
+import reseat.equilibrium.FreeMotion;
 import reseat.equilibrium.TestCouplings;
 import reseat.equilibrium.WorkedExamples;
 import reseat.seat.Ball;
@@ -58,18 +59,21 @@ class LayoutChecksTest {
     assertThat(Looked.amount(f.said(), 0)).isEqualTo(6);
     assertThat(Looked.amount(f.said(), 1)).isEqualTo(5);
     assertThat(Looked.amount(f.said(), 2)).isEqualTo(1);
-    assertThat(motion(f, 3)).isEqualTo("sliding along y");
+    Statement free = Looked.inner(f.said(), 3);
+    assertThat(Looked.term(free, 0)).isEqualTo(FreeMotion.Kind.SLIDE);
+    assertThat(Looked.amount(free, 2)).as("along y").isCloseTo(1, within(1e-9));
     assertThat(f.subject().name()).as("any one of them, turned, would hold it").contains(", ");
   }
 
   @Test
   void groovesAlongTheCircleLeaveTheTurnFree() {
-    assertThat(motion(constraint(turned(90, 90, 90)), 3))
-        .contains("turning about a line along z through (0.0, 0.0, 0.0) mm");
+    turnsAboutZ(constraint(turned(90, 90, 90)), 3, 1e-9);
   }
 
-  private static String motion(Finding f, int place) {
-    return Looked.name(Looked.inner(f.said(), place), 0);
+  private static void turnsAboutZ(Finding f, int place, double near) {
+    Statement motion = Looked.inner(f.said(), place);
+    assertThat(Looked.term(motion, 0)).isEqualTo(FreeMotion.Kind.TURN);
+    assertThat(Looked.amount(motion, 3)).isCloseTo(1, within(near));
   }
 
   @Test
@@ -77,7 +81,7 @@ class LayoutChecksTest {
     Finding f = constraint(turned(89, 89, 89));
     assertThat(f.judged()).isEqualTo(Judged.DECIDE);
     assertThat(f.said().key()).isEqualTo(Said.BARELY_HELD);
-    assertThat(motion(f, 0)).startsWith("turning about a line along z");
+    turnsAboutZ(f, 0, 1e-5);
     assertThat(f.value()).isGreaterThan(f.limit());
   }
 

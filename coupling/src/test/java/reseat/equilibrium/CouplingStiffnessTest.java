@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
-import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.ballmount.StudCompliance;
 import reseat.design.BallMounting;
@@ -18,6 +17,7 @@ import reseat.numerics.RandomStream;
 import reseat.numerics.SymmetricEigen;
 import reseat.space.Matrix6;
 import reseat.space.Pose;
+import reseat.space.RandomDirection;
 import reseat.space.Twist;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -64,7 +64,8 @@ class CouplingStiffnessTest {
     // the matrix leaves out the turning of the lines of action, a part N/(k L) of the stiffness
     for (int i = 0; i < LAYOUTS; i++) {
       RandomCoupling c = RandomCoupling.draw(RandomStream.of(SEED, i));
-      double share = RandomCoupling.geometricShare(CouplingModel.of(c.design()).equilibriumUnder(c.load()));
+      double share =
+          RandomCoupling.geometricShare(CouplingModel.of(c.design()).equilibriumUnder(c.load()));
       assertThat(disagreement(c.design(), c.load()))
           .as("seed %d, layout %d, N/(kL) = %.1e", SEED, i, share)
           .isLessThan(1e-5 + 10 * share);
@@ -128,7 +129,8 @@ class CouplingStiffnessTest {
       Equilibrium state = CouplingModel.of(c.design()).equilibriumUnder(c.load());
       for (Bound bound : Bound.values()) {
         List<CouplingStiffness.Share> shares =
-            CouplingStiffness.of(state, bound).shares(c.design().toolPoint(), RandomDirection.of(draw));
+            CouplingStiffness.of(state, bound)
+                .shares(c.design().toolPoint(), RandomDirection.of(draw));
         assertThat(shares).allSatisfy(s -> assertThat(s.share()).isBetween(0.0, 1.0));
         assertThat(shares.stream().mapToDouble(CouplingStiffness.Share::share).sum())
             .as("seed %d, layout %d", SEED + 3, i)
@@ -232,7 +234,8 @@ class CouplingStiffnessTest {
     CouplingDesign design =
         TestCouplings.threeVees(0.05, 0.00635, Math.toRadians(45), 90, 210, 330).build();
     Equilibrium lifted =
-        CouplingModel.of(design).equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -10), new Vec3(0.3, 0, 0)));
+        CouplingModel.of(design)
+            .equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -10), new Vec3(0.3, 0, 0)));
     assertThat(lifted.lifted()).isTrue();
     assertThatThrownBy(
             () ->

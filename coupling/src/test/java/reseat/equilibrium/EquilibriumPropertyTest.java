@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,6 +13,7 @@ import reseat.design.Support;
 import reseat.numerics.RandomStream;
 import reseat.seat.Flank;
 import reseat.space.Pose;
+import reseat.space.RandomDirection;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -179,7 +179,8 @@ class EquilibriumPropertyTest {
     onRandomLayouts(
         6,
         (coupling, draw) -> {
-          Pose move = Pose.of(RandomDirection.of(draw).times(draw.uniform(0, 3)), RandomDirection.of(draw));
+          Pose move =
+              Pose.of(RandomDirection.of(draw).times(draw.uniform(0, 3)), RandomDirection.of(draw));
           Wrench w = coupling.load();
           Equilibrium here = solve(coupling.design(), w);
           Equilibrium there =

@@ -3,9 +3,9 @@ package reseat.equilibrium;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.numerics.RandomStream;
+import reseat.space.RandomDirection;
 import reseat.space.Twist;
 import reseat.space.Vec3;
 
@@ -63,21 +63,5 @@ class FreeMotionTest {
       assertThat(FreeMotion.of(new Twist(v, enough, Vec3.ZERO), SIZE).kind())
           .isEqualTo(FreeMotion.Kind.TURN);
     }
-  }
-
-  @Test
-  void theWordsNameAxesWhereTheyCanAndGiveTheAdvancePerDegree() {
-    Vec3 at = new Vec3(0, 0.012, 0);
-    assertThat(FreeMotion.of(screw(Vec3.Z, at, 2, 0, Vec3.ZERO), SIZE).words())
-        .isEqualTo("turning about a line along z through (0.0, 12.0, 0.0) mm");
-    // 20 mm per radian are 0.35 mm per degree
-    assertThat(FreeMotion.of(screw(Vec3.Y, Vec3.ZERO, 2, 0.020, Vec3.ZERO), SIZE).words())
-        .isEqualTo(
-            "turning about a line along y through (0.0, 0.0, 0.0) mm while advancing 0.35 mm per"
-                + " degree");
-    assertThat(FreeMotion.of(new Twist(new Vec3(0.6, 0, 0.8), Vec3.ZERO, at), SIZE).words())
-        .isEqualTo("sliding along (0.600, 0.000, 0.800)");
-    assertThat(FreeMotion.of(new Twist(Vec3.X.negated(), Vec3.ZERO, at), SIZE).words())
-        .isEqualTo("sliding along x");
   }
 }

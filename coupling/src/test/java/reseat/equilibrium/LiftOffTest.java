@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
 import reseat.numerics.RandomStream;
+import reseat.space.RandomDirection;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -25,7 +25,9 @@ class LiftOffTest {
       LiftOff lift = new LiftOff(model.equilibriumUnder(c.load()).lines(), c.load());
       Wrench extra =
           new Wrench(
-              RandomDirection.of(draw).times(10), RandomDirection.of(draw).times(0.5), c.design().toolPoint());
+              RandomDirection.of(draw).times(10),
+              RandomDirection.of(draw).times(0.5),
+              c.design().toolPoint());
       LiftOff.First first = lift.factor(extra);
       if (first.index() < 0) {
         continue;

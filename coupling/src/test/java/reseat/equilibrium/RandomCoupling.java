@@ -1,6 +1,5 @@
 package reseat.equilibrium;
 
-import reseat.space.RandomDirection;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.design.BallMounting;
@@ -20,6 +19,7 @@ import reseat.seat.Seat;
 import reseat.seat.SeatFrame;
 import reseat.seat.TrihedralSeat;
 import reseat.seat.VeeGroove;
+import reseat.space.RandomDirection;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 

@@ -64,7 +64,8 @@ class StaticsValidationTest {
   void stiffnessOfTheSymmetricCoupling() {
     // CV-074 and CV-075 in units of the contact stiffness k
     Equilibrium state =
-        CouplingModel.of(coupling()).equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -100), Vec3.ZERO));
+        CouplingModel.of(coupling())
+            .equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -100), Vec3.ZERO));
     double k = state.contacts().get(0).normalStiffness();
     double lambda = 14.0 / 17;
     Matrix6 soft = CouplingStiffness.of(state, CouplingStiffness.Bound.FRICTIONLESS).at(Vec3.ZERO);

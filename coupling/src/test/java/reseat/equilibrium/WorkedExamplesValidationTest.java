@@ -103,7 +103,8 @@ class WorkedExamplesValidationTest {
           edge ? WorkedExamples.toolPost(60, 180, 300) : WorkedExamples.toolPost(0, 120, 240);
       double factor = liftOff(post).factor(post.cases().get(2).load()).factor();
       Equilibrium state =
-          CouplingModel.of(post).equilibriumUnder(post.standingLoad().plus(post.cases().get(2).load()));
+          CouplingModel.of(post)
+              .equilibriumUnder(post.standingLoad().plus(post.cases().get(2).load()));
       assertThat(state.lifted()).isEqualTo(edge).isEqualTo(factor < 1);
     }
   }
@@ -122,7 +123,8 @@ class WorkedExamplesValidationTest {
     about(stiffness(state, Vec3.Z), 54);
     about(motion(pallet, 0).z(), -0.97);
     Equilibrium strike =
-        CouplingModel.of(pallet).equilibriumUnder(pallet.standingLoad().plus(pallet.cases().get(1).load()));
+        CouplingModel.of(pallet)
+            .equilibriumUnder(pallet.standingLoad().plus(pallet.cases().get(1).load()));
     assertThat(strike.contacts().stream().filter(c -> c.force() < 0)).hasSize(2);
   }
 
@@ -131,7 +133,8 @@ class WorkedExamplesValidationTest {
     CouplingDesign bracket = WorkedExamples.sensorBracket();
     Equilibrium state = CouplingModel.of(bracket).standing();
     Equilibrium shaken =
-        CouplingModel.of(bracket).equilibriumUnder(bracket.standingLoad().plus(bracket.cases().get(0).load()));
+        CouplingModel.of(bracket)
+            .equilibriumUnder(bracket.standingLoad().plus(bracket.cases().get(0).load()));
     for (int i = 0; i < 6; i++) {
       Equilibrium.Contact c = state.contacts().get(i);
       assertThat(c.force()).isBetween(14.0, 30.0);

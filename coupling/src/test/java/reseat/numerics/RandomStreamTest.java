@@ -15,8 +15,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.UniformRealDistribution;
 import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
+import reseat.space.RandomDirection;
 
 /** Distributions by Kolmogorov-Smirnov at fixed seeds; p below 0.001 would be a defect. */
 class RandomStreamTest {

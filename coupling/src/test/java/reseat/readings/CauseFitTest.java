@@ -184,16 +184,4 @@ class CauseFitTest {
     assertThat(fit.shares().get(0).high())
         .isCloseTo(Math.sqrt(9 + Z * (9 + 1e-4 * 14 / 3) * Math.sqrt(2 / 200.0)), CLOSE);
   }
-
-  @Test
-  void everyCauseHasWordsAndAdvice() {
-    assertThat(ScatterCause.values())
-        .allSatisfy(
-            c -> {
-              assertThat(c.words()).hasSizeGreaterThan(5);
-              assertThat(c.advice()).hasSizeGreaterThan(30).doesNotEndWith(".");
-            });
-    assertThat(Arrays.stream(ScatterCause.values()).map(ScatterCause::advice))
-        .doesNotHaveDuplicates();
-  }
 }

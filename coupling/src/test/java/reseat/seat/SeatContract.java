@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.numerics.RandomStream;
 import reseat.space.Pose;
+import reseat.space.RandomDirection;
 import reseat.space.Vec3;
 
 /** What every kind of seat must satisfy; a kind's own test says how to make one for a ball. */
@@ -118,7 +118,8 @@ abstract class SeatContract {
     onTwentySeats(
         6,
         (seat, centre, draw) -> {
-          Pose move = Pose.of(RandomDirection.of(draw).times(draw.uniform(0, 3)), RandomDirection.of(draw));
+          Pose move =
+              Pose.of(RandomDirection.of(draw).times(draw.uniform(0, 3)), RandomDirection.of(draw));
           SeatFrame f = seat.frame();
           Seat moved =
               seat.withFrame(

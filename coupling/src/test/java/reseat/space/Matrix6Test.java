@@ -55,7 +55,8 @@ class Matrix6Test {
   void aMotionToldElsewhereMovesEveryPointAlike() {
     Twist t = twist();
     Vec3 p = RandomDirection.of(draw);
-    assertThat(t.movedTo(RandomDirection.of(draw)).displacementOf(p).distanceTo(t.displacementOf(p)))
+    assertThat(
+            t.movedTo(RandomDirection.of(draw)).displacementOf(p).distanceTo(t.displacementOf(p)))
         .isLessThan(1e-15);
   }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.check.Finding;
 import reseat.check.Verdict;
@@ -18,6 +17,7 @@ import reseat.equilibrium.WorkedExamples;
 import reseat.numerics.Distribution;
 import reseat.numerics.DistributionShape;
 import reseat.numerics.RandomStream;
+import reseat.space.RandomDirection;
 import reseat.space.Vec3;
 
 class CheckStudyTest {

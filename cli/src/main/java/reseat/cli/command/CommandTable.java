@@ -13,6 +13,16 @@ interface CommandTable {
   List<String> names();
 
   /**
+   * Finds the command that a word names.
+   *
+   * @param word first word of a command line
+   * @return the name that help shows, if the word is another name of that command; else the word
+   */
+  default String named(String word) {
+    return word;
+  }
+
+  /**
    * Builds one command.
    *
    * @param name one of {@link #names()}

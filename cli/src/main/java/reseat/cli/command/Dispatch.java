@@ -27,6 +27,11 @@ public final class Dispatch {
    * @return an {@link ExitCode}
    */
   public int run(String[] args, PrintWriter out, PrintWriter err) {
+    if (args.length > 0 && !table.named(args[0]).equals(args[0])) {
+      String[] shown = args.clone();
+      shown[0] = table.named(args[0]);
+      return run(shown, out, err);
+    }
     if (args.length == 2 && !args[1].startsWith("-") && table.names().contains(args[0])) {
       if (table.command(args[0]) instanceof FileCommand onFile) {
         return runOnFile(onFile, args, out, err);

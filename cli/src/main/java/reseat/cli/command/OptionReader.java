@@ -35,7 +35,10 @@ final class OptionReader {
    */
   int run(String[] args) {
     if (args.length > 0 && args[0].equals("help")) {
-      return run(args.length == 1 ? new String[] {"--help"} : new String[] {args[1], "--help"});
+      return run(
+          args.length == 1
+              ? new String[] {"--help"}
+              : new String[] {table.named(args[1]), "--help"});
     }
     if (args.length > 0 && table.names().contains(args[0])) {
       // The named command alone is described: describing the others would only take time.

@@ -29,6 +29,11 @@ final class ShippedCommands implements CommandTable {
   }
 
   @Override
+  public String named(String word) {
+    return word.equals("ball-mount") ? "mount" : word;
+  }
+
+  @Override
   public Subcommand command(String name) {
     return switch (name) {
       case "starter" -> new StarterCommand();

@@ -136,6 +136,21 @@ class DispatchTest {
   }
 
   @Test
+  void aBallMountIsLookedAtByEitherName() {
+    StringWriter full = new StringWriter();
+    StringWriter brief = new StringWriter();
+    for (String[] words : new String[][] {{"ball-mount", "--help"}, {"help", "ball-mount"}}) {
+      full.getBuffer().setLength(0);
+      assertThat(new Dispatch().run(words, new PrintWriter(full, true), new PrintWriter(err)))
+          .isEqualTo(ExitCode.HOLDS);
+      assertThat(full.toString()).contains("Usage: reseat mount");
+    }
+    new Dispatch()
+        .run(new String[] {"mount", "--help"}, new PrintWriter(brief, true), new PrintWriter(err));
+    assertThat(full).hasToString(brief.toString());
+  }
+
+  @Test
   void helpNamesEveryCommandAndExitCode() {
     assertThat(run("--help")).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString()).contains("weigh").contains("Exit codes").contains("70");

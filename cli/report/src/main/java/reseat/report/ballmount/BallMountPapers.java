@@ -13,6 +13,7 @@ import reseat.check.Finding;
 import reseat.check.Judged;
 import reseat.design.AdjustmentTask;
 import reseat.elementary.Elementary;
+import reseat.report.form.LockNutWords;
 import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
 import reseat.report.shop.BondingSheet;
@@ -142,7 +143,7 @@ public final class BallMountPapers {
   private Page.Section lockNut(LockNut nut) {
     List<String> steps = new ArrayList<>();
     for (LockNut.Step s : LockNut.procedure()) {
-      steps.add(s.instruction());
+      steps.add(LockNutWords.of(s));
     }
     return new Page.Section(
         "lock",

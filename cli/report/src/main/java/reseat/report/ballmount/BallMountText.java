@@ -22,6 +22,7 @@ import reseat.report.check.AssumedWords;
 import reseat.report.check.FindingsText;
 import reseat.report.check.VerdictWords;
 import reseat.report.form.FigureText;
+import reseat.report.form.LockNutWords;
 import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
@@ -318,7 +319,7 @@ public final class BallMountText {
             + ".");
     int i = 1;
     for (LockNut.Step s : LockNut.procedure()) {
-      out.append(Paragraph.of("    ", i + ". " + s.instruction()));
+      out.append(Paragraph.of("    ", i + ". " + LockNutWords.of(s)));
       i++;
     }
     out.append(

@@ -6,6 +6,7 @@ import reseat.ballmount.BondCaution;
 import reseat.ballmount.FluidFilmPad;
 import reseat.ballmount.ThreadStrength;
 import reseat.check.Measure;
+import reseat.report.form.CautionWords;
 
 /** What is said of how a ball is held and set: stud, thread, lock nut, bond, pivot and pad. */
 public final class BallMountWords {
@@ -233,16 +234,31 @@ public final class BallMountWords {
               + " of its strength is counted. A bond for higher temperature is the cure.";
       case HANGS_ON_ADHESIVE, CREEPS, BREAKS ->
           at
-              + caution.text().substring(0, 1).toLowerCase(Locale.ROOT)
-              + caution.text().substring(1);
+              + CautionWords.of(caution).substring(0, 1).toLowerCase(Locale.ROOT)
+              + CautionWords.of(caution).substring(1);
     };
   }
 
   private static String cures(Spoken s) {
     StringJoiner cures = new StringJoiner(" Or: ");
     for (int i = 0; i < s.size(); i++) {
-      cures.add(((FluidFilmPad.Remedy) s.term(i)).text());
+      cures.add(cure((FluidFilmPad.Remedy) s.term(i)));
     }
     return cures.toString();
+  }
+
+  private static String cure(FluidFilmPad.Remedy remedy) {
+    return switch (remedy) {
+      case LUBRICATE ->
+          "Lower the friction of the pivot: grease, a PTFE or carbon coating, a smaller ball.";
+      case WIDEN_PAD ->
+          "Widen the pad: the tilt stiffness of the film grows strongly with its width.";
+      case BOND_AFTER_FLOATING ->
+          "Let the pad align itself while floating, then bond the pivot: it need not turn again.";
+      case ROLL_ON_FLAT ->
+          "Let the ball roll on a flat instead of sliding in a seat, and locate the pad sideways by"
+              + " something else.";
+      case STIFFEN_PIVOT -> "Stiffen the pivot: larger ball, closer seat, shorter or thicker stud.";
+    };
   }
 }

@@ -97,7 +97,7 @@ public final class CheckJson {
     json.key("contacts").value(q.contacts());
     json.key("rank").value(q.rank());
     json.key("condition").value(q.condition());
-    json.key("weakest_motion").value(q.weakest().words());
+    json.key("weakest_motion").value(MotionWords.of(q.weakest()));
     json.key("weakest_motion_unique").value(q.weakestUnique());
     json.end();
   }

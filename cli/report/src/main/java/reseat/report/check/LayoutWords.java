@@ -39,7 +39,7 @@ final class LayoutWords {
               + " (poor above "
               + s.amount(1)
               + ").";
-      case MOTION -> s.name(0);
+      case MOTION -> MotionWords.of(s);
       case LAYOUT_NOT_MADE ->
           "the seats of this file do not make it; write a file of that layout to compare.";
       case REFUSED -> s.name(0);

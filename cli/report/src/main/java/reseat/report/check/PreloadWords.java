@@ -2,6 +2,7 @@ package reseat.report.check;
 
 import reseat.preload.BenchSetting;
 import reseat.preload.DeviceCaution;
+import reseat.report.form.CautionWords;
 import reseat.report.form.FigureText;
 
 /** What is said of preloads: their line, scatter and devices, and whether they pull home. */
@@ -54,7 +55,7 @@ final class PreloadWords {
       case DEVICE_CAUTION ->
           s.name(0)
               + ": "
-              + ((DeviceCaution) s.term(1)).text()
+              + CautionWords.of((DeviceCaution) s.term(1))
               + (s.absent(2) ? "" : " Stored: " + s.amount(2) + " J.");
       case SEATS_BELOW ->
           s.name(2)

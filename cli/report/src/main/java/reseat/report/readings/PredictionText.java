@@ -239,7 +239,7 @@ public final class PredictionText {
                   f.amounts().stream()
                       .filter(a -> a.fitted() > a.assumed())
                       .max(Comparator.comparingDouble(Amount::share)))
-          .ifPresent(a -> advice.add(a.cause().advice() + "."));
+          .ifPresent(a -> advice.add(CauseAdvice.of(a.cause()) + "."));
     }
     if (advice.isEmpty()) {
       advice.add("nothing to fix: measured scatter agrees with the prediction.");

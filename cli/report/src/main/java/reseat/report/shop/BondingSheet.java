@@ -8,6 +8,7 @@ import java.util.Set;
 import reseat.ballmount.BondCaution;
 import reseat.ballmount.BondJoint;
 import reseat.check.StudLoads;
+import reseat.report.form.CautionWords;
 import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
 import reseat.units.QuantityKind;
@@ -52,7 +53,7 @@ public final class BondingSheet {
           worst = p.load();
         }
         for (BondCaution c : b.cautions(load.sustained(), p.load())) {
-          cautions.add(c.text());
+          cautions.add(CautionWords.of(c));
         }
       }
       strength.add(

@@ -9,6 +9,7 @@ import reseat.equilibrium.CaseResponse;
 import reseat.preload.DeviceCaution;
 import reseat.preload.PreloadDevice;
 import reseat.report.check.FindingsText;
+import reseat.report.form.CautionWords;
 import reseat.report.form.FigureText;
 import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
@@ -69,7 +70,7 @@ public final class CautionSheet {
       }
       PreloadDevice device = p.modelled().get();
       for (DeviceCaution c : device.cautions()) {
-        devices.add(p.name(), c.text());
+        devices.add(p.name(), CautionWords.of(c));
       }
       if (device.storedEnergy() >= WORTH_TELLING) {
         devices.add(

@@ -12,6 +12,7 @@ import reseat.elementary.Elementary;
 import reseat.making.HeightSetting;
 import reseat.preload.BenchBand;
 import reseat.preload.BenchSetting;
+import reseat.report.form.LockNutWords;
 import reseat.report.form.PageNumbers;
 import reseat.report.page.Page;
 import reseat.study.ShopStudy;
@@ -121,7 +122,7 @@ public final class SettingSheet {
     if (nut.isPresent()) {
       List<String> steps = new ArrayList<>();
       for (LockNut.Step s : LockNut.procedure()) {
-        steps.add(s.instruction());
+        steps.add(LockNutWords.of(s));
       }
       blocks.add(new Page.Steps(steps));
     }
