@@ -49,7 +49,7 @@ public final class PreloadBandText {
   private static String why(
       AllowedPreload.End end, AllowedPreload.End fails, String way, FigureText figures) {
     String what = " (" + end.check() + (end.where().isEmpty() ? "" : ", " + end.where());
-    if (end.equals(fails)) {
+    if (end.force() == fails.force()) {
       return what + ")";
     }
     String then =
