@@ -1,7 +1,9 @@
 package reseat.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import reseat.contact.ContactLimits;
 import reseat.design.Acceptance;
@@ -29,6 +31,9 @@ final class PreloadSearch {
 
   private static final int STEPS = 80;
 
+  /** Room of what holds or is open whatever its figure says. */
+  private static final double STEP = 1e-9;
+
   /** Ratio to which an end is found. */
   private static final double CLOSE = 5e-4;
 
@@ -39,6 +44,8 @@ final class PreloadSearch {
   private final Vec3 ratio;
   private final boolean doubtCounts;
   private final List<Acceptance> accepted;
+  private final Map<Double, Optional<StandingCoupling>> seen = new HashMap<>();
+  private List<OrderedCheck> checks = OrderedCheck.thatJudge();
 
   private PreloadSearch(StandingCoupling coupling) {
     design = coupling.design();
@@ -78,7 +85,9 @@ final class PreloadSearch {
     if (coupling.design().preloads().isEmpty()) {
       return Optional.empty();
     }
-    return new PreloadSearch(coupling).found();
+    PreloadSearch search = new PreloadSearch(coupling);
+    Optional<AllowedPreload> most = search.withoutSlide();
+    return most.isPresent() && search.slidesHomeAt(most.get()) ? most : search.found();
   }
 
   /** Whether every check holds at both ends of what the preloads scatter by. */
@@ -97,6 +106,37 @@ final class PreloadSearch {
     return scatter < 1
         && search.at(1 - scatter, false).holds()
         && search.at(1 + scatter, false).holds();
+  }
+
+  /**
+   * The band without the slide home, which takes long to look at and hardly depends on the size of
+   * the preloads.
+   */
+  private Optional<AllowedPreload> withoutSlide() {
+    List<OrderedCheck> others = new ArrayList<>(OrderedCheck.thatJudge());
+    others.remove(OrderedCheck.SELF_SEATING);
+    checks = others;
+    Optional<AllowedPreload> most = found();
+    checks = OrderedCheck.thatJudge();
+    return most;
+  }
+
+  /** Whether the slide home is open at neither end of a band nor in its middle. */
+  private boolean slidesHomeAt(AllowedPreload band) {
+    double least = Math.max(band.least().force() / band.nominal(), SMALLEST);
+    double most = Math.min(band.most().force() / band.nominal(), 1 / SMALLEST);
+    for (double scale : new double[] {least, Math.sqrt(least * most), most}) {
+      Optional<StandingCoupling> coupling = standing(scale);
+      if (coupling.isEmpty()) {
+        return false;
+      }
+      for (Finding f : accepted(OrderedCheck.SELF_SEATING, coupling.get())) {
+        if (f.judged() == Judged.FAILS || f.judged() == Judged.DECIDE) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private Optional<AllowedPreload> found() {
@@ -182,12 +222,14 @@ final class PreloadSearch {
   private double[] root(double inside, double outside, Finding binds, boolean failures) {
     double good = inside;
     double bad = outside;
-    double above = Math.max(1e-9, margin(good, binds, failures));
+    double above = Math.max(STEP, margin(good, binds, failures));
     double below = binds.margin() < 0 ? binds.margin() : -above;
     int side = 0;
     while (Math.abs(bad / good - 1) > CLOSE) {
       double wide = Elementary.log(bad / good);
-      double part = above / (above - below) * wide;
+      // a judgement that turns without its figure reaching the limit is halved in on
+      boolean turns = above <= STEP || below >= -STEP;
+      double part = (turns ? 0.5 : above / (above - below)) * wide;
       // not so near to an end that the other hardly moves
       double least = Math.min(0.5, 0.6 * CLOSE / Math.abs(wide));
       double t = Math.min(1 - least, Math.max(least, part / wide));
@@ -195,7 +237,7 @@ final class PreloadSearch {
       double m = margin(x, binds, failures);
       if (m >= 0) {
         good = x;
-        above = Math.max(1e-9, m);
+        above = Math.max(STEP, m);
         below = side > 0 ? below / 2 : below;
         side = 1;
       } else {
@@ -222,7 +264,7 @@ final class PreloadSearch {
             if (f.check() == binds.check() && f.judged() != Judged.ADVICE) {
               boolean open =
                   f.judged() == Judged.FAILS || (!failures && f.judged() == Judged.DECIDE);
-              double room = open ? Math.min(f.margin(), -1e-9) : Math.max(f.margin(), 1e-9);
+              double room = open ? Math.min(f.margin(), -STEP) : Math.max(f.margin(), STEP);
               least = Math.min(least, room);
             }
           }
@@ -235,6 +277,15 @@ final class PreloadSearch {
   }
 
   private Optional<StandingCoupling> standing(double scale) {
+    Optional<StandingCoupling> known = seen.get(scale);
+    if (known == null) {
+      known = loaded(scale);
+      seen.put(scale, known);
+    }
+    return known;
+  }
+
+  private Optional<StandingCoupling> loaded(double scale) {
     List<Preload> scaled = new ArrayList<>();
     for (Preload p : design.preloads()) {
       scaled.add(p.withForce(scale * p.force()));
@@ -261,7 +312,7 @@ final class PreloadSearch {
       if (coupling.isEmpty()) {
         return new Judgement(Optional.of(doesNotStand()));
       }
-      for (OrderedCheck check : OrderedCheck.thatJudge()) {
+      for (OrderedCheck check : checks) {
         for (Finding f : accepted(check, coupling.get())) {
           if (f.judged() == Judged.FAILS || (!failures && f.judged() == Judged.DECIDE)) {
             return new Judgement(Optional.of(f));

@@ -36,11 +36,53 @@ public final class SeatingPaths {
     if (!hasRing(design)) {
       return new SelfSeating(ContactLines.nominal(design), load).oneOpenByContact();
     }
-    List<SelfSeating.Path> worst = List.of();
+    List<Candidate> worst = new ArrayList<>();
     for (int k = 0; k < TURNS; k++) {
-      worst = worse(worst, turned(design, load, 2 * Math.PI / 3 * k / TURNS));
+      turned(design, load, 2 * Math.PI / 3 * k / TURNS, worst);
     }
-    return worst;
+    List<SelfSeating.Path> paths = new ArrayList<>();
+    for (Candidate c : worst) {
+      paths.add(c.path());
+    }
+    return paths;
+  }
+
+  /**
+   * The way of one last stage that stalls at the least friction of those looked at. Mutable: found
+   * by comparing where ways stall, for all else of a way takes long.
+   */
+  private static final class Candidate {
+    private final String support;
+    private final boolean ring;
+    private SelfSeating seating;
+    private double[] rates;
+    private double stalls = Double.POSITIVE_INFINITY;
+
+    private Candidate(String support, boolean ring) {
+      this.support = support;
+      this.ring = ring;
+    }
+
+    private void compare(SelfSeating other, double[] otherRates) {
+      double limit = other.stallBelow(otherRates, stalls);
+      if (limit < stalls) {
+        seating = other;
+        rates = otherRates.clone();
+        stalls = limit;
+      }
+    }
+
+    private SelfSeating.Path path() {
+      SelfSeating.Path p = seating.path(rates);
+      return ring
+          ? new SelfSeating.Path(
+              List.of(support + " (ring)"),
+              support,
+              p.limitFriction(),
+              p.tipFriction(),
+              p.restFriction())
+          : p;
+    }
   }
 
   /**
@@ -63,49 +105,34 @@ public final class SeatingPaths {
     return false;
   }
 
-  private static List<SelfSeating.Path> worse(List<SelfSeating.Path> a, List<SelfSeating.Path> b) {
-    if (a.isEmpty()) {
-      return b;
-    }
-    List<SelfSeating.Path> worse = new ArrayList<>();
-    for (int i = 0; i < a.size(); i++) {
-      worse.add(SelfSeating.worse(a.get(i), b.get(i)));
-    }
-    return worse;
-  }
-
-  private static List<SelfSeating.Path> turned(CouplingDesign design, Wrench load, double turn) {
+  private static void turned(
+      CouplingDesign design, Wrench load, double turn, List<Candidate> worst) {
     List<Support> supports = new ArrayList<>();
     for (Support s : design.supports()) {
       supports.add(s.seat() instanceof ConeSeat cone ? s.withSeat(cone.withThirdsTurned(turn)) : s);
     }
     ContactLines lines = ContactLines.nominal(design.toBuilder().supports(supports).build());
     SelfSeating seating = new SelfSeating(lines, load);
-    List<SelfSeating.Path> paths = new ArrayList<>();
+    int stage = 0;
     for (int i = 0; i < N; i++) {
+      ContactLines.Line line = lines.lines().get(i);
+      if (stage == worst.size()) {
+        worst.add(new Candidate(line.support(), line.ring()));
+      }
+      Candidate candidate = worst.get(stage++);
       double[] rates = new double[N];
-      if (!lines.lines().get(i).ring()) {
+      if (!line.ring()) {
         rates[i] = 1;
-        paths.add(seating.path(rates));
+        candidate.compare(seating, rates);
         continue;
       }
-      SelfSeating.Path worst = null;
       for (int touching = 0; touching < 3; touching++) {
         for (int k = 0; k < 3; k++) {
           rates[i + k] = k == touching ? 0 : 0.5;
         }
-        worst = SelfSeating.worse(worst, seating.path(rates));
+        candidate.compare(seating, rates);
       }
-      String support = lines.lines().get(i).support();
-      paths.add(
-          new SelfSeating.Path(
-              List.of(support + " (ring)"),
-              support,
-              worst.limitFriction(),
-              worst.tipFriction(),
-              worst.restFriction()));
       i += 2;
     }
-    return paths;
   }
 }

@@ -245,6 +245,32 @@ public final class SelfSeating {
     return new Path(open, lastSeat, stalls, tips, rest.limit(load, rates, stalls));
   }
 
+  /**
+   * Finds where a slide stalls, if that is below a friction.
+   *
+   * @param rates rate at which each contact closes, zero for those engaged, not all zero
+   * @param bound friction from which on nothing is looked at; may be infinite
+   * @return limit friction of {@link #path} if it is below the bound, else infinite
+   */
+  double stallBelow(double[] rates, double bound) {
+    slide.setSlips(slips(rates));
+    double last = 0;
+    double mu = 0;
+    while (last < bound) {
+      slide.stop(mu);
+      if (!slide.goesOn(rates)) {
+        double limit = between(last, mu, rates, End.STALLS);
+        return limit < bound ? limit : Double.POSITIVE_INFINITY;
+      }
+      if (mu >= GREATEST) {
+        return GREATEST < bound ? GREATEST : Double.POSITIVE_INFINITY;
+      }
+      last = mu;
+      mu = next(mu);
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
   /** The friction looked at after one. */
   public static double next(double mu) {
     return Math.min(GREATEST, mu + (mu < COMMON ? FINE_STEP : COARSE_STEP));

@@ -41,7 +41,9 @@ public final class PreloadBandText {
     if (!band.inside()) {
       out.append("; it is outside");
     } else if (band.scatter() > 0 && !band.coversScatter()) {
-      out.append("; with its scatter it is partly outside");
+      out.append("; checks judge it as set, its scatter of ")
+          .append(FigureText.percent(band.scatter()))
+          .append(" reaches beyond");
     }
     return out.append('.').toString();
   }
@@ -49,7 +51,7 @@ public final class PreloadBandText {
   private static String why(
       AllowedPreload.End end, AllowedPreload.End fails, String way, FigureText figures) {
     String what = " (" + end.check() + (end.where().isEmpty() ? "" : ", " + end.where());
-    if (end.equals(fails)) {
+    if (end.force() == fails.force()) {
       return what + ")";
     }
     String then =
