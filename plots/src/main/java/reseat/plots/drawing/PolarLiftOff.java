@@ -220,7 +220,8 @@ public final class PolarLiftOff {
     double least = p.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
     double most = p.rays().stream().mapToDouble(Ray::force).max().orElse(0);
     return FilledText.of(
-        "Plane %s\u2013%s: least %s, most %s.", p.first(), p.second(), told(least, units), told(most, units));
+        "Plane %s\u2013%s: least %s, most %s.",
+        p.first(), p.second(), told(least, units), told(most, units));
   }
 
   private static String told(double force, DrawingUnits units) {

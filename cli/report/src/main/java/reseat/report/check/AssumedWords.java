@@ -96,7 +96,9 @@ public final class AssumedWords {
     return from < 0 || to < from ? key : key.substring(0, from) + "[]" + key.substring(to + 1);
   }
 
-  /** Keys that differ in the number of their table only, as one: {@code support[1,2,3].mounting}. */
+  /**
+   * Keys that differ in the number of their table only, as one: {@code support[1,2,3].mounting}.
+   */
   private static List<String> joined(Map<String, List<String>> keys) {
     List<String> told = new ArrayList<>();
     keys.forEach(
@@ -165,7 +167,8 @@ public final class AssumedWords {
     return switch (last) {
       case "mounting", "axial_stiffness", "lateral_stiffness" -> "ball stands rigidly";
       case "material", "body_material" -> material(a, figures);
-      case "coverage" -> "targets are for "
+      case "coverage" ->
+          "targets are for "
               + (design.targets().coverage().isLargest() ? "the " : "")
               + design.targets().coverage().written()
               + " of changes".repeat(design.targets().coverage().isLargest() ? 0 : 1);

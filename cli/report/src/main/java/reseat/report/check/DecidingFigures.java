@@ -78,9 +78,7 @@ public final class DecidingFigures {
               COMES_BACK,
               outlook.changes() == 0 ? "hangs up" : outlook.hungUp() + " hang up",
               "at most 0.1 %",
-              outlook.changes() == 0
-                  ? "on friction"
-                  : "of " + outlook.changes() + " tool changes",
+              outlook.changes() == 0 ? "on friction" : "of " + outlook.changes() + " tool changes",
               seating.judged()));
     }
     Vec3 half = outlook.halfWidth().get();
@@ -102,10 +100,7 @@ public final class DecidingFigures {
             COMES_BACK,
             "±" + worst.map(f -> beside(f, figures)).orElse(scatter(most, figures)),
             worst
-                .map(
-                    f ->
-                        "at most ±"
-                            + figures.beside(Measure.LENGTH, f.limit(), f.value(), false))
+                .map(f -> "at most ±" + figures.beside(Measure.LENGTH, f.limit(), f.value(), false))
                 .orElse("no target"),
             check.design().axes().axis(told).name()
                 + ", "

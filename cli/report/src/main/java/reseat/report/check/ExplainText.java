@@ -88,7 +88,8 @@ public final class ExplainText {
 
   private static String told(Explained e, SeatedCheck check, FigureText text) {
     StringBuilder out = new StringBuilder(800);
-    out.append(Paragraph.of("", e.what() + ": " + e.value() + (e.value().endsWith(".") ? "" : ".")));
+    out.append(
+        Paragraph.of("", e.what() + ": " + e.value() + (e.value().endsWith(".") ? "" : ".")));
     out.append(Paragraph.of("  ", "Formula: " + e.formula() + "."));
     out.append("  Inputs:\n");
     for (String input : e.inputs()) {

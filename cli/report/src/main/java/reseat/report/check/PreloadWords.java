@@ -52,9 +52,7 @@ final class PreloadWords {
                   ? "; the device cannot be set so low."
                   : "; aim between " + s.inner(2) + " and " + s.inner(3) + ".");
       case BAND_TOO_NARROW ->
-          "Allowed are "
-              + s.figures().forces(s.si(0), s.si(1))
-              + ", too narrow for its scatter.";
+          "Allowed are " + s.figures().forces(s.si(0), s.si(1)) + ", too narrow for its scatter.";
       case BAND_OUT_OF_REACH ->
           "Allowed are "
               + s.figures().forces(s.si(0), s.si(1))
@@ -104,7 +102,9 @@ final class PreloadWords {
         + (s.absent(2) ? "" : " set " + s.inner(2))
         + "."
         + (s.absent(3) ? "" : " " + s.inner(3))
-        + (closelyRepeated ? "" : " From change to change ±" + s.amount(4) + " (" + s.name(5) + ").")
+        + (closelyRepeated
+            ? ""
+            : " From change to change ±" + s.amount(4) + " (" + s.name(5) + ").")
         + (closelyMade ? "" : " From device to device ±" + s.amount(6) + ".")
         + (Math.abs(perKelvin) < 0.5e-5
             ? ""

@@ -74,8 +74,7 @@ public final class ReadingsText {
    */
   public static String of(ReadingsReport report, String typed, Screen screen) {
     return new ReadingsText(report, screen.all()).text()
-        + screen.next(
-            "readings", typed, report.holds() || screen.all() ? " -o my-test" : " --all");
+        + screen.next("readings", typed, report.holds() || screen.all() ? " -o my-test" : " --all");
   }
 
   private String text() {

@@ -105,7 +105,9 @@ public final class RemountCauseText {
                 + " changes in each of "
                 + CauseShares.SETS
                 + " sets"
-                + (shares.dropped() == 0 ? "." : "; " + shares.dropped() + " left out that do not seat."));
+                + (shares.dropped() == 0
+                    ? "."
+                    : "; " + shares.dropped() + " left out that do not seat."));
   }
 
   /** A share is estimated, so it can come out a little below nothing or above all. */

@@ -119,10 +119,19 @@ public final class SweepText {
     int all = study.points().size();
     String counted =
         hold == 0
-            ? all == 1 ? "The one point does not pass every check" : "None of the " + all + " points passes every check"
+            ? all == 1
+                ? "The one point does not pass every check"
+                : "None of the " + all + " points passes every check"
             : hold == all
-                ? all == 1 ? "The one point passes every check" : "All " + all + " points pass every check"
-                : hold + " of " + all + " points " + (hold == 1 ? "passes" : "pass") + " every check";
+                ? all == 1
+                    ? "The one point passes every check"
+                    : "All " + all + " points pass every check"
+                : hold
+                    + " of "
+                    + all
+                    + " points "
+                    + (hold == 1 ? "passes" : "pass")
+                    + " every check";
     return study.plan().axes().size() == 1 && hold > 0
         ? counted
             + ": "
