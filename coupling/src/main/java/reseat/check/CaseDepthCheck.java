@@ -20,7 +20,7 @@ import reseat.equilibrium.Equilibrium;
 public final class CaseDepthCheck {
 
   /** Depth of the layer over that of the greatest shear. */
-  public static final double FACTOR = 3;
+  public static final double FACTOR = ContactLimits.CASE_FACTOR;
 
   private CaseDepthCheck() {}
 
@@ -73,8 +73,6 @@ public final class CaseDepthCheck {
             amount(Measure.LENGTH, s.caseDepth()),
             amount(Measure.LENGTH, deepest),
             amount(Measure.LENGTH, wanted)),
-        judged == Judged.HOLDS
-            ? Statement.NOTHING
-            : Statement.of(Said.HARDEN_DEEPER, amount(Measure.LENGTH, wanted)));
+        Statement.NOTHING);
   }
 }

@@ -186,7 +186,7 @@ public final class PivotCheck {
       weakest =
           Math.min(
               weakest,
-              m.flowStrength().map(MaterialValue::nominal).orElse(Double.POSITIVE_INFINITY));
+              m.pressedStrength().map(MaterialValue::nominal).orElse(Double.POSITIVE_INFINITY));
     }
     boolean ring = duty.seat() instanceof ConePivot;
     return Double.isInfinite(weakest)

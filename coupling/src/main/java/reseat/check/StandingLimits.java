@@ -27,7 +27,7 @@ public final class StandingLimits {
       limits.add(
           twin < i
               ? limits.get(twin)
-              : ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial()));
+              : ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial(), s.caseDepth()));
     }
     return limits;
   }
@@ -43,7 +43,8 @@ public final class StandingLimits {
       Support t = supports.get(other.line().ballIndex());
       if (other.hertz().hasShapeOf(c.hertz())
           && t.ballMaterial() == s.ballMaterial()
-          && t.seatMaterial() == s.seatMaterial()) {
+          && t.seatMaterial() == s.seatMaterial()
+          && t.caseDepth() == s.caseDepth()) {
         return i;
       }
     }

@@ -23,6 +23,7 @@ final class MaterialReader {
           "youngs_modulus", MaterialProperty.MODULUS,
           "yield_strength", MaterialProperty.YIELD_STRENGTH,
           "compressive_yield_strength", MaterialProperty.COMPRESSIVE_YIELD,
+          "proof_stress_1_percent", MaterialProperty.PROOF_1_PERCENT,
           "tensile_strength", MaterialProperty.TENSILE_STRENGTH,
           "flexural_strength", MaterialProperty.FLEXURAL_STRENGTH,
           "compressive_strength", MaterialProperty.COMPRESSIVE_STRENGTH);
@@ -50,6 +51,14 @@ final class MaterialReader {
       }
       Map<MaterialProperty, MaterialValue> values = new EnumMap<>(MaterialProperty.class);
       base.ifPresent(m -> values.putAll(m.values()));
+      // what follows from a value that the file replaces goes with it
+      if (s.has("yield_strength")) {
+        values.remove(MaterialProperty.COMPRESSIVE_YIELD);
+        values.remove(MaterialProperty.PROOF_1_PERCENT);
+      }
+      if (s.has("hardness_hv")) {
+        values.remove(MaterialProperty.COMPRESSIVE_YIELD);
+      }
       PRESSURES.forEach((key, property) -> put(values, property, s, key, QuantityKind.PRESSURE));
       put(values, MaterialProperty.DENSITY, s, "density", QuantityKind.DENSITY);
       put(values, MaterialProperty.EXPANSION, s, "expansion", QuantityKind.EXPANSION);
@@ -60,6 +69,10 @@ final class MaterialReader {
         values.put(
             MaterialProperty.ROCKWELL_C, MaterialValue.given(s.count("hardness_hrc", 60, 1, 80)));
       }
+      number(values, MaterialProperty.VICKERS_HARDNESS, s, "hardness_hv");
+      number(values, MaterialProperty.BRINELL_HARDNESS, s, "hardness_hb");
+      number(values, MaterialProperty.TOUGHNESS, s, "toughness_mpa_root_m");
+      put(values, MaterialProperty.FLAW_DEPTH, s, "flaw_depth", QuantityKind.LENGTH);
       boolean brittle = s.flag("brittle", base.map(Material::brittle).orElse(false));
       try {
         catalog =
@@ -77,6 +90,13 @@ final class MaterialReader {
         s.refused(e);
       }
       s.close();
+    }
+  }
+
+  private static void number(
+      Map<MaterialProperty, MaterialValue> values, MaterialProperty p, Section s, String key) {
+    if (s.has(key)) {
+      values.put(p, MaterialValue.given(p.toSi(s.number(key, 1))));
     }
   }
 

@@ -1,6 +1,6 @@
 package reseat.designfile;
 
-import java.util.Optional;
+import java.util.OptionalDouble;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
@@ -47,7 +47,7 @@ record RestPressure(double load, double pressure, double limit) {
       limit = Double.isFinite(stands) ? Math.max(limit, stands) : limit;
       for (Flank flank : s.seat().flanks()) {
         sum += Math.max(0, sign * flank.normal(s.ball().centre()).dot(direction));
-        double curvature = 1 / s.ball().radius() + bend(flank) / 2;
+        double curvature = 1 / s.ball().radius() + 1 / flank.signedRadius() / 2;
         double of = 6 * Elementary.pow(reduced * curvature, 2) / Elementary.pow(Math.PI, 3);
         worst = Math.max(worst, of);
       }
@@ -56,19 +56,12 @@ record RestPressure(double load, double pressure, double limit) {
     return new RestPressure(force, Elementary.cbrt(worst * each), limit);
   }
 
-  /** Curvature of a flank across its generator, 1/m; negative if hollow, zero if plane. */
-  private static double bend(Flank flank) {
-    double radius = flank.signedRadius();
-    return radius == 0 || Double.isInfinite(radius) ? 0 : 1 / radius;
-  }
-
   private static double strength(Material m) {
-    Optional<MaterialValue> value = m.brittle() ? m.surfaceStrength() : m.flowStrength();
-    if (value.isEmpty()) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double poisson = m.elastic().poisson();
-    return value.get().nominal() * (m.brittle() ? 3 / (1 - 2 * poisson) : FIRST_YIELD);
+    OptionalDouble flow =
+        m.brittle()
+            ? m.brittleFlow()
+            : m.pressedStrength().stream().mapToDouble(MaterialValue::nominal).findFirst();
+    return flow.isEmpty() ? Double.POSITIVE_INFINITY : flow.getAsDouble() * FIRST_YIELD;
   }
 
   /** Force at which the pressure is a part of the limit, N: it grows with its third power. */

@@ -5,9 +5,11 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
+import reseat.numerics.Lu6;
 import reseat.seat.Flank;
 import reseat.seat.FlatSeat;
 import reseat.space.Pose;
+import reseat.space.Twist;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
 
@@ -199,5 +201,32 @@ public final class ContactLines {
       influence.add(new Vec3(columns[0][i], columns[1][i], columns[2][i]));
     }
     return influence;
+  }
+
+  /**
+   * Finds the small motion of the holder as its seats give way.
+   *
+   * @param depths how far each of six contacts sinks along its normal, m
+   * @return twist about the base's origin
+   * @throws ArithmeticException if the contacts do not constrain the holder
+   */
+  public Twist settled(double[] depths) {
+    double[] rows = new double[36];
+    double[] x = new double[6];
+    for (int i = 0; i < 6; i++) {
+      Vec3 push = lines.get(i).push();
+      Vec3 moment = lines.get(i).ballCentre().cross(push);
+      for (int k = 0; k < 3; k++) {
+        rows[6 * i + k] = push.component(k);
+        rows[6 * i + k + 3] = moment.component(k);
+      }
+      x[i] = -depths[i];
+    }
+    Lu6 lu = new Lu6();
+    if (!lu.factor(rows)) {
+      throw new ArithmeticException("the contacts do not hold the holder against every motion");
+    }
+    lu.solve(x, x);
+    return new Twist(new Vec3(x[0], x[1], x[2]), new Vec3(x[3], x[4], x[5]), Vec3.ZERO);
   }
 }

@@ -129,6 +129,59 @@ public record Material(
   }
 
   /**
+   * Returns the strength at which the material begins to flow under a contact, which presses.
+   *
+   * @return compressive yield strength, or where that is not known the tensile one
+   */
+  public Optional<MaterialValue> pressedStrength() {
+    return firstKnown(MaterialProperty.COMPRESSIVE_YIELD, MaterialProperty.YIELD_STRENGTH);
+  }
+
+  /**
+   * Returns the strength that resists a dent.
+   *
+   * @return 1 % proof stress, the strain under a dent being 0.5 to 1.5 %, or where that is not
+   *     known the strength at which the material begins to flow under a contact
+   */
+  public Optional<MaterialValue> dentStrength() {
+    Optional<MaterialValue> proof = value(MaterialProperty.PROOF_1_PERCENT);
+    return proof.isPresent() ? proof : pressedStrength();
+  }
+
+  /**
+   * Returns the compressive strength at which a brittle material begins to flow under a ball.
+   *
+   * @return compressive yield strength, Pa, or where that is not known a third of the Vickers
+   *     hardness
+   */
+  public OptionalDouble brittleFlow() {
+    MaterialValue known = values.get(MaterialProperty.COMPRESSIVE_YIELD);
+    MaterialValue hard = values.get(MaterialProperty.VICKERS_HARDNESS);
+    return known != null
+        ? OptionalDouble.of(known.nominal())
+        : hard != null ? OptionalDouble.of(hard.nominal() / 3) : OptionalDouble.empty();
+  }
+
+  /**
+   * Returns the mean pressure of a fully plastic dent, by the Brinell hardness.
+   *
+   * <p>Brinell's number is force over the curved area of the dent; this is force over its flat one:
+   * {@code 2 (1 - sqrt(1 - x^2))/x^2} times as much, x the dent over the ball of the test, which is
+   * pressed with 5 kgf/mm² of its diameter squared on light metals and 30 on others.
+   *
+   * @return Meyer hardness, Pa, if a Brinell hardness is known
+   */
+  public OptionalDouble meyerHardness() {
+    MaterialValue hard = values.get(MaterialProperty.BRINELL_HARDNESS);
+    if (hard == null) {
+      return OptionalDouble.empty();
+    }
+    double test = (family.equals("aluminium") ? 5 : 30) * 9.80665e6;
+    double depth = Math.min(1, 2 * test / (Math.PI * hard.nominal()));
+    return OptionalDouble.of(hard.nominal() * 2 / (2 - depth));
+  }
+
+  /**
    * Returns the strength against tension at the surface.
    *
    * @return flexural strength, or where that is not known the tensile one

@@ -12,8 +12,14 @@ public enum MaterialProperty {
   EXPANSION("expansion", "1e-6/K", 1e-6),
   /** Hardness, Rockwell C. */
   ROCKWELL_C("hardness", "HRC", 1),
+  /** Hardness, Vickers: force over the area of the pyramid's sides, Pa. */
+  VICKERS_HARDNESS("hardness", "HV", 9.80665e6),
+  /** Hardness, Brinell: force over the curved area of the dent, Pa. */
+  BRINELL_HARDNESS("hardness", "HB", 9.80665e6),
   /** Yield strength or 0.2 % proof stress in tension, Pa. */
   YIELD_STRENGTH("yield strength", "MPa", 1e6),
+  /** 1 % proof stress in tension, Pa: nearer to the strain under a dent than 0.2 %. */
+  PROOF_1_PERCENT("1 % proof stress", "MPa", 1e6),
   /** Yield strength in compression, Pa. */
   COMPRESSIVE_YIELD("compressive yield strength", "MPa", 1e6),
   /** Ultimate strength in tension, Pa. */
@@ -21,7 +27,11 @@ public enum MaterialProperty {
   /** Strength of a bar in bending, Pa. */
   FLEXURAL_STRENGTH("flexural strength", "MPa", 1e6),
   /** Crushing strength, Pa. */
-  COMPRESSIVE_STRENGTH("compressive strength", "MPa", 1e6);
+  COMPRESSIVE_STRENGTH("compressive strength", "MPa", 1e6),
+  /** Fracture toughness KIc, Pa m^0.5. */
+  TOUGHNESS("fracture toughness", "MPa m^0.5", 1e6),
+  /** Depth of the scratches or pores that its finish leaves at the surface, m. */
+  FLAW_DEPTH("depth of surface flaws", "um", 1e-6);
 
   private final String words;
   private final String unit;

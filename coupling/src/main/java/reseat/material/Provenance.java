@@ -4,6 +4,8 @@ package reseat.material;
 public enum Provenance {
   /** Read in the source named. */
   SEEN("read in the source"),
+  /** Abstract or first page of the source read, not the whole. */
+  ABSTRACT("abstract read"),
   /** Recalled from memory; the source was not read. */
   RECALLED("recalled, source not read"),
   /** Common practice or an estimate by rule; no source. */

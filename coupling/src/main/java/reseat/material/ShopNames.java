@@ -33,7 +33,7 @@ final class ShopNames {
   /** Materials to choose from, by plain name. */
   private static final Map<String, List<String>> CHOICES =
       Map.ofEntries(
-          Map.entry("steel", List.of("mild steel", "1045", "4140", "A2", "52100")),
+          Map.entry("steel", List.of("mild steel", "1018", "12L14", "1045", "4140", "A2", "52100")),
           Map.entry("hardenedsteel", HARDENED),
           Map.entry("hardsteel", HARDENED),
           Map.entry("toolsteel", List.of("A2", "D2", "O1", "M2")),
@@ -42,14 +42,14 @@ final class ShopNames {
           Map.entry("dowel", List.of("52100", "4140", "440C")),
           Map.entry("drillblank", List.of("M2", "tungsten carbide")),
           Map.entry("alloysteel", List.of("4140", "52100", "screw 12.9")),
-          Map.entry("stainless", List.of("316", "17-4PH", "440C")),
-          Map.entry("stainlesssteel", List.of("316", "17-4PH", "440C")),
+          Map.entry("stainless", List.of("303", "304", "316", "17-4PH", "420", "440C")),
+          Map.entry("stainlesssteel", List.of("303", "304", "316", "17-4PH", "420", "440C")),
           Map.entry("castiron", List.of("grey iron 20", "grey iron 40")),
           Map.entry("iron", List.of("grey iron 20", "grey iron 40", "mild steel")),
           Map.entry("screw", List.of("screw 8.8", "screw 12.9")),
           Map.entry("bolt", List.of("screw 8.8", "screw 12.9")),
           Map.entry("setscrew", List.of("screw 12.9")),
-          Map.entry("bronze", List.of("C360")),
+          Map.entry("bronze", List.of("C932")),
           Map.entry(
               "ceramic", List.of("silicon nitride", "alumina", "zirconia", "silicon carbide")));
 

@@ -92,17 +92,17 @@ class BallMountChecksTest {
   }
 
   @Test
-  void aBentNeckIsFoundWithItsCure() {
+  void aBentNeckIsFound() {
     List<Finding> all =
         findings(
             design(
                 "neck_diameter = \"0.312 in\"",
                 "neck_diameter = \"1.5 mm\"",
-                "height = \"-400 N\"",
+                "height = \"-300 N\"",
                 "X = \"-160 N\""));
     Finding f = one(all, CheckKind.BALL_STUD);
     assertThat(f.judged()).isEqualTo(Judged.FAILS);
-    assertThat(f.advice().key()).isEqualTo(Said.THICKEN_NECK);
+    assertThat(f.advice().isEmpty()).as("remedies are tried in the whole check").isTrue();
   }
 
   @Test
@@ -146,8 +146,6 @@ class BallMountChecksTest {
     assertThat(f.judged()).isEqualTo(Judged.FAILS);
     assertThat(Looked.term(f.said(), 3)).isEqualTo(ThreadStrength.Weakest.NUT_STRIPS);
     assertThat(f.limit()).as("the force itself").isEqualTo(Looked.amount(f.said(), 4));
-    assertThat(f.advice().key()).isEqualTo(Said.ENGAGE_MORE);
-    assertThat(Looked.amount(f.advice(), 0)).isBetween(0.12 * 0.0254, Looked.amount(f.advice(), 1));
   }
 
   @Test
@@ -206,8 +204,8 @@ class BallMountChecksTest {
                 """,
                 "scatter = \"2 %\"",
                 "",
-                "force = { height = \"-400 N\" }",
-                "force = { height = \"-600 N\" }"));
+                "force = { height = \"-300 N\" }",
+                "force = { height = \"-500 N\" }"));
     Finding f = one(all, CheckKind.PRELOAD_DEVICE);
     assertThat(f.judged()).isEqualTo(Judged.DECIDE);
     assertThat(Looked.inner(f.said(), 3).key()).isEqualTo(Said.BAND_TOO_NARROW);

@@ -7,10 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import reseat.contact.ContactLimits;
+import reseat.contact.Dent;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Support;
+import reseat.design.Targets;
 import reseat.equilibrium.WorkedExamples;
+import reseat.seat.Ball;
 import reseat.space.Vec3;
 
 class PressureCheckTest {
@@ -20,7 +23,7 @@ class PressureCheckTest {
 
   private static List<Finding> findings(CouplingDesign design, double share) {
     Looked looked = Looked.at(design);
-    return PressureCheck.of(looked.standing(), looked.cases(), looked.limits(), share, true);
+    return PressureCheck.of(looked.standing(), looked.cases(), looked.limits(), share);
   }
 
   private static CouplingDesign pushedDown(double newton, LoadCase.Demand demand) {
@@ -36,7 +39,8 @@ class PressureCheckTest {
     List<Finding> found = findings(Looked.of(POST, "52100", "A2", THROUGH), 1);
     assertThat(found).hasSize(2).allMatch(f -> f.judged() == Judged.HOLDS);
     assertThat(found.get(0).value()).isBetween(1.95e9, 2.1e9);
-    assertThat(Looked.name(found.get(0).said(), 5)).isEqualTo("52100");
+    // A2 of 60 HRC is the softer
+    assertThat(Looked.name(found.get(0).said(), 5)).isEqualTo("A2");
     assertThat(Looked.term(found.get(0).said(), 6)).isEqualTo(ContactLimits.Kind.FIRST_YIELD);
     assertThat(found.get(1).subject().name()).isEqualTo("crash");
   }
@@ -53,49 +57,98 @@ class PressureCheckTest {
   void aluminiumYieldsUnderAFewNewton() {
     // an independent estimate for a 1/2 in steel ball on a flat of 6061-T6: about 5 N per contact
     Finding f = findings(Looked.of(POST, "52100", "6061-T6", THROUGH), 1).get(0);
-    assertThat(f.judged()).isEqualTo(Judged.FAILS);
-    double onset = Looked.amount(f.said(), 7);
-    assertThat(onset).isBetween(4.0, 6.5);
-    assertThat(f.advice().key()).isEqualTo(Said.TAKE_HARD_INSERTS);
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(f.said().key()).isEqualTo(Said.DENTED);
+    assertThat(Looked.amount(f.said(), 7)).isCloseTo(5.97, within(0.02));
+    assertThat(Looked.term(f.said(), 10)).isEqualTo(Dent.State.DENTS);
+    assertThat(f.advice().key()).isEqualTo(Said.WORK_IN);
+    assertThat(Looked.amount(f.advice(), 0)).isBetween(1.2, 1.3);
   }
 
   @Test
-  void thePreloadAdvisedJustBringsTheLimit() {
-    CouplingDesign heavy = Looked.withPreload(Looked.of(POST, "52100", "A2", THROUGH), 4000);
-    CouplingDesign still = heavy.toBuilder().cases(List.of()).build();
-    Finding f = findings(still, 1).get(0);
-    assertThat(f.judged()).isEqualTo(Judged.FAILS);
-    double most = Looked.amount(f.advice(), 0);
-    Finding then = findings(Looked.withPreload(still, most), 1).get(0);
-    assertThat(then.margin()).isCloseTo(0, within(0.002));
+  void aSetOfHardSteelIsDecidedOnWhetherALoadWorksOrIsSurvived() {
+    for (LoadCase.Demand demand : LoadCase.Demand.values()) {
+      Finding marked = findings(pushedDown(4000, demand), 1).get(1);
+      assertThat(marked.judged()).isEqualTo(Judged.DECIDE);
+      assertThat(marked.basis()).isEqualTo(LimitBasis.FIRST_YIELD);
+      assertThat(marked.value()).isGreaterThan(marked.limit());
+      Finding beyond = findings(pushedDown(7000, demand), 1).get(1);
+      assertThat(beyond.judged()).isEqualTo(Judged.DECIDE);
+      assertThat(beyond.basis()).isEqualTo(LimitBasis.ISO_76);
+      assertThat(beyond.limit()).isEqualTo(ContactLimits.STATIC_BRINELLING_PRESSURE);
+      // 0.4 to 1.1 um at 4.2 GPa by the fit of bearings and by finite elements
+      assertThat(Looked.amount(beyond.said(), 13)).isBetween(0.4e-6, 3.5e-6);
+    }
   }
 
   @Test
-  void aLoadToBeSurvivedMayYieldHardSteelButNotDentIt() {
-    Finding marked = findings(pushedDown(4000, LoadCase.Demand.SURVIVE), 1).get(1);
-    assertThat(marked.judged()).isEqualTo(Judged.DECIDE);
-    assertThat(marked.basis()).isEqualTo(LimitBasis.FIRST_YIELD);
-    assertThat(marked.value()).isGreaterThan(marked.limit());
-    assertThat(findings(pushedDown(4000, LoadCase.Demand.STAY_SEATED), 1).get(1).judged())
-        .isEqualTo(Judged.FAILS);
-    Finding dented = findings(pushedDown(7000, LoadCase.Demand.SURVIVE), 1).get(1);
-    assertThat(dented.judged()).isEqualTo(Judged.FAILS);
-    assertThat(dented.said().key()).isEqualTo(Said.PRESSURE_BEYOND_STATIC);
-    assertThat(dented.limit()).isEqualTo(ContactLimits.STATIC_BRINELLING_PRESSURE);
-    assertThat(Looked.amount(dented.said(), 10)).isEqualTo(dented.limit());
+  void carbideFlowsFromFiveGigapascalAndNothingElseIsSaidOfIt() {
+    // three balls of 12.7 mm, 1500 N: 354 N and 5.7 GPa on each contact; of 20 mm 4.2 GPa
+    CouplingDesign carbide =
+        Looked.withPreload(Looked.of(POST, "tungsten carbide", "tungsten carbide", THROUGH), 1500)
+            .toBuilder()
+            .cases(List.of())
+            .build();
+    Finding f = findings(carbide, 1).get(0);
+    assertThat(f.value()).isCloseTo(5.7e9, within(0.1e9));
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
+    assertThat(f.limit()).isCloseTo(5.0e9, within(0.01e9));
+    assertThat(Looked.term(f.said(), 10)).isEqualTo(Dent.State.SETTLES);
+    CouplingDesign larger =
+        carbide.toBuilder()
+            .supports(
+                carbide.supports().stream()
+                    .map(s -> s.withBall(new Ball(s.ball().centre(), 10e-3)))
+                    .toList())
+            .build();
+    Finding kept = findings(larger, 1).get(0);
+    assertThat(kept.value()).isCloseTo(4.2e9, within(0.1e9));
+    assertThat(kept.judged()).isEqualTo(Judged.HOLDS);
+    Finding cracks = findings(Looked.withPreload(carbide, 30000), 1).get(0);
+    assertThat(cracks.judged()).isEqualTo(Judged.FAILS);
+    assertThat(cracks.said().key()).isEqualTo(Said.RING_CRACK);
+    assertThat(cracks.value()).isGreaterThan(cracks.limit());
   }
 
   @Test
-  void brittleLimitsAreOnTheSafeSideAndAreDecidedOnFirst() {
-    CouplingDesign carbide = Looked.of(POST, "tungsten carbide", "tungsten carbide", THROUGH);
-    CouplingDesign still = carbide.toBuilder().cases(List.of()).build();
-    Finding f = findings(still, 1).get(0);
+  void aMayCrackIsDecidedOnByThePolish() {
+    CouplingDesign alumina =
+        Looked.withPreload(Looked.of(POST, "alumina", "alumina", THROUGH), 900).toBuilder()
+            .cases(List.of())
+            .build();
+    Finding f = findings(alumina, 1).get(0);
     assertThat(f.judged()).isEqualTo(Judged.DECIDE);
     assertThat(f.basis()).isEqualTo(LimitBasis.BRITTLE_BOUND);
-    assertThat(Looked.term(f.said(), 6)).isEqualTo(ContactLimits.Kind.CRUSHING);
-    Finding heavy = findings(Looked.withPreload(still, 6000), 1).get(0);
-    assertThat(heavy.judged()).isEqualTo(Judged.FAILS);
-    assertThat(heavy.limit()).isEqualTo(2 * f.limit());
+    assertThat(f.advice().key()).isEqualTo(Said.POLISH);
+    assertThat(Looked.amount(f.advice(), 0)).isLessThan(5e-6);
+  }
+
+  @Test
+  void whatSinksInLikeABrinellBallFailsWhereTheToolPointMattersOrALoadDigsAgain() {
+    CouplingDesign soft =
+        Looked.withPreload(Looked.of(POST, "52100", "316", THROUGH), 3000).toBuilder()
+            .cases(List.of())
+            .targets(Targets.DEFAULT)
+            .build();
+    Finding f = findings(soft, 1).get(0);
+    assertThat(Looked.term(f.said(), 10)).isEqualTo(Dent.State.DENTS_FULLY);
+    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
+    CouplingDesign wished =
+        soft.toBuilder()
+            .targets(new Targets(new Targets.AxisLimits(1e-6, 1e-6, 1e-6), 2, 1))
+            .build();
+    assertThat(findings(wished, 1).get(0).judged()).isEqualTo(Judged.FAILS);
+    for (LoadCase.Demand demand : LoadCase.Demand.values()) {
+      CouplingDesign worked =
+          Looked.demanding(
+              soft.toBuilder()
+                  .cases(List.of(WorkedExamples.load("push", new Vec3(0, 0, -500), Vec3.ZERO)))
+                  .build(),
+              demand);
+      assertThat(findings(worked, 1).get(1).judged())
+          .as(demand.name())
+          .isEqualTo(demand == LoadCase.Demand.SURVIVE ? Judged.DECIDE : Judged.FAILS);
+    }
   }
 
   @Test
@@ -147,9 +200,11 @@ class PressureCheckTest {
     LoadCase works = WorkedExamples.load("works", new Vec3(0, 0, -4000), Vec3.ZERO);
     CouplingDesign hard = Looked.of(POST, "52100", "A2", THROUGH);
     for (List<LoadCase> cases : List.of(List.of(hits, works), List.of(works, hits))) {
-      Finding f = findings(hard.toBuilder().cases(cases).build(), 1).get(1);
+      // a share of the limit is wanted, which counts for working loads
+      Finding f = findings(hard.toBuilder().cases(cases).build(), 0.9).get(1);
       assertThat(f.subject().name()).isEqualTo("works");
       assertThat(f.judged()).isEqualTo(Judged.FAILS);
+      assertThat(f.basis()).isEqualTo(LimitBasis.STATED);
     }
   }
 

@@ -54,7 +54,7 @@ class MistakenValueTest {
           TOOL_POST | axes = { X = "+x", Z = "+y", height = "+z" } | axes = { X = "+x", Z = "+y", height = "+z", B = "-z" } | machine.axes | found 4 axes; three are wanted
           TOOL_POST | axes = { X = "+x", Z = "+y", height = "+z" } | axes = { X = "+x", Z = "+w", height = "+z" } | machine.axes.Z | found "+w"
           TOOL_POST | weight = "14 N" | | holder.mass | is missing; write the mass (or the weight)
-          TOOL_POST | force = { height = "-400 N" } | | force | is missing; write ["x", "y", "z"] or a table by machine axis
+          TOOL_POST | force = { height = "-300 N" } | | force | is missing; write ["x", "y", "z"] or a table by machine axis
           TOOL_POST | surface = "oiled" | low = 0.05 | friction.nominal | is missing; write a plain number such as 0.1
           TOOL_POST | vary = [ | vary = [ 5, | size.vary | a list of texts
           TOOL_POST | root = "thread" | root = "thread"\\nbody_material = "A2" | body_material | stands in the table of the thread

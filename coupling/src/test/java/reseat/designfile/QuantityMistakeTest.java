@@ -55,7 +55,7 @@ class QuantityMistakeTest {
           TOOL_POST | least_stiffness = "10 N/um" | least_stiffness = "10 N/mm" | size.least_stiffness | 10 N/um
           TOOL_POST | weight = "14 N" | mass = "14 kg" | holder.mass | 14 N
           TOOL_POST | weight = "14 N" | mass = "1430 kg" | holder.mass | 1430 g
-          TOOL_POST | height = "-400 N" | height = "-400 kN" | load_case[4].force.height | -400 N
+          TOOL_POST | height = "-300 N" | height = "-300 kN" | load_case[4].force.height | -300 N
           TOOL_POST | stick_out = "0.45 in" | stick_out = "11.43 in" | layout.mounting.stud.stick_out | 11.43 mm
           TOOL_POST | neck_diameter = "0.312 in" | neck_diameter = "0.312 mm" | layout.mounting.stud.neck_diameter | 0.312 in
           TOOL_POST | area = "57 mm^2" | area = "57 in^2" | layout.mounting.bond.area | 57 mm^2
@@ -95,7 +95,7 @@ class QuantityMistakeTest {
           """
           TOOL_POST | force = "600 N" | force = "600 lbf" | no deflection of this device gives
           TOOL_POST | force = "600 N" | force = "6 kN" | no deflection of this device gives
-          TOOL_POST | height = "-400 N" | height = "40 gf" | unknown unit "gf"
+          TOOL_POST | height = "-300 N" | height = "40 gf" | unknown unit "gf"
           TOOL_POST | gap = "0.08 mm" | gap = "0.08 in" | gap of the bond is 2.032 mm
           TOOL_POST | seat_depth = "8 um" | seat_depth = "8 mm" | tolerance of the seat depth is
           PALLET | pin_diameter = "10 mm" | pin_diameter = "0.1 mm" | falls through pins

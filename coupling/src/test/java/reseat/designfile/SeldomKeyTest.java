@@ -36,7 +36,7 @@ class SeldomKeyTest {
           TOOL_POST | { limit = "20 %", shape = "normal" } | { limit = "20 %", shape = "normal", colour = 1 } | friction_scatter.colour | is not a known key here
           TOOL_POST | { limit = "20 %", shape = "normal" } | "-20 %" | friction_scatter | cannot be negative
           TOOL_POST | repeatability = { X = "0.5 um" | repeatability = { Y = "0.5 um" | targets.repeatability.Y | is not a known key here
-          TOOL_POST | force = { height = "-400 N" } | force = { height = "-400 N", down = "1 N" } | force.down | is not a known key here
+          TOOL_POST | force = { height = "-300 N" } | force = { height = "-300 N", down = "1 N" } | force.down | is not a known key here
           TOOL_POST | radial = "X", axial | radial = "X", sideways = "Z", axial | turning.sideways | is not a known key here
           TOOL_POST | radial = "X", axial = "Z", | radial = "X", | machine.turning.axial | is missing; allowed is
           TOOL_POST | radial = "X", axial = "Z" | radial = "X", axial = "X" | machine.turning | must be three different machine axes

@@ -56,15 +56,59 @@ class MaterialCatalogTest {
   }
 
   @Test
-  void brittleMaterialsHaveACrushingAndASurfaceStrengthAndDuctileOnesAYieldStrength() {
+  void brittleMaterialsHaveHardnessAndToughnessAndDuctileOnesAStrengthThatResistsADent() {
     for (Material m : CATALOG.materials()) {
       if (m.brittle()) {
-        assertThat(m.value(MaterialProperty.COMPRESSIVE_STRENGTH)).as(m.name()).isPresent();
-        assertThat(m.surfaceStrength()).as(m.name()).isPresent();
-        assertThat(m.flowStrength()).as(m.name()).isEmpty();
+        assertThat(m.value(MaterialProperty.TOUGHNESS)).as(m.name()).isPresent();
+        assertThat(m.value(MaterialProperty.VICKERS_HARDNESS)).as(m.name()).isPresent();
+        assertThat(m.brittleFlow()).as(m.name()).isPresent();
       } else {
-        assertThat(m.flowStrength()).as(m.name()).isPresent();
+        assertThat(m.dentStrength()).as(m.name()).isPresent();
+        assertThat(m.pressedStrength()).as(m.name()).isPresent();
       }
+    }
+  }
+
+  @Test
+  void hardnessAndStrengthOfAMetalAgree() {
+    // fully plastic dents have 2.84 times the flow stress at a strain of some 8 % (Tabor): below
+    // the proof stress, or over 2.5 times it, one of the two values is wrong
+    int compared = 0;
+    for (Material m : CATALOG.materials()) {
+      double pressure =
+          m.meyerHardness().orElse(m.nominal(MaterialProperty.VICKERS_HARDNESS).orElse(0));
+      if (!m.brittle() && pressure > 0) {
+        double strength = m.dentStrength().orElseThrow().nominal();
+        assertThat(pressure / 2.84 / strength).as(m.name()).isBetween(0.79, 2.5);
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThan(20);
+  }
+
+  @Test
+  void meyerHardnessIsThatOfTheTestsDent() {
+    // worked out by hand: dents of 0.255 of a 10 mm ball under 500 kgf, and under 3000 kgf
+    assertThat(meyer("6061-T6")).isCloseTo(947e6, within(1e6));
+    assertThat(meyer("1045")).isCloseTo(1766e6, within(1e6));
+    assertThat(meyer("316")).isCloseTo(1572e6, within(1e6));
+    assertThat(meyer("C360")).isCloseTo(1375e6, within(1e6));
+    assertThat(CATALOG.find("52100").orElseThrow().meyerHardness()).isEmpty();
+  }
+
+  private static double meyer(String name) {
+    return CATALOG.find(name).orElseThrow().meyerHardness().orElseThrow();
+  }
+
+  @Test
+  void hardSteelsFollowOneRule() {
+    double ratio = 0;
+    for (String name : List.of("52100", "A2", "D2", "O1", "440C", "nitrided steel")) {
+      Material m = CATALOG.find(name).orElseThrow();
+      ratio =
+          m.flowStrength().orElseThrow().nominal()
+              / m.nominal(MaterialProperty.VICKERS_HARDNESS).orElseThrow();
+      assertThat(ratio).as(name).isCloseTo(2034e6 / (746 * 9.80665e6), within(0.003));
     }
   }
 
@@ -162,7 +206,7 @@ class MaterialCatalogTest {
   @Test
   void drySteelSpansThePublishedDisagreement() {
     FrictionPair dry = FrictionCatalog.standard().between("steel", "steel", SurfaceState.DRY);
-    assertThat(dry.low()).isEqualTo(0.23);
+    assertThat(dry.low()).isEqualTo(0.15);
     assertThat(dry.nominal()).isEqualTo(0.31);
     assertThat(dry.high()).isEqualTo(0.8);
   }

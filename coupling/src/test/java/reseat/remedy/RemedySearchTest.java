@@ -19,7 +19,7 @@ class RemedySearchTest {
 
   private static final long SEED = 20261130;
 
-  /** All of them with -Dfull=true; some in each build. */
+  /** All of them with -Pfull; some in each build. */
   private static final boolean FULL = Boolean.getBoolean("full");
 
   private static final int DESIGNS = FULL ? 200 : 20;
@@ -67,7 +67,7 @@ class RemedySearchTest {
 
   @Test
   void commentsAndEverythingElseStay() {
-    String text = Starter.TOOL_POST.text().replace("height = \"-400 N\"", "height = \"-900 N\"");
+    String text = Starter.TOOL_POST.text().replace("height = \"-300 N\"", "height = \"-900 N\"");
     AlterableDesign file = AlterableDesign.of(text);
     CheckResult result = CheckStudy.run(StatedDesign.of(file.unaltered()), Depth.SIMULATED);
     Remedy first = RemedySearch.of(file, result).remedies().get(0);

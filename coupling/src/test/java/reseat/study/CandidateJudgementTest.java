@@ -117,7 +117,7 @@ class CandidateJudgementTest {
 
   @ParameterizedTest
   @CsvSource({
-    "lift-off, force = \"600 N\", force = \"150 N\"",
+    "lift-off, force = \"600 N\", force = \"100 N\"",
     "contact pressure, pressure_share = \"100 %\", pressure_share = \"25 %\"",
     "preload scatter, scatter = \"2 %\", scatter = \"90 %\"",
     "error motion, 'force = { X = \"-6 N\"', 'force = { X = \"-90 N\"'",

@@ -101,7 +101,7 @@ class CheckCommandTest extends TypedCommand {
   }
 
   private static String crashing() {
-    return replaced(Starter.TOOL_POST.text(), "height = \"-400 N\"", "height = \"-1300 N\"");
+    return replaced(Starter.TOOL_POST.text(), "height = \"-300 N\"", "height = \"-1300 N\"");
   }
 
   @Test

@@ -240,10 +240,10 @@ public final class BallStudSection {
         marks,
         placer);
     double beside = view.of(profile.bodyHalfWidth(0), 0).x() + 14;
-    beside("neck \u00d8" + units.dimension(2 * neck), view.of(neck, neckMiddle), beside, marks);
+    addLabel("neck \u00d8" + units.dimension(2 * neck), view.of(neck, neckMiddle), beside, marks);
     if (mount.stud().shoulderLength() > 0) {
       double shoulder = mount.stud().shoulderDiameter();
-      beside(
+      addLabel(
           "shoulder \u00d8" + units.dimension(shoulder),
           view.of(shoulder / 2, (face + shoulderTop) / 2),
           beside,
@@ -252,7 +252,7 @@ public final class BallStudSection {
   }
 
   /** Words on the level of what they name, right of body and nut, where nothing else stands. */
-  private static void beside(String words, Point named, double x, List<Mark> marks) {
+  private static void addLabel(String words, Point named, double x, List<Mark> marks) {
     Point to = new Point(x, named.y());
     marks.add(Mark.Path.line(named, to, LineStyle.THIN));
     marks.add(Mark.Text.level(words, to.moved(3, 4), Anchor.START, TextStyle.SMALL));

@@ -221,10 +221,10 @@ public final class PolarLiftOff {
     double most = p.rays().stream().mapToDouble(Ray::force).max().orElse(0);
     return FilledText.of(
         "Plane %s\u2013%s: least %s, most %s.",
-        p.first(), p.second(), told(least, units), told(most, units));
+        p.first(), p.second(), forceText(least, units), forceText(most, units));
   }
 
-  private static String told(double force, DrawingUnits units) {
+  private static String forceText(double force, DrawingUnits units) {
     return Double.isInfinite(force) ? "without limit" : units.force(force);
   }
 }

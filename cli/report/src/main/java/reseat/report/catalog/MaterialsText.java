@@ -38,7 +38,7 @@ public final class MaterialsText {
               shown(m, MaterialProperty.POISSON),
               shown(m, MaterialProperty.DENSITY),
               shown(m, MaterialProperty.EXPANSION),
-              m.flowStrength()
+              m.pressedStrength()
                   .map(v -> printed(MaterialProperty.YIELD_STRENGTH, v.nominal()))
                   .orElse("-"),
               m.description()));

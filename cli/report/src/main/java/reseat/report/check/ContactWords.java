@@ -12,21 +12,19 @@ final class ContactWords {
   static String of(Spoken s) {
     return switch (s.statement().key()) {
       case PRESSURE -> pressure(s);
-      case PRESSURE_BEYOND_STATIC ->
-          pressure(s)
-              + " Beyond the static limit of ISO 76, "
-              + s.amount(10)
-              + ", it leaves a dent to be felt.";
+      case RING_CRACK -> DentWords.ringCrack(s);
+      case DENTED -> DentWords.dented(s);
+      case WORK_IN ->
+          "Work it in before setting: seat it about 20 times at "
+              + s.amount(0)
+              + " times the greatest pull. Every later harder pull digs again.";
+      case POLISH ->
+          "Polish the seat and look at it with a glass: no scratch may be deeper than "
+              + s.amount(0)
+              + ".";
       case STRENGTH_UNKNOWN -> "no strength is known for " + s.name(0) + ", so it was not judged.";
-      case TAKE_HARD_INSERTS ->
-          "Set hard inserts (58 HRC or harder, or carbide) into the soft part"
-              + orPreload(s, 0)
-              + ".";
-      case LOWER_PRESSURE ->
-          "Take larger balls, a closer fit (gothic groove) or a stronger material"
-              + orPreload(s, 0)
-              + ".";
-      case STATE_STRENGTH -> "Give its yield or crushing strength in the design file.";
+      case STATE_STRENGTH ->
+          "Give its yield strength, or of a brittle one its hardness and toughness, in the design file.";
       case CASE_DEPTH ->
           "the hard layer of "
               + s.name(0)
@@ -37,8 +35,6 @@ final class ContactWords {
               + ", and three times that, "
               + s.beside(3, 1)
               + ", is required.";
-      case HARDEN_DEEPER ->
-          "Harden deeper, to at least " + s.amount(0) + ", or take a through-hardened insert.";
       case PATCH_OVER_RADIUS ->
           s.name(0)
               + ": the patch is "
@@ -53,8 +49,6 @@ final class ContactWords {
               + " of the hollow's. Contact theory is good to "
               + s.amount(2)
               + "; take the figures as a guide.";
-      case LOWER_FORCE -> "Lower the force or take a larger ball.";
-      case OPEN_GROOVE_RADIUS -> "Open the groove's radius.";
       case RING ->
           s.name(0)
               + " holds its ball by a ring, which carries all round only if ball and cone are round"
@@ -68,11 +62,6 @@ final class ContactWords {
       case LAP_RING ->
           "Lap ball and cone together, or take a trihedral seat, which has three places of its own.";
       case NEAR_EDGE -> edge(s);
-      case WIDEN_MOUTH -> "Widen the mouth by " + s.amount(0) + " or more, or take a smaller ball.";
-      case NARROW_RELIEF ->
-          "Narrow the relief by " + s.amount(0) + " or more, or take a larger ball.";
-      case MOVE_END ->
-          "Move the end " + s.amount(0) + " or more away, or the ball toward the middle.";
       case BOTTOMS ->
           s.name(0)
               + " bottoms: the ball reaches "
@@ -86,7 +75,6 @@ final class ContactWords {
               + "; "
               + s.beside(2, 1)
               + " is required, as room for dirt.";
-      case DEEPEN -> "Deepen the seat by " + s.amount(0) + " or more, or take a larger ball.";
       case FLANKS_NOT_STATED ->
           "how far the flanks of "
               + s.name(0)
@@ -95,7 +83,7 @@ final class ContactWords {
     };
   }
 
-  private static String pressure(Spoken s) {
+  static String pressure(Spoken s) {
     return s.name(0)
         + (s.absent(1) ? " at rest" : " under " + s.name(1))
         + ": peak pressure "
@@ -113,12 +101,12 @@ final class ContactWords {
         + (s.si(8) == 1 ? "." : "; " + s.amount(8) + " of it may be used.");
   }
 
-  private static String harm(ContactLimits.Kind kind) {
+  static String harm(ContactLimits.Kind kind) {
     return switch (kind) {
-      case FIRST_YIELD -> "starts to flow under the surface and keeps a dent";
-      case STATIC_BRINELLING -> "keeps a dent of 1e-4 of the ball diameter (ISO 76)";
+      case FIRST_YIELD, FLOW_BRITTLE -> "starts to flow under the surface";
+      case STATIC_BRINELLING -> "keeps a dent of about 1e-4 of the ball diameter (ISO 76)";
+      case RING_CRACK -> "may crack in a ring about the patch";
       case EDGE_CRACK -> "may crack at the edge of the patch (on the safe side)";
-      case CRUSHING -> "is at half its crushing strength (judgement)";
     };
   }
 
@@ -136,9 +124,5 @@ final class ContactWords {
         + ", and twice that to the edge, "
         + s.figures().length(2 * reach)
         + ", is required.";
-  }
-
-  private static String orPreload(Spoken s, int place) {
-    return s.absent(place) ? "" : ", or keep the preload under " + s.amount(place);
   }
 }

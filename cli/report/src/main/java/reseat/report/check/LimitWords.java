@@ -22,8 +22,8 @@ public final class LimitWords {
       case DEFAULT_TARGET -> "default target, not stated in the file";
       case STATED_PESSIMISTIC -> "your target, at the pessimistic bound";
       case ISO_76 -> "ISO 76, static load rating";
-      case FIRST_YIELD -> "first yield under the surface: the seat is marked";
-      case BRITTLE_BOUND -> "lower bound of a brittle strength (judgement)";
+      case FIRST_YIELD -> "first flow under the surface: what it leaves is told";
+      case BRITTLE_BOUND -> "lower bound of what cracks a brittle body";
       case COMMON_PRACTICE -> "common practice, no source";
       case THEORY -> "range of the contact theory";
       case FRICTION_RANGE -> "upper end of the expected friction";

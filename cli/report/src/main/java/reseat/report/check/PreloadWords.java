@@ -20,7 +20,6 @@ final class PreloadWords {
               + s.name(2)
               + " lifts off"
               + (s.absent(3) ? "." : "; it wanders by " + s.amount(3) + ".");
-      case GUIDE_LINE -> "Guide the line of action, or move it away from that contact's edge.";
       case PRELOAD_SCATTER ->
           "preload scatter of ±"
               + s.amount(0)
@@ -31,14 +30,6 @@ final class PreloadWords {
               + (s.absent(3)
                   ? "; no target is set along any axis."
                   : "; the target for all causes together is " + s.amount(3) + ".");
-      case HOLD_PRELOAD ->
-          "Hold the preload within ±"
-              + s.amount(0)
-              + ", as a spring stack, a magnet at a stop or a weight does; "
-              + s.name(1)
-              + " has ±"
-              + s.amount(2)
-              + ".";
       case STATE_TARGETS -> "State repeatability targets to have it judged.";
       case DEVICE_SETTING -> setting(s);
       case SETTING ->
@@ -76,7 +67,7 @@ final class PreloadWords {
               + " to "
               + s.amount(4)
               + ".";
-      case SEATS_ALWAYS ->
+      default ->
           "the holder seats by itself at any friction up to "
               + s.amount(0)
               + " and beyond; expected is "
@@ -84,11 +75,6 @@ final class PreloadWords {
               + " to "
               + s.amount(4)
               + ".";
-      default ->
-          "Oil the seats or take carbide or ceramic, make the flank angle nearer to 60 deg, or move"
-              + " the preload toward "
-              + s.name(0)
-              + "; or tap it home.";
     };
   }
 

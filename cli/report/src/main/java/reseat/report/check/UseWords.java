@@ -17,8 +17,6 @@ final class UseWords {
               + " at its smallest; "
               + s.beside(2, 1)
               + " is required, so that nothing but the balls touches.";
-      case GAP_NOT_STATED -> "the gap at " + s.name(0) + " is not stated, so it was not checked.";
-      case WIDEN_GAP -> "Widen the gap by " + s.amount(0) + " or more.";
       case REPEATABILITY ->
           "the tool point comes back along "
               + s.name(0)
@@ -69,8 +67,6 @@ final class UseWords {
               + " ("
               + s.amount(2)
               + ").";
-      case EASE_SEATING ->
-          "Push harder while it seats, lower the friction, or make the flanks steeper.";
       case SEATS_WITH ->
           s.si(1) == 0
               ? "No push by hand closes it within 200 N."
@@ -94,8 +90,9 @@ final class UseWords {
       case ACCEPTANCE_UNUSED ->
           "the acceptance of "
               + s.name(0)
-              + (s.absent(1) ? "" : " at " + s.name(1))
-              + " applies to nothing any more. Take it out of the file.";
+              + (s.absent(1) ? " without a place (where)" : " at " + s.name(1))
+              + " applies to nothing. Name the place that is to be decided, or take it out of the"
+              + " file.";
       default ->
           "accepted was up to "
               + s.beside(1, 0)

@@ -199,6 +199,19 @@ public record FigureText(UnitSystem system) {
   }
 
   /**
+   * Writes a length of which little is known, by one figure.
+   *
+   * @param si m
+   * @return in µm or µin below a tenth of a millimetre, else in mm or in
+   */
+  public String rough(double si) {
+    Unit inch = Math.abs(si) < SMALL ? UnitCatalog.UIN : UnitCatalog.INCH;
+    return joined(
+        QuantityFormat.significant(nothing(si), metric(si), 1),
+        QuantityFormat.significant(nothing(si), inch, 1));
+  }
+
+  /**
    * Writes a scatter by two figures of the largest beside it, without its unit.
    *
    * @param si m

@@ -87,7 +87,7 @@ public final class RemountText {
                     + " stated. A remount test shows what these add."
                 : "Not in the model: wear, creep, impact, bending, dirt beyond the film stated. A"
                     + " remount test shows what these add."));
-    out.append(Paragraph.of("", "Next: " + screen.call() + " check " + file));
+    out.append(screen.next("check", Screen.word(file), ""));
     return out.toString();
   }
 
