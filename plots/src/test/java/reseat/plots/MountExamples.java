@@ -51,7 +51,8 @@ final class MountExamples {
         pivot("pivot-socket", new SocketPivot(R, Math.toRadians(15), Math.toRadians(55), pair)));
     all.add(pivot("pivot-whole-socket", new SocketPivot(R, 0, Math.toRadians(70), pair)));
     CouplingDesign stand = coneVeeFlat();
-    all.add(SeatSection.draw("seat-ring", stand.supports().get(0), contacts(stand), DrawingUnits.BOTH));
+    all.add(
+        SeatSection.draw("seat-ring", stand.supports().get(0), contacts(stand), DrawingUnits.BOTH));
     all.add(PlanView.draw(stand, ExampleDesigns.zones(stand), List.of(), DrawingUnits.BOTH));
     for (PreloadDevice device : devices()) {
       DeviceBand.draw("device", "the device", device, Optional.of(device.band(60, 260)))

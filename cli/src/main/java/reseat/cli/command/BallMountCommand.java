@@ -113,6 +113,10 @@ final class BallMountCommand implements FileCommand {
             target,
             given.hasMatchedOption("--png"),
             given.hasMatchedOption("--force"))
-        .write(given.matchedOptionValue(PICTURE, ""), BallMountPictures.of(looked, screen.units()), out, err);
+        .write(
+            given.matchedOptionValue(PICTURE, ""),
+            BallMountPictures.of(looked, screen.units()),
+            out,
+            err);
   }
 }

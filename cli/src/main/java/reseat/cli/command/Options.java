@@ -80,12 +80,12 @@ final class Options {
   }
 
   /**
-   * The seed of all luck.
+   * The seed of the random numbers.
    *
    * @return an option for {@link WholeNumber#seed}
    */
   static OptionSpec seed() {
-    return number(SEED, "S", 1, "seed of all luck");
+    return number(SEED, "S", 1, "seed of the random numbers");
   }
 
   /**

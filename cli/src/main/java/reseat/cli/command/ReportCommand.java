@@ -78,7 +78,7 @@ final class ReportCommand implements Subcommand {
         Options.text(
             ScreenChoices.UNITS,
             "mm|inch|both",
-            "units of tables, boxes and charts; those that the file uses more"));
+            "units of the page and its pictures (those of most values in the file if not given)"));
     spec.addOption(Options.seed());
     spec.addOption(Options.threads());
     spec.addOption(
@@ -255,7 +255,13 @@ final class ReportCommand implements Subcommand {
     String name = given.matchedOptionValue("--picture", "");
     if (name.startsWith(RESPONSE)) {
       return response(
-          given, design.get().design(), name.substring(RESPONSE.length()), system, target, out, err);
+          given,
+          design.get().design(),
+          name.substring(RESPONSE.length()),
+          system,
+          target,
+          out,
+          err);
     }
     ReportPictures pictures = ReportPictures.of(seated, system);
     if (pictures.named(name).isEmpty()) {

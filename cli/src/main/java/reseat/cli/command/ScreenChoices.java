@@ -27,7 +27,10 @@ final class ScreenChoices {
    */
   static void describe(CommandSpec spec) {
     spec.addOption(
-        Options.text(UNITS, "mm|inch|both", "units to print in; those that the file uses more"));
+        Options.text(
+            UNITS,
+            "mm|inch|both",
+            "units to print in (those of most values in the file if not given)"));
     spec.addOption(Options.flag(ALL, "tell everything, not only what decides"));
   }
 

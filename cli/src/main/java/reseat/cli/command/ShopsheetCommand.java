@@ -64,7 +64,7 @@ final class ShopsheetCommand implements Subcommand {
         Options.text(
             UNITS,
             "mm|inch|both",
-            "units of the papers; both, those that the file uses more first. Drawings give both"));
+            "units of the papers (both if not given, those of most values in the file first)"));
     spec.addOption(
         Options.several(BALL, "SIZE", "diameter of a gauge ball you own; takes the file's place"));
     spec.addOption(

@@ -246,8 +246,7 @@ final class SizeCommand implements Subcommand {
   }
 
   private static void write(
-      ResultFiles files, SizingStudy study, UnitSystem system, PrintWriter err)
-      throws IOException {
+      ResultFiles files, SizingStudy study, UnitSystem system, PrintWriter err) throws IOException {
     Optional<Path> winner = files.named("--winner");
     if (winner.isPresent() && study.winner().isEmpty()) {
       err.println(NAME + "no design passes every check, so " + winner.get() + " was not written");

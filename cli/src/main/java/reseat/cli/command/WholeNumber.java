@@ -24,7 +24,7 @@ final class WholeNumber {
     return of(option, given.commandSpec().findOption(option).getValue(), least, most);
   }
 
-  /** Reads the seed of all luck: any whole number that fits into 64 bits. */
+  /** Reads the seed of the random numbers: any whole number that fits into 64 bits. */
   static long seed(ParseResult given) throws UnusableChoice {
     return of(given, Options.SEED, Long.MIN_VALUE, Long.MAX_VALUE);
   }

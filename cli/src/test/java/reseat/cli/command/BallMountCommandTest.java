@@ -48,7 +48,7 @@ class BallMountCommandTest extends TypedCommand {
   void theExampleHoldsByADecisionThatIsTold() throws IOException {
     assertThat(run(Starter.BALL_MOUNT.text())).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString().replaceAll("\\s+", " "))
-        .contains("by accepted decision", "Accepted: set, locked, read, corrected");
+        .contains("by accepted decision", "Reason: set, locked, read, corrected");
     assertThat(run(Starter.BALL_MOUNT.text().replace("\"60 um\"", "\"40 um\"")))
         .as("it lapses beyond its value")
         .isEqualTo(ExitCode.NEEDS_DECISION);

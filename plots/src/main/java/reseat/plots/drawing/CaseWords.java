@@ -17,9 +17,11 @@ final class CaseWords {
 
   /** For instance {@code finish: X -6 N, Z -4 N at the tool point}. */
   static String of(CouplingDesign design, LoadCase loadCase, DrawingUnits units) {
-    String force = components(
+    String force =
+        components(
             design.axes(), loadCase.load().force().times(units.forceIn(1)), units.forceUnit());
-    String moment = components(
+    String moment =
+        components(
             design.axes(), loadCase.load().moment().times(units.momentIn(1)), units.momentUnit());
     String load =
         moment.isEmpty()

@@ -28,7 +28,8 @@ final class ContactInset {
 
   private ContactInset() {}
 
-  static Scene of(Support support, SectionContact c, SheetView view, double width, DrawingUnits units) {
+  static Scene of(
+      Support support, SectionContact c, SheetView view, double width, DrawingUnits units) {
     double patch = Math.max(c.halfPatch(), 1e-3 * support.ball().radius());
     double edge = c.edgeDistance();
     boolean edgeShown = edge > -3 * patch && edge < 14 * patch;
@@ -55,8 +56,7 @@ final class ContactInset {
     }
     if (edgeShown && edge > 0) {
       scene.addAll(
-          DimensionLine.of(
-              origin, origin.moved(scale * edge, 0), -44, units.length(edge, 3)));
+          DimensionLine.of(origin, origin.moved(scale * edge, 0), -44, units.length(edge, 3)));
     }
     scene.add(Mark.Path.rectangle(frame, LineStyle.THIN, Fill.NONE));
     String heading =
@@ -67,11 +67,7 @@ final class ContactInset {
             ? "patch; no edge is stated"
             : edgeShown
                 ? "patch, and contact point to " + c.edgeName()
-                : "patch; "
-                    + c.edgeName()
-                    + " is "
-                    + units.length(edge, 3)
-                    + " away";
+                : "patch; " + c.edgeName() + " is " + units.length(edge, 3) + " away";
     scene.add(Mark.Text.level(words, new Point(1, HEIGHT + 15), Anchor.START, TextStyle.NOTE));
     return scene.build(width, HEIGHT + 20);
   }

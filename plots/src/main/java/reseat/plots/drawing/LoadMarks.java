@@ -122,9 +122,7 @@ final class LoadMarks {
     key.add(
         new Key.Entry(
             Sign.target(new Point(0, 0), SIGN, Tone.VERMILLION),
-            "tool point, "
-                + units.length(design.toolPoint().z(), 4)
-                + " above the ball centres"));
+            "tool point, " + units.length(design.toolPoint().z(), 4) + " above the ball centres"));
   }
 
   /** Draws the arrows of the cases; returns where each one's balloon belongs. */
@@ -180,7 +178,8 @@ final class LoadMarks {
                 }
                 marks.addAll(balloon(box.middle(), number, across));
               });
-      key.add(new Key.Entry(balloon(new Point(0, 0), number, across), CaseWords.of(design, c, units)));
+      key.add(
+          new Key.Entry(balloon(new Point(0, 0), number, across), CaseWords.of(design, c, units)));
     }
   }
 

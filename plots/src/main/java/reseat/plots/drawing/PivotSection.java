@@ -42,7 +42,8 @@ public final class PivotSection {
    * @param units units of its words
    * @return the picture
    */
-  public static Picture draw(String name, PivotDuty duty, Material ball, double force, DrawingUnits units) {
+  public static Picture draw(
+      String name, PivotDuty duty, Material ball, double force, DrawingUnits units) {
     PivotSeat pivot = duty.seat();
     if (pivot instanceof SocketPivot socket) {
       return SocketSection.draw(name, WHOSE, socket, force, units);

@@ -239,15 +239,16 @@ final class PlanMarks {
       Vec3 c = s.ball().centre();
       Point at = sheet(c);
       double outward = Elementary.atan2(c.y(), c.x());
-      List<String> lines =
-          List.of(s.name(), "ball \u00d8" + units.briefly(s.ball().diameter()));
+      List<String> lines = List.of(s.name(), "ball \u00d8" + units.briefly(s.ball().diameter()));
       placer
           .place(lines, TextStyle.LABEL, at, view.length(clear(s)) + 5, outward)
           .ifPresent(p -> words.addAll(p.marks()));
     }
   }
 
-  /** How far from the ball's centre a name is clear of ball and seat; a groove is long but narrow. */
+  /**
+   * How far from the ball's centre a name is clear of ball and seat; a groove is long but narrow.
+   */
   private static double clear(Support s) {
     return s.seat().isGroove() ? s.ball().radius() : PlanSeat.reach(s.seat(), s.ball());
   }

@@ -220,7 +220,8 @@ public final class PolarLiftOff {
     double least = p.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
     double most = p.rays().stream().mapToDouble(Ray::force).max().orElse(0);
     return FilledText.of(
-        "Plane %s\u2013%s: least %s, most %s.", p.first(), p.second(), forceText(least, units), forceText(most, units));
+        "Plane %s\u2013%s: least %s, most %s.",
+        p.first(), p.second(), forceText(least, units), forceText(most, units));
   }
 
   private static String forceText(double force, DrawingUnits units) {

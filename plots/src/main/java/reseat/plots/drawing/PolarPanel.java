@@ -65,7 +65,9 @@ final class PolarPanel {
       LineStyle line = i == RINGS ? LineStyle.THIN : LineStyle.HATCH;
       marks.add(Mark.Oval.circle(middle, radius * i / RINGS, line, Fill.NONE));
       String force =
-          i == RINGS ? units.force(outer) : NumberText.significant(units.forceIn(outer) * i / RINGS, 3);
+          i == RINGS
+              ? units.force(outer)
+              : NumberText.significant(units.forceIn(outer) * i / RINGS, 3);
       Mark.Text label =
           new Mark.Text(
               force,
@@ -156,12 +158,7 @@ final class PolarPanel {
     marks.add(Mark.Oval.circle(p, 3.5, LineStyle.solid(Tone.INK, 1), Fill.full(CURVE.tone())));
     placer.keepClear(Box.about(p, 4));
     placer
-        .place(
-            List.of(units.force(least.force())),
-            TextStyle.SMALL,
-            p,
-            6,
-            least.angle() + Math.PI)
+        .place(List.of(units.force(least.force())), TextStyle.SMALL, p, 6, least.angle() + Math.PI)
         .ifPresent(l -> words.addAll(l.marks()));
   }
 

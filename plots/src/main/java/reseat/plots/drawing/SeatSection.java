@@ -46,10 +46,7 @@ public final class SeatSection {
    * @throws IllegalArgumentException if there is not one contact per flank
    */
   public static Picture draw(
-      String name,
-      Support support,
-      List<Equilibrium.Contact> contacts,
-      DrawingUnits units) {
+      String name, Support support, List<Equilibrium.Contact> contacts, DrawingUnits units) {
     return draw(name, "of ball " + support.name(), support, contacts, units);
   }
 
@@ -217,9 +214,7 @@ public final class SeatSection {
         + units.length(support.ball().diameter(), 5)
         + ". "
         + contacts.stream().map(c -> c.words(units)).collect(Collectors.joining("; "))
-        + floor
-            .map(f -> "; ball clears the floor by " + units.length(f.distance(), 3))
-            .orElse("")
+        + floor.map(f -> "; ball clears the floor by " + units.length(f.distance(), 3)).orElse("")
         + ".";
   }
 }

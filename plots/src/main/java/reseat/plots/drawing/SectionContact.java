@@ -190,7 +190,8 @@ record SectionContact(
     placer.keepClear(Box.about(p, 3));
   }
 
-  List<Mark> label(LabelPlacer placer, SheetView view, Point centre, double ballRadius, DrawingUnits units) {
+  List<Mark> label(
+      LabelPlacer placer, SheetView view, Point centre, double ballRadius, DrawingUnits units) {
     List<Mark> marks = new ArrayList<>();
     Point p = onSheet(view);
     if (inPlane) {
@@ -240,9 +241,6 @@ record SectionContact(
   private String patchWords(DrawingUnits units) {
     return Math.abs(halfAcross - halfPatch) < 1e-3 * halfPatch
         ? "patch \u00d8" + units.length(2 * halfPatch, 3)
-        : "patch "
-            + units.number(2 * halfPatch, 3)
-            + " \u00d7 "
-            + units.length(2 * halfAcross, 3);
+        : "patch " + units.number(2 * halfPatch, 3) + " \u00d7 " + units.length(2 * halfAcross, 3);
   }
 }

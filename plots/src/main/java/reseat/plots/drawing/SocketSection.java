@@ -28,7 +28,8 @@ final class SocketSection {
 
   private SocketSection() {}
 
-  static Picture draw(String name, String whose, SocketPivot socket, double force, DrawingUnits units) {
+  static Picture draw(
+      String name, String whose, SocketPivot socket, double force, DrawingUnits units) {
     double r = socket.ballRadius();
     double rim = -r * Elementary.cos(socket.outerAngle());
     double under = -1.45 * r;

@@ -21,7 +21,8 @@ final class StudWords {
     List<Key.Entry> key = new ArrayList<>();
     mount
         .bond()
-        .ifPresent(b -> key.add(Key.Entry.line(LineStyle.solid(Tone.ORANGE, 3), bondWords(b, units))));
+        .ifPresent(
+            b -> key.add(Key.Entry.line(LineStyle.solid(Tone.ORANGE, 3), bondWords(b, units))));
     mount
         .thread()
         .ifPresent(

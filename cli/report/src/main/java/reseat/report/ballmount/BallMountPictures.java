@@ -33,7 +33,11 @@ public final class BallMountPictures extends PictureSet {
             p ->
                 pictures.add(
                     PivotSection.draw(
-                        "section-seat", p.duty(), result.design().ballMaterial(), p.force(), drawing(system))));
+                        "section-seat",
+                        p.duty(),
+                        result.design().ballMaterial(),
+                        p.force(),
+                        drawing(system))));
     return pictures;
   }
 }

@@ -88,7 +88,7 @@ public final class FindingsText {
         + ": "
         + said
         + (f.judged() == Judged.DECIDE ? " Soft limit: " + LimitWords.source(f.basis()) + "." : "")
-        + f.reason().map(r -> " Accepted: " + r + (r.endsWith(".") ? "" : ".")).orElse("")
+        + f.reason().map(r -> " Reason: " + r + (r.endsWith(".") ? "" : ".")).orElse("")
         + (advice.isEmpty() ? "" : " " + advice);
   }
 

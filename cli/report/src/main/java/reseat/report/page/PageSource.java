@@ -24,7 +24,7 @@ public final class PageSource {
    * Makes the lines of a stamp.
    *
    * @param file the design file
-   * @param seed seed of all luck
+   * @param seed seed of the random numbers
    * @return lines of text
    * @throws IOException if the file cannot be read
    */
