@@ -19,6 +19,7 @@ import reseat.readings.ScatterBounds;
 import reseat.readings.SeriesAnalysis;
 import reseat.readings.SeriesDecision;
 import reseat.readings.SeriesVersion;
+import reseat.readings.ShapelessBound;
 import reseat.readings.TemperatureRegression;
 import reseat.report.form.JsonWriter;
 
@@ -97,6 +98,9 @@ public final class ReadingsJson {
     size("scatter", c.scatter().s());
     json.key("freedom").value(c.scatter().freedom());
     c.bounds().ifPresent(b -> bounds(b, c.ground()));
+    if (c.isSkewed()) {
+      shapeless(c);
+    }
     c.toleranceFactor().ifPresent(k -> json.key("tolerance_factor").value(k));
     json.end();
     c.drift().ifPresent(this::drift);
@@ -141,6 +145,18 @@ public final class ReadingsJson {
     size("upper_one_sided", b.upperOneSided());
     json.key("assume").value("normal, independent readings");
     ground.ifPresent(this::ground);
+    json.end();
+  }
+
+  /** Too skewed for bounds: what the range says without any shape. */
+  private void shapeless(ColumnAnalysis c) {
+    int n = c.scatter().readings();
+    double confidence = analysis.options().confidence();
+    json.key("no_bounds").beginObject();
+    json.key("why").value("skewed");
+    c.ground().ifPresent(this::ground);
+    json.key("share_within_range").value(ShapelessBound.between(n, confidence));
+    json.key("share_below_largest").value(ShapelessBound.belowLargest(n, confidence));
     json.end();
   }
 

@@ -267,7 +267,8 @@ public final class ReadingsRemarks {
       aboutSkew(c);
       return;
     }
-    if (g.isNotNormal(analysis.options().falseAlarm()) && !(brief && !c.flagged().isEmpty())) {
+    boolean rounded = c.step() > c.scatter().s(); // steps are no shape
+    if (!rounded && g.isNotNormal(analysis.options().falseAlarm()) && !(brief && !c.flagged().isEmpty())) {
       // A flagged reading alone makes the rest look not normal, and has been told already.
       String look =
           c.flagged().isEmpty()
@@ -329,7 +330,7 @@ public final class ReadingsRemarks {
       case MISSED ->
           out.add(
               start
-                  + ", is missed: the true s is above "
+                  + " is missed: the true s is above "
                   + ReadingFigures.scatter(c, least(c))
                   + " with "
                   + confidence
