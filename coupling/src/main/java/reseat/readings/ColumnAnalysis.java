@@ -1,11 +1,13 @@
 package reseat.readings;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Everything one probe column says, computed when asked for.
@@ -17,6 +19,17 @@ import java.util.Set;
  * chance of a false alarm divided by the number of columns.
  */
 public final class ColumnAnalysis {
+
+  /** Part of the scatter below which a step of the readings matters to nothing. */
+  private static final double FINEST_STEP = 100;
+
+  /** Steps within which a reading is no outlier: one, and a little for a middle between two. */
+  private static final double ONE_STEP = 1.01;
+
+  /** Skewness from which on no bound is given; at few mounts more, as chance gives as much. */
+  public static final double MOST_SKEW = 1;
+
+  private static final double SKEW_BY_CHANCE = 2.3;
 
   private final MeasuredSeries series;
   private final ReadingColumn column;
@@ -30,6 +43,9 @@ public final class ColumnAnalysis {
   private final Groups groups;
   private final Drift drift;
   private final Outliers outliers;
+  private final double step;
+  private final KeptReadings kept;
+  private final List<SeriesVersion> versions;
 
   /**
    * Analyses a column.
@@ -63,7 +79,34 @@ public final class ColumnAnalysis {
     double level = options.falseAlarm() / series.columns().size();
     this.drift = freedom < 2 ? null : Drift.of(settled, groups, level);
     int most = Math.max(0, Math.min(Outliers.mostIn(settled.length), freedom - 2));
-    this.outliers = Outliers.of(withoutTrend(), groups, level, most);
+    double s = PooledScatter.of(settled, groups).s();
+    this.step =
+        facts.resolution() > 0
+            ? facts.resolution()
+            : GaugeNoise.stepOf(all, s / FINEST_STEP).orElse(0);
+    this.outliers = beyondOneStep(Outliers.of(withoutTrend(), groups, level, most));
+    Set<Integer> out = new HashSet<>();
+    outliers.flagged().forEach(f -> out.add(f.index()));
+    this.kept = KeptReadings.of(settled, names, out);
+    this.versions = List.copyOf(counted());
+  }
+
+  /** A reading one step of the gauge off the middle of its holder's is no outlier. */
+  private Outliers beyondOneStep(Outliers found) {
+    if (found.flagged().isEmpty() || step == 0) {
+      return found;
+    }
+    List<double[]> parts = groups.split(settled);
+    return new Outliers(
+        found.flagged().stream()
+            .filter(
+                f -> {
+                  double middle =
+                      MonotonicTrend.median(parts.get(groups.groupOf(f.index())).clone());
+                  return Math.abs(settled[f.index()] - middle) > ONE_STEP * step;
+                })
+            .toList(),
+        found.significance());
   }
 
   private double[] withoutTrend() {
@@ -126,9 +169,139 @@ public final class ColumnAnalysis {
    * @return pooled over the holders
    */
   public PooledScatter scatterWithoutFlagged() {
+    return kept.scatter();
+  }
+
+  /**
+   * Counts the series in every way that what was seen asks for: as read, without the readings that
+   * stand out, without a trend, without both.
+   *
+   * @return as read first; the one that takes away most last
+   */
+  public List<SeriesVersion> versions() {
+    return versions;
+  }
+
+  private List<SeriesVersion> counted() {
+    KeptReadings whole = KeptReadings.of(settled, names, Set.of());
+    List<SeriesVersion> ways = new ArrayList<>();
+    ways.add(version(SeriesVersion.Way.AS_READ, whole.scatter(), whole));
+    boolean flagged = !outliers.flagged().isEmpty();
+    if (flagged) {
+      ways.add(version(SeriesVersion.Way.WITHOUT_FLAGGED, kept.scatter(), kept));
+    }
+    if (isDirection(trend())) {
+      whole
+          .aboutLine()
+          .ifPresent(s -> ways.add(version(SeriesVersion.Way.TREND_REMOVED, s, whole)));
+      if (flagged) {
+        kept.aboutLine().ifPresent(s -> ways.add(version(SeriesVersion.Way.BOTH, s, kept)));
+      }
+    }
+    return ways;
+  }
+
+  private SeriesVersion version(SeriesVersion.Way way, PooledScatter s, KeptReadings of) {
+    Optional<ScatterBounds> bounds = isSkewed() ? Optional.empty() : bounds(s, of);
+    return new SeriesVersion(
+        way,
+        s,
+        bounds,
+        hasTarget() ? bounds.map(b -> ProofOfTarget.of(b, facts.target())) : Optional.empty());
+  }
+
+  private static boolean isDirection(Drift.Verdict v) {
+    return v == Drift.Verdict.RISING || v == Drift.Verdict.FALLING;
+  }
+
+  /**
+   * Returns what the trend tests say together, of all settled readings or, where some stand out, of
+   * the others.
+   *
+   * @return the more telling of the two
+   */
+  public Drift.Verdict trend() {
+    Drift.Verdict all = drift == null ? Drift.Verdict.STEADY : drift.verdict();
+    if (outliers.flagged().isEmpty() || drift == null) {
+      return all;
+    }
+    Drift.Verdict rest = kept.trend(drift.significance());
+    return rest == Drift.Verdict.STEADY && isDirection(all) ? all : rest;
+  }
+
+  /**
+   * Tells whether the readings, without those that stand out, are too skewed for the bounds.
+   *
+   * @return true if their skewness is beyond {@link #MOST_SKEW} and beyond what chance gives to so
+   *     few mounts; false where a trend or the steps of the gauge shape them
+   */
+  public boolean isSkewed() {
+    int n = kept.values().length;
+    double s = kept.scatter().s();
+    if (n < NormalShape.LEAST || s <= step || isDirection(trend())) {
+      return false;
+    }
+    double chance = Math.sqrt(6 * (n - 2.0) / ((n + 1.0) * (n + 3.0)));
+    return Math.abs(kept.skewness()) > Math.max(MOST_SKEW, SKEW_BY_CHANCE * chance);
+  }
+
+  /**
+   * Returns the skewness of the settled readings without those that stand out.
+   *
+   * @return mean cube of the deviations over the cube of their standard deviation
+   */
+  public double skewness() {
+    return kept.skewness();
+  }
+
+  /**
+   * Looks for a slip of the hand that explains a reading that stands out.
+   *
+   * @param flag the reading
+   * @return the slip, if there is one
+   */
+  public Optional<OutlierCause> cause(Outliers.Flag flag) {
+    int group = groups.groupOf(Arrays.binarySearch(read, flag.index()));
     Set<Integer> out = new HashSet<>();
     outliers.flagged().forEach(f -> out.add(f.index()));
-    return PooledScatter.without(out, settled, names);
+    double sum = 0;
+    int n = 0;
+    for (int i = 0; i < settled.length; i++) {
+      if (groups.groupOf(i) == group && !out.contains(i)) {
+        sum += settled[i];
+        n++;
+      }
+    }
+    return n == 0
+        ? Optional.empty()
+        : OutlierCause.of(flag.value(), sum / n, kept.scatter().s(), column);
+  }
+
+  /**
+   * Returns the step in which the gauge reads.
+   *
+   * @return as stated, or found from the readings; 0 if none matters
+   */
+  public double step() {
+    return step;
+  }
+
+  /**
+   * Tells whether the gauge was stated.
+   *
+   * @return true if its noise or its step was given
+   */
+  public boolean isGaugeStated() {
+    return facts.gaugeNoise() > 0 || facts.resolution() > 0;
+  }
+
+  /**
+   * Returns the least bound that this gauge can give.
+   *
+   * @return the larger of its noise and the rounding of its step
+   */
+  double leastBound() {
+    return Math.max(facts.gaugeNoise(), GaugeNoise.ROUNDING * step);
   }
 
   /**
@@ -202,19 +375,16 @@ public final class ColumnAnalysis {
   /**
    * Returns what the scatter says of the true one.
    *
-   * @return bounds; empty if no holder was mounted twice, or nothing scatters by a gauge of unknown
-   *     step
+   * @return bounds, with the step and the stated noise of the gauge in them; empty if no holder was
+   *     mounted twice, if nothing scatters by a gauge of unknown step, or if the readings are too
+   *     skewed for any
    */
   public Optional<ScatterBounds> bounds() {
-    PooledScatter s = scatter();
-    if (s.freedom() > 0 && s.s() > 0) {
-      return Optional.of(s.bounds(options.confidence()));
-    }
-    return s.freedom() > 0 && facts.resolution() > 0
-        ? Optional.of(
-            ScatterBounds.ofEqualReadings(
-                facts.resolution(), s.freedom() + 1, options.confidence()))
-        : Optional.empty();
+    return versions.get(0).bounds();
+  }
+
+  private Optional<ScatterBounds> bounds(PooledScatter s, KeptReadings of) {
+    return StepBound.of(s, of, step, facts.gaugeNoise(), options.confidence());
   }
 
   /**
@@ -227,6 +397,15 @@ public final class ColumnAnalysis {
   }
 
   /**
+   * Returns the target.
+   *
+   * @return largest standard deviation allowed, m or rad; 0 if none was stated
+   */
+  public double target() {
+    return facts.target();
+  }
+
+  /**
    * Returns the share of the gauge in the scatter.
    *
    * @return noise as given, or from the step of the readings; empty if no holder was mounted twice
@@ -236,8 +415,6 @@ public final class ColumnAnalysis {
     if (s.freedom() < 1) {
       return Optional.empty();
     }
-    double step =
-        facts.resolution() > 0 ? facts.resolution() : GaugeNoise.stepOf(all, s.s() / 100).orElse(0);
     double noise = Math.max(facts.gaugeNoise(), GaugeNoise.ROUNDING * step);
     return Optional.of(new GaugeNoise(s.s(), s.freedom() + 1, noise, step));
   }
@@ -248,9 +425,7 @@ public final class ColumnAnalysis {
    * @return the verdict; empty if no target was given or no holder was mounted twice
    */
   public Optional<ProofOfTarget> proof() {
-    return facts.target() > 0
-        ? bounds().map(b -> ProofOfTarget.of(b, facts.target()))
-        : Optional.empty();
+    return versions.get(0).proof();
   }
 
   /**

@@ -42,7 +42,7 @@ class ReadingsCommandTest extends TypedCommand {
   void theTableGivesEachFigureWithItsMultiplierAndBound() throws IOException {
     assertThat(run(five(), "--all")).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString())
-        .contains("5 mounts, 2 probes")
+        .contains("5 mounts; X, Z in µm.")
         .containsPattern("all: s +0\\.71 +1\\.6")
         .containsPattern("4 s \\(ISO 230-2 form\\) +2\\.8 +6\\.3")
         // one-sided factor 2.372356 for five mounts, computed independently
@@ -63,19 +63,23 @@ class ReadingsCommandTest extends TypedCommand {
   }
 
   @Test
-  void aTargetThatIsNotProvenIsAFailedCheck() throws IOException {
-    assertThat(run(five(), "--target", "X=4 um")).isEqualTo(ExitCode.HOLDS);
-    assertThat(run(five(), "--target", "1 um")).isEqualTo(ExitCode.CHECK_FAILS);
-    assertThat(out.toString()).contains("not proven").contains("more mounts");
+  void aTargetThatIsNotProvenNeedsAPerson() throws IOException {
+    assertThat(run(five(), "--target", "X=4 um")).isEqualTo(ExitCode.NEEDS_DECISION);
+    assertThat(out.toString()).contains("NOT PROVEN: X (too few mounts).");
+    assertThat(run(five(), "--target", "X=1 um")).isEqualTo(ExitCode.NEEDS_DECISION);
+    assertThat(out.toString()).contains("not proven").contains("more mounts wanted");
+    Path many = file("many.csv", "X [um]\n" + "1.0\n2.0\n1.5\n1.2\n1.7\n".repeat(6));
     // The same target told as four standard deviations is a quarter of it as one.
-    assertThat(run(five(), "--target", "X=4 um", "--multiplier", "4"))
+    assertThat(run(many, "--target", "X=2 um")).isEqualTo(ExitCode.HOLDS);
+    assertThat(run(many, "--target", "X=2 um", "--multiplier", "8"))
         .isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(out.toString()).contains("MISSED: X.");
   }
 
   @Test
   void equalReadingsBoundTheScatterOnlyThroughTheStepOfTheGauge() throws IOException {
     Path same = file("same.csv", "X [um]\n" + "1.0\n".repeat(20));
-    assertThat(run(same, "--target", "1 um")).isEqualTo(ExitCode.CHECK_FAILS);
+    assertThat(run(same, "--target", "1 um")).isEqualTo(ExitCode.NEEDS_DECISION);
     assertThat(out.toString()).contains("the gauge cannot resolve this mount", "--resolution");
     assertThat(run(same, "--target", "1 um", "--resolution", "1 um")).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString())
@@ -89,7 +93,7 @@ class ReadingsCommandTest extends TypedCommand {
     Path bad = file("bad.csv", "X [um],Z [um]\n1;5,2\n\"1,5\",2 mm\n");
     assertThat(run(bad)).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString().lines())
-        .hasSize(3)
+        .hasSize(2)
         .allSatisfy(line -> assertThat(line).matches(".*bad\\.csv:[23]:\\d+: column [XZ]: .*"));
     assertThat(out.toString()).isEmpty();
   }
@@ -188,7 +192,7 @@ class ReadingsCommandTest extends TypedCommand {
     Files.writeString(
         form, text.replace("\n1,,,\n", "\n1,0.1,20,\n").replace("\n2,,,\n", "\n2,0.2,20,\n"));
     assertThat(run(form)).isEqualTo(ExitCode.HOLDS);
-    assertThat(out.toString()).contains("2 mounts, 1 probe;", "without readings passed over");
+    assertThat(out.toString()).contains("2 mounts; X in µm.", "without readings passed over");
   }
 
   @Test

@@ -3,10 +3,10 @@ package reseat.report.readings;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.readings.ColumnAnalysis;
-import reseat.readings.ProofOfTarget;
 import reseat.readings.Repeatability;
 import reseat.readings.Requalification;
 import reseat.readings.SeriesAnalysis;
+import reseat.readings.SeriesDecision;
 import reseat.report.form.Paragraph;
 import reseat.report.form.TextTable;
 import reseat.units.QuantityFormat;
@@ -35,9 +35,10 @@ public final class AcceptanceSheet {
     SeriesAnalysis analysis = report.analysis();
     StringBuilder out = new StringBuilder("Acceptance test: remount repeatability\n\n");
     out.append(ReadingsText.of(report)).append('\n');
+    SeriesDecision decision = report.decision();
     out.append("Verdict\n");
     for (ColumnAnalysis c : analysis.columns()) {
-      out.append(Paragraph.of("  ", c.column().name() + ": " + verdict(c, analysis.hasSettled())));
+      out.append(Paragraph.of("  ", c.column().name() + ": " + verdict(decision.of(c.column().name()))));
     }
     out.append("\nLimits for later checks\n");
     List<String> limits = limits(analysis);
@@ -54,22 +55,12 @@ public final class AcceptanceSheet {
     return out.toString();
   }
 
-  private static String verdict(ColumnAnalysis c, boolean settled) {
-    if (c.proof().isEmpty()) {
-      return "no target was given";
-    }
-    ProofOfTarget proof = c.proof().get();
-    if (!settled) {
-      return "NOT PROVEN, the series has not settled";
-    }
-    return switch (proof.verdict()) {
+  private static String verdict(SeriesDecision.OfColumn decision) {
+    return switch (decision.word()) {
       case PROVEN -> "PASS";
-      case REFUTED -> "FAIL";
-      case OPEN ->
-          "NOT PROVEN"
-              + (proof.furtherMounts() > 0
-                  ? ", " + ReadingsText.counted(proof.furtherMounts(), "more mount") + " wanted"
-                  : "");
+      case MISSED -> "FAIL";
+      case NOT_PROVEN -> "NOT PROVEN: " + DecisionText.lacks(decision);
+      case NO_TARGET -> "no target stated";
     };
   }
 

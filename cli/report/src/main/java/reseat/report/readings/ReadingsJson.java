@@ -13,9 +13,13 @@ import reseat.readings.GaugeNoise;
 import reseat.readings.OffsetTable;
 import reseat.readings.Outliers;
 import reseat.readings.ProofOfTarget;
+import reseat.readings.ReadingForm;
 import reseat.readings.Repeatability;
 import reseat.readings.ScatterBounds;
 import reseat.readings.SeriesAnalysis;
+import reseat.readings.SeriesDecision;
+import reseat.readings.SeriesVersion;
+import reseat.readings.ShapelessBound;
 import reseat.readings.TemperatureRegression;
 import reseat.report.form.JsonWriter;
 
@@ -26,12 +30,14 @@ public final class ReadingsJson {
 
   private final ReadingsReport report;
   private final SeriesAnalysis analysis;
+  private final SeriesDecision decision;
   private final JsonWriter json = new JsonWriter();
   private String unit = "_m";
 
   private ReadingsJson(ReadingsReport report) {
     this.report = report;
     this.analysis = report.analysis();
+    this.decision = report.decision();
   }
 
   /**
@@ -53,7 +59,9 @@ public final class ReadingsJson {
     json.key("false_alarm").value(analysis.options().falseAlarm());
     json.key("wear_in").value(analysis.wearIn());
     json.key("settled").value(analysis.hasSettled());
+    json.key("verdict").value(lower(decision.word()));
     json.key("holds").value(report.holds());
+    understood();
     json.key("doubts").beginArray();
     for (InputDoubt doubt : report.doubts()) {
       json.beginObject();
@@ -90,6 +98,9 @@ public final class ReadingsJson {
     size("scatter", c.scatter().s());
     json.key("freedom").value(c.scatter().freedom());
     c.bounds().ifPresent(b -> bounds(b, c.ground()));
+    if (c.isSkewed()) {
+      shapeless(c);
+    }
     c.toleranceFactor().ifPresent(k -> json.key("tolerance_factor").value(k));
     json.end();
     c.drift().ifPresent(this::drift);
@@ -106,7 +117,10 @@ public final class ReadingsJson {
               size("bidirectional_4s", d.repeatability());
               json.end();
             });
-    c.proof().ifPresent(this::proof);
+    versions(c);
+    if (c.hasTarget()) {
+      proof(c);
+    }
     json.end();
   }
 
@@ -131,6 +145,18 @@ public final class ReadingsJson {
     size("upper_one_sided", b.upperOneSided());
     json.key("assume").value("normal, independent readings");
     ground.ifPresent(this::ground);
+    json.end();
+  }
+
+  /** Too skewed for bounds: what the range says without any shape. */
+  private void shapeless(ColumnAnalysis c) {
+    int n = c.scatter().readings();
+    double confidence = analysis.options().confidence();
+    json.key("no_bounds").beginObject();
+    json.key("why").value("skewed");
+    c.ground().ifPresent(this::ground);
+    json.key("share_within_range").value(ShapelessBound.between(n, confidence));
+    json.key("share_below_largest").value(ShapelessBound.belowLargest(n, confidence));
     json.end();
   }
 
@@ -166,6 +192,12 @@ public final class ReadingsJson {
       size("value", f.value());
       json.key("statistic").value(f.statistic());
       json.key("limit").value(f.limit());
+      c.cause(f)
+          .ifPresent(
+              slip -> {
+                json.key("slip").value(lower(slip.slip()));
+                size("meant", slip.meant());
+              });
       json.end();
     }
     json.end();
@@ -212,11 +244,61 @@ public final class ReadingsJson {
     json.end();
   }
 
-  private void proof(ProofOfTarget p) {
+  private void proof(ColumnAnalysis c) {
+    SeriesDecision.OfColumn decided = decision.of(c.column().name());
     json.key("target").beginObject();
-    size("s", p.target());
-    json.key("verdict").value(p.verdict().name().toLowerCase(Locale.ROOT));
-    json.key("further_mounts").value(p.furtherMounts());
+    size("s", c.target());
+    json.key("verdict").value(lower(decided.word()));
+    json.key("missing").beginArray();
+    decided.missing().forEach(m -> json.value(lower(m)));
+    json.end();
+    json.key("further_mounts").value(decided.furtherMounts());
+    json.end();
+  }
+
+  private static String lower(Enum<?> word) {
+    return word.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The ways to count the series that what was seen asks for. */
+  private void versions(ColumnAnalysis c) {
+    json.key("counted").beginArray();
+    for (SeriesVersion v : c.versions()) {
+      json.beginObject();
+      json.key("way").value(lower(v.way()));
+      size("s", v.scatter().s());
+      json.key("freedom").value(v.scatter().freedom());
+      v.bounds().ifPresent(b -> size("upper_one_sided", b.upperOneSided()));
+      v.proof()
+          .ifPresent(
+              p -> json.key("within").value(p.verdict() == ProofOfTarget.Verdict.PROVEN));
+      json.end();
+    }
+    json.end();
+  }
+
+  private void understood() {
+    ReadingForm form = analysis.series().form();
+    json.key("understood").beginObject();
+    json.key("separator").value(String.valueOf(form.delimiter()));
+    json.key("decimal").value(lower(form.mark()));
+    json.key("counter").value(form.counter());
+    json.key("title_lines").beginArray();
+    form.titles().forEach(t -> json.value(t));
+    json.end();
+    json.key("not_read").beginArray();
+    form.passedOver().forEach(json::value);
+    form.emptyColumns().forEach(json::value);
+    json.end();
+    json.key("left_out").beginArray();
+    for (ReadingForm.TakenOut t : form.takenOut()) {
+      json.beginObject();
+      json.key("mount").value(t.mount());
+      json.key("line").value(t.line());
+      json.key("why").value(lower(t.why()));
+      json.end();
+    }
+    json.end();
     json.end();
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import reseat.plots.PictureKind;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.PoseScatter;
-import reseat.readings.ProofOfTarget;
+import reseat.readings.SeriesDecision;
 import reseat.report.form.FigureText;
 import reseat.report.page.Page;
 import reseat.study.PredictionStudy;
@@ -136,26 +136,27 @@ public final class ReadingsPage {
         : PredictionText.advice(report.predictions().get(0), report.analysis().series());
   }
 
-  private static List<ColumnAnalysis> withTarget(ReadingsReport report) {
-    return report.analysis().columns().stream().filter(ColumnAnalysis::hasTarget).toList();
-  }
-
-  private static boolean proven(ColumnAnalysis c) {
-    return c.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.PROVEN).isPresent();
-  }
-
-  private static boolean missed(ColumnAnalysis c) {
-    return c.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.REFUTED).isPresent();
-  }
-
   private static Page.Tone tone(ReadingsReport report) {
-    return !report.holds()
-        ? Page.Tone.BAD
-        : withTarget(report).isEmpty() ? Page.Tone.PLAIN : Page.Tone.GOOD;
+    return switch (report.verdict()) {
+      case FAILS -> Page.Tone.BAD;
+      case UNDECIDED -> Page.Tone.CAREFUL;
+      case HOLDS ->
+          report.decision().word() == SeriesDecision.Word.PROVEN ? Page.Tone.GOOD : Page.Tone.PLAIN;
+    };
+  }
+
+  private static Page.Tone tone(SeriesDecision.OfColumn decision) {
+    return switch (decision.word()) {
+      case PROVEN -> Page.Tone.GOOD;
+      case MISSED -> Page.Tone.BAD;
+      case NOT_PROVEN -> Page.Tone.CAREFUL;
+      case NO_TARGET -> Page.Tone.PLAIN;
+    };
   }
 
   private static List<Page.KeyFigure> keys(ReadingsReport report) {
     List<Page.KeyFigure> keys = new ArrayList<>();
+    SeriesDecision decision = report.decision();
     for (ColumnAnalysis c : report.analysis().columns()) {
       if (c.scatter().freedom() < 1) {
         continue;
@@ -169,17 +170,18 @@ public final class ReadingsPage {
                           + " with "
                           + ReadingsRemarks.percent(b.confidence())
                           + " confidence")
-              .orElse("the gauge does not resolve it");
+              .orElse(
+                  c.isSkewed()
+                      ? "the readings are too skewed for a bound"
+                      : "the gauge does not resolve it");
       String wanted =
-          c.proof().map(p -> ", wanted " + ReadingFigures.given(c, p.target())).orElse("");
+          c.hasTarget() ? ", wanted " + ReadingFigures.given(c, c.target()) : "";
       keys.add(
           new Page.KeyFigure(
               FilledText.of("Standard deviation of %s", c.column().name()),
               ReadingFigures.scatter(c, c.scatter().s()),
               bound + wanted,
-              !c.hasTarget()
-                  ? Page.Tone.PLAIN
-                  : proven(c) ? Page.Tone.GOOD : missed(c) ? Page.Tone.BAD : Page.Tone.CAREFUL));
+              tone(decision.of(c.column().name()))));
     }
     return keys;
   }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import reseat.elementary.Elementary;
 import reseat.readings.BoundsGround;
@@ -12,10 +13,15 @@ import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
 import reseat.readings.Drift;
 import reseat.readings.GaugeNoise;
+import reseat.readings.OutlierCause;
 import reseat.readings.Outliers;
 import reseat.readings.ProofOfTarget;
+import reseat.readings.Repeatability;
 import reseat.readings.ScatterBounds;
 import reseat.readings.SeriesAnalysis;
+import reseat.readings.SeriesDecision;
+import reseat.readings.SeriesVersion;
+import reseat.readings.ShapelessBound;
 import reseat.readings.TemperatureRegression;
 import reseat.readings.UnitSlip;
 import reseat.units.FilledText;
@@ -30,6 +36,7 @@ public final class ReadingsRemarks {
 
   private final ReadingsReport report;
   private final SeriesAnalysis analysis;
+  private final SeriesDecision decision;
   private final List<String> out = new ArrayList<>();
 
   private final boolean brief;
@@ -38,6 +45,7 @@ public final class ReadingsRemarks {
     this.report = report;
     this.brief = brief;
     this.analysis = report.analysis();
+    this.decision = report.decision();
   }
 
   /**
@@ -93,7 +101,7 @@ public final class ReadingsRemarks {
                 c.column().name()
                     + " "
                     + ReadingFigures.reading(c, f.value())
-                    + slip(c, f.value()));
+                    + slip(c, f));
       }
     }
     mounts.forEach(
@@ -139,7 +147,7 @@ public final class ReadingsRemarks {
                               + percent(b.confidence())
                               + " confidence.")
                   .orElse("Give its step with --resolution, or use a finer gauge."));
-      c.proof().ifPresent(proof -> aboutTarget(c, proof));
+      aboutTarget(c);
       return;
     }
     for (Outliers.Flag f : brief ? List.<Outliers.Flag>of() : c.flagged()) {
@@ -155,7 +163,7 @@ public final class ReadingsRemarks {
               + FilledText.of("%.2f", f.statistic())
               + " s from the mean, limit "
               + FilledText.of("%.2f", f.limit())
-              + slip(c, f.value())
+              + slip(c, f)
               + ". It is counted; look for a chip or a misreading before leaving it out (put #"
               + " before its line).");
     }
@@ -163,13 +171,22 @@ public final class ReadingsRemarks {
     c.temperature().ifPresent(t -> aboutTemperature(c, t));
     c.gauge().ifPresent(g -> aboutGauge(c, g));
     c.ground().ifPresent(g -> aboutGround(c, g));
-    c.proof().ifPresent(proof -> aboutTarget(c, proof));
+    aboutTarget(c);
   }
 
-  private static String slip(ColumnAnalysis c, double value) {
-    return UnitSlip.between(value, c.usual(), c.scatterWithoutFlagged().s())
-        .map(s -> ", such a multiple of the others as comes from " + s.words())
-        .orElse("");
+  private static String slip(ColumnAnalysis c, Outliers.Flag flag) {
+    Optional<OutlierCause> cause = c.cause(flag);
+    if (cause.isEmpty()) {
+      return "";
+    }
+    String meant = ReadingFigures.reading(c, cause.get().meant());
+    return switch (cause.get().slip()) {
+      case SIGN -> ", which fits as " + meant + " with the other sign";
+      case DIGITS -> ", which fits as " + meant + " with two digits exchanged";
+      case UNIT ->
+          ", such a multiple of the others as comes from "
+              + cause.get().unit().map(UnitSlip::words).orElse("");
+    };
   }
 
   private void aboutDrift(ColumnAnalysis c, Drift d) {
@@ -220,25 +237,41 @@ public final class ReadingsRemarks {
   }
 
   private void aboutGauge(ColumnAnalysis c, GaugeNoise g) {
+    String name = c.column().name() + ": ";
+    boolean stated = c.isGaugeStated();
     if (g.mount().isEmpty()) {
       out.add(
-          c.column().name()
-              + ": not resolvable: the gauge noise is as large as the scatter; the mount is below "
-              + ReadingFigures.scatter(c, g.mountBelow(analysis.options().confidence()))
+          name
+              + (stated
+                  ? "not resolvable: the gauge noise is as large as the scatter"
+                  : "not resolvable: the rounding of the readings, to steps of "
+                      + ReadingFigures.reading(c, g.resolution())
+                      + ", is as large as the scatter")
+              + "; the mount is below "
+              + ReadingFigures.scatter(
+                  c,
+                  c.bounds()
+                      .map(ScatterBounds::upperOneSided)
+                      .orElse(g.mountBelow(analysis.options().confidence())))
               + ". Use a finer gauge.");
     } else if (g.isCoarse()) {
       out.add(
-          c.column().name()
-              + ": the gauge reads in steps of "
+          name
+              + (stated ? "the gauge reads in steps of " : "the readings are rounded to steps of ")
               + ReadingFigures.reading(c, g.resolution())
-              + ", coarser than the scatter; s is rough.");
+              + ", coarser than the scatter; the bound holds the step.");
     }
   }
 
   private void aboutGround(ColumnAnalysis c, BoundsGround g) {
     String name = c.column().name() + ": ";
     String bounds = percent(analysis.options().confidence()) + " bounds";
-    if (g.isNotNormal(analysis.options().falseAlarm()) && !(brief && !c.flagged().isEmpty())) {
+    if (c.isSkewed()) {
+      aboutSkew(c);
+      return;
+    }
+    boolean rounded = c.step() > c.scatter().s(); // steps are no shape
+    if (!rounded && g.isNotNormal(analysis.options().falseAlarm()) && !(brief && !c.flagged().isEmpty())) {
       // A flagged reading alone makes the rest look not normal, and has been told already.
       String look =
           c.flagged().isEmpty()
@@ -266,38 +299,84 @@ public final class ReadingsRemarks {
     }
   }
 
-  private void aboutTarget(ColumnAnalysis c, ProofOfTarget proof) {
+  /** Too skewed for a bound: what the extreme readings bound without any shape. */
+  private void aboutSkew(ColumnAnalysis c) {
+    int n = c.settled().map(Repeatability::n).orElse(0);
+    double confidence = analysis.options().confidence();
+    out.add(
+        c.column().name()
+            + FilledText.of(": the readings are skewed (%.1f), and no bound on s holds. ", c.skewness())
+            + "Their range is "
+            + ReadingFigures.reading(c, c.settled().map(Repeatability::range).orElse(0.0))
+            + "; with "
+            + percent(confidence)
+            + " confidence "
+            + FilledText.of("%.0f %%", 100 * ShapelessBound.between(n, confidence))
+            + " of all mounts lie between the smallest and the largest, "
+            + FilledText.of("%.0f %%", 100 * ShapelessBound.belowLargest(n, confidence))
+            + " below the largest.");
+  }
+
+  private void aboutTarget(ColumnAnalysis c) {
+    SeriesDecision.OfColumn decided = decision.of(c.column().name());
     String start =
         c.column().name()
             + (brief ? ": target s " : ": the target, true s of at most ")
-            + ReadingFigures.given(c, proof.target());
+            + ReadingFigures.given(c, c.target());
     String confidence = percent(analysis.options().confidence());
-    switch (proof.verdict()) {
+    switch (decided.word()) {
       case PROVEN -> {
         if (!brief) {
           out.add(start + ", is proven with " + confidence + " confidence.");
         }
       }
-      case REFUTED ->
+      case MISSED ->
           out.add(
               start
-                  + ", is missed: the true s is above "
-                  + ReadingFigures.scatter(c, proof.bounds().lowerOneSided())
+                  + " is missed: the true s is above "
+                  + ReadingFigures.scatter(c, least(c))
                   + " with "
                   + confidence
                   + " confidence.");
-      case OPEN ->
-          out.add(
-              start
-                  + (brief ? " is not proven" : ", is not proven")
-                  + (proof.furtherMounts() > 0
-                      ? "; with the same s it takes "
-                          + ReadingsText.counted(proof.furtherMounts(), "more mount")
-                          + "."
-                      : proof.bounds().s() < proof.target()
-                          ? "; it takes more mounts or a finer gauge."
-                          : ", and more mounts with this s will not prove it."));
+      case NOT_PROVEN -> out.add(start + " is not proven: " + lacks(c, decided));
+      case NO_TARGET -> {}
     }
+  }
+
+  /** Least lower bound of all ways to count the series. */
+  private static double least(ColumnAnalysis c) {
+    return c.versions().stream()
+        .map(SeriesVersion::bounds)
+        .flatMap(Optional::stream)
+        .mapToDouble(ScatterBounds::lowerOneSided)
+        .min()
+        .orElse(0);
+  }
+
+  private static String lacks(ColumnAnalysis c, SeriesDecision.OfColumn decision) {
+    if (decision.missing().equals(Set.of(SeriesDecision.Missing.MOUNTS))) {
+      return "with the same s it takes "
+          + ReadingsText.counted(decision.furtherMounts(), "more mount")
+          + ".";
+    }
+    if (decision.missing().equals(Set.of(SeriesDecision.Missing.SCATTER))) {
+      return "more mounts with this s will not prove it.";
+    }
+    SeriesVersion last = c.versions().get(c.versions().size() - 1);
+    boolean within =
+        last.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.PROVEN).isPresent();
+    String ways =
+        switch (last.way()) {
+          case AS_READ -> "";
+          case WITHOUT_FLAGGED -> "without what stands out";
+          case TREND_REMOVED -> "with the trend removed";
+          case BOTH -> "without what stands out and the trend";
+        };
+    return DecisionText.lacks(decision)
+        + (ways.isEmpty()
+            ? ""
+            : "; " + ways + (within ? " the bound is within it" : " the bound is not within it"))
+        + ".";
   }
 
   private void aboutTheBound() {

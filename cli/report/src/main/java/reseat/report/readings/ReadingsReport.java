@@ -1,18 +1,15 @@
 package reseat.report.readings;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import reseat.check.Verdict;
 import reseat.design.InputDoubt;
-import reseat.readings.ColumnAnalysis;
 import reseat.readings.ControlChart;
 import reseat.readings.OffsetTable;
 import reseat.readings.PoseScatter;
-import reseat.readings.ProofOfTarget;
 import reseat.readings.ReadingDoubts;
 import reseat.readings.SeriesAnalysis;
+import reseat.readings.SeriesDecision;
 import reseat.report.form.FigureText;
 import reseat.report.form.UnitSystem;
 import reseat.space.Vec3;
@@ -62,33 +59,19 @@ public record ReadingsReport(
    * @return a sentence or two
    */
   public String headline() {
-    List<String> missed = new ArrayList<>();
-    List<String> open = new ArrayList<>();
-    boolean targets = false;
-    for (ColumnAnalysis c : analysis.columns()) {
-      if (c.hasTarget()) {
-        targets = true;
-        Optional<ProofOfTarget.Verdict> proof = c.proof().map(ProofOfTarget::verdict);
-        if (!proof.equals(Optional.of(ProofOfTarget.Verdict.PROVEN))) {
-          (proof.equals(Optional.of(ProofOfTarget.Verdict.REFUTED)) ? missed : open)
-              .add(c.column().name());
-        }
-      }
-    }
+    return DecisionText.headline(decision());
+  }
+
+  /**
+   * Returns the decision from which all outputs take their words.
+   *
+   * @return what is decided about each probe, and what a proof lacks
+   */
+  public SeriesDecision decision() {
     boolean changed =
         later.values().stream()
             .anyMatch(c -> c.signals().stream().anyMatch(s -> s.index() >= c.baseline()));
-    String told =
-        !targets
-            ? "No target was given (--target or --against)."
-            : open.isEmpty() && missed.isEmpty()
-                ? "PROVEN: every target."
-                : missed.isEmpty()
-                    ? "NOT PROVEN: " + String.join(", ", open) + "."
-                    : "MISSED: "
-                        + String.join(", ", missed)
-                        + (open.isEmpty() ? "." : "; not proven: " + String.join(", ", open) + ".");
-    return told + (changed ? " Later checks show a change." : "");
+    return SeriesDecision.of(analysis, changed);
   }
 
   /**
@@ -104,15 +87,11 @@ public record ReadingsReport(
   /**
    * Returns the verdict on the series.
    *
-   * @return holds if every target given is proven and no later check signals a change; undecided
-   *     where a target is held against readings that are doubted, which prove and refute nothing
+   * @return holds if every target stated is proven and no later check signals a change, also
+   *     without any target; fails if a target is missed or a later check signals a change
    */
   public Verdict verdict() {
-    boolean targets = analysis.columns().stream().anyMatch(ColumnAnalysis::hasTarget);
-    if (targets && !doubts().isEmpty()) {
-      return Verdict.UNDECIDED;
-    }
-    return shown() ? Verdict.HOLDS : Verdict.FAILS;
+    return decision().verdict();
   }
 
   /**
@@ -122,17 +101,5 @@ public record ReadingsReport(
    */
   public boolean holds() {
     return verdict() == Verdict.HOLDS;
-  }
-
-  private boolean shown() {
-    boolean proven =
-        analysis.columns().stream()
-            .filter(ColumnAnalysis::hasTarget)
-            .allMatch(
-                c ->
-                    c.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.PROVEN).isPresent());
-    return proven
-        && later.values().stream()
-            .allMatch(c -> c.signals().stream().noneMatch(s -> s.index() >= c.baseline()));
   }
 }

@@ -13,6 +13,8 @@ import reseat.readings.ProofOfTarget;
 import reseat.readings.Repeatability;
 import reseat.readings.ScatterBounds;
 import reseat.readings.SeriesAnalysis;
+import reseat.readings.SeriesDecision;
+import reseat.readings.SeriesVersion;
 import reseat.readings.Settling;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
@@ -38,10 +40,13 @@ public final class ReadingsText {
           "reversal",
           "drift",
           "without flagged",
+          "trend removed",
+          "without both",
           "target");
 
   private final ReadingsReport report;
   private final SeriesAnalysis analysis;
+  private final SeriesDecision decision;
   private final AnalysisOptions options;
   private final List<ColumnAnalysis> columns;
   private final boolean all;
@@ -50,6 +55,7 @@ public final class ReadingsText {
     this.report = report;
     this.all = all;
     this.analysis = report.analysis();
+    this.decision = report.decision();
     this.options = analysis.options();
     this.columns = analysis.columns();
   }
@@ -169,11 +175,11 @@ public final class ReadingsText {
             head.add(
                 same ? c.column().name() : c.column().name() + ", " + c.column().unit().symbol()));
     TextTable table = new TextTable("l" + "r".repeat(columns.size()), head.toArray(String[]::new));
-    row(table, "all: mean", c -> c.all().map(r -> ReadingFigures.mean(c, r)));
-    row(table, "all: s", c -> c.all().map(r -> ReadingFigures.scatterNumber(c, r.s())));
-    row(table, "all: range", c -> c.all().map(r -> ReadingFigures.readingNumber(c, r.range())));
-    String confidence = ReadingsRemarks.percent(options.confidence());
     boolean several = columns.get(0).holders().isPresent();
+    if (!several) {
+      wholeSeries(table);
+    }
+    String confidence = ReadingsRemarks.percent(options.confidence());
     String part = several ? "one holder: " : "settled: ";
     if (!several) {
       row(table, part + "mean", c -> c.settled().map(r -> ReadingFigures.mean(c, r)));
@@ -202,9 +208,7 @@ public final class ReadingsText {
         table,
         "target",
         c ->
-            c.hasTarget()
-                ? c.proof().map(p -> verdict(c, p)).or(() -> Optional.of("not proven"))
-                : Optional.empty());
+            c.hasTarget() ? Optional.of(verdict(c, decision.of(c.column().name()))) : Optional.empty());
     if (!several) {
       row(
           table,
@@ -216,9 +220,17 @@ public final class ReadingsText {
         "gauge noise, s",
         c ->
             c.gauge()
+                .filter(g -> c.isGaugeStated())
                 .map(GaugeNoise::gauge)
                 .filter(s -> s > 0)
                 .map(s -> ReadingFigures.scatterNumber(c, s)));
+    row(
+        table,
+        "rounding of the readings, s",
+        c ->
+            c.gauge()
+                .filter(g -> !c.isGaugeStated() && g.gauge() > 0)
+                .map(g -> ReadingFigures.scatterNumber(c, g.gauge())));
     row(table, "mount alone, s", this::alone);
     if (several) {
       row(
@@ -241,8 +253,17 @@ public final class ReadingsText {
       row(table, "drift", c -> c.drift().map(ReadingsText::drift));
     }
     row(table, "flagged", ReadingsText::flagged);
-    row(table, "without flagged: s", this::withoutFlagged);
+    version(table, "without flagged: s (below)", SeriesVersion.Way.WITHOUT_FLAGGED);
+    version(table, "trend removed: s (below)", SeriesVersion.Way.TREND_REMOVED);
+    version(table, "without both: s (below)", SeriesVersion.Way.BOTH);
     return table;
+  }
+
+  /** Figures over all mounts, which mean something where there is one holder. */
+  private void wholeSeries(TextTable table) {
+    row(table, "all: mean", c -> c.all().map(r -> ReadingFigures.mean(c, r)));
+    row(table, "all: s", c -> c.all().map(r -> ReadingFigures.scatterNumber(c, r.s())));
+    row(table, "all: range", c -> c.all().map(r -> ReadingFigures.readingNumber(c, r.range())));
   }
 
   private void row(TextTable table, String name, Function<ColumnAnalysis, Optional<String>> cell) {
@@ -286,18 +307,34 @@ public final class ReadingsText {
         : Optional.of(c.flagged().isEmpty() ? "none" : String.valueOf(c.flagged().size()));
   }
 
-  private Optional<String> withoutFlagged(ColumnAnalysis c) {
-    return c.flagged().isEmpty()
-        ? Optional.empty()
-        : Optional.of(ReadingFigures.scatterNumber(c, c.scatterWithoutFlagged().s()));
+  /** One of the ways to count the series: s, in brackets what the true s is below. */
+  private void version(TextTable table, String name, SeriesVersion.Way way) {
+    row(
+        table,
+        name,
+        c ->
+            c.versions().stream()
+                .filter(v -> v.way() == way)
+                .findFirst()
+                .map(v -> version(c, v)));
   }
 
-  private static String verdict(ColumnAnalysis c, ProofOfTarget p) {
-    String target = "s " + QuantityFormat.significantNumber(p.target(), c.column().unit(), 3);
-    return switch (p.verdict()) {
-      case PROVEN -> target + " proven";
-      case REFUTED -> target + " MISSED";
-      case OPEN -> target + " not proven";
-    };
+  private static String version(ColumnAnalysis c, SeriesVersion v) {
+    String below =
+        v.bounds()
+            .map(b -> " (" + ReadingFigures.scatterNumber(c, b.upperOneSided()) + ")")
+            .orElse("");
+    boolean proven =
+        v.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.PROVEN).isPresent();
+    return ReadingFigures.scatterNumber(c, v.scatter().s())
+        + below
+        + (v.proof().isEmpty() ? "" : proven ? " within" : " not within");
+  }
+
+  private static String verdict(ColumnAnalysis c, SeriesDecision.OfColumn decision) {
+    return "s "
+        + QuantityFormat.significantNumber(c.target(), c.column().unit(), 3)
+        + " "
+        + DecisionText.word(decision);
   }
 }
