@@ -226,7 +226,8 @@ public final class ParetoChart {
         + ". Unbeaten: "
         + (best.isEmpty()
             ? "none"
-            : String.join("; ", best.stream().limit(12).map(b -> nameWithFigures(b, first, second)).toList()))
+            : String.join(
+                "; ", best.stream().limit(12).map(b -> nameWithFigures(b, first, second)).toList()))
         + ".";
   }
 }

@@ -7,9 +7,9 @@ import reseat.elementary.Elementary;
 /**
  * Writes a scene as SVG: standard elements only, no script, nothing fetched from elsewhere.
  *
- * <p>A document stands alone. A fragment is meant to be put into an HTML page, on a white ground: it
- * has no background of its own. Colours are those for a white sheet. The same scene gives the same
- * text.
+ * <p>A document stands alone. A fragment is meant to be put into an HTML page, on a white ground:
+ * it has no background of its own. Colours are those for a white sheet. The same scene gives the
+ * same text.
  */
 public final class SvgWriter implements MarkPainter {
 
