@@ -75,6 +75,7 @@ public enum CheckKind {
   FILM_PAD("film pad", QuantityKind.ANGLE);
 
   private final String words;
+  @SuppressWarnings("ImmutableEnumChecker") // a list that cannot be changed
   private final List<QuantityKind> measured;
 
   CheckKind(String words, QuantityKind... measured) {
