@@ -15,8 +15,8 @@ import reseat.cli.command.SpoiledRun.Outcome;
 
 /**
  * Designs at the edge of mechanics get an answer or a clear refusal from every command, and no
- * output holds what is no number. Every command on every design with {@code -Pfull}; else the
- * check prints for people and as JSON in turn, and a slow command comes to every fifth design.
+ * output holds what is no number. Every command on every design with {@code -Pfull}; else the check
+ * prints for people and as JSON in turn, and a slow command comes to every fifth design.
  */
 class ExtremeDesignsTest {
 
@@ -39,8 +39,7 @@ class ExtremeDesignsTest {
   /** A number printed for people that has slipped out of the format meant for it. */
   private static final Pattern SLIPPED = Pattern.compile("[0-9]e[+-]?[0-9]{3}|[0-9]{16}");
 
-  /** Of so many designs one meets a slow command, without {@code -Pfull} and
- * {@code -Pspoil}. */
+  /** Of so many designs one meets a slow command, without {@code -Pfull} and {@code -Pspoil}. */
   private static final int EVERY = 5;
 
   @TempDir private Path folder;

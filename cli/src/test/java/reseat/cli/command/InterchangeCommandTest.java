@@ -68,7 +68,7 @@ class InterchangeCommandTest extends TypedCommand {
     assertThat(run(POST, "--holders=2000", "--calibration=0.5 um", "--all"))
         .isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString())
-        .contains("itself", "between", "with table", "to drawing")
+        .contains("itself", "between", "table", "drawing")
         .contains("offset is entered to 0.50 µm")
         .contains("span")
         .contains("Linear stack beside the exact simulation")

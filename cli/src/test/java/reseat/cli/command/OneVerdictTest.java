@@ -18,8 +18,8 @@ import reseat.designfile.Starter;
 /**
  * Every command gives the verdict of the check, as exit code and in JSON: on the shipped couplings,
  * on designs drawn round them, and upside down, dry, warm and tilted. Nothing is called holding
- * with a number beyond the limit printed beside it. With {@code -Pfull} 60 designs are drawn,
- * else 3, and every coupling meets every state, else one state each.
+ * with a number beyond the limit printed beside it. With {@code -Pfull} 60 designs are drawn, else
+ * 3, and every coupling meets every state, else one state each.
  */
 class OneVerdictTest extends TypedCommand {
 

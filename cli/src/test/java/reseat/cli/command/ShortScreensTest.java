@@ -30,7 +30,7 @@ class ShortScreensTest extends TypedCommand {
 
   /** Units of one system only, behind a number or a comma; not as part of a word. */
   private static final String INCH =
-      "(?<=[0-9] |patch |size )in(?![\\p{L}/])|"
+      "(?<=[0-9] |patch |size )in(?![\\p{L}/]| µ)|"
           + NUMBER
           + "(µin|lbf|lb|psi|ksi|lbf/in|in·lbf|ft·lbf|in²)(?![\\p{L}/])";
 
