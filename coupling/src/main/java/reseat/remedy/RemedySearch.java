@@ -287,7 +287,7 @@ public final class RemedySearch {
     } catch (IllegalArgumentException e) {
       return false; // such a value is no line of its own in this file
     }
-    Optional<Trial> trial = Trial.of(AlterableDesign.of(text).unaltered(), full, order, true, true);
+    Optional<Trial> trial = Trial.whole(AlterableDesign.of(text).unaltered(), full);
     if (trial.isEmpty() || !trial.get().holds()) {
       trial.ifPresent(tally::add);
       return false;

@@ -65,6 +65,21 @@ record Trial(List<Finding> findings) {
     }
   }
 
+  /**
+   * The same check as anybody runs of a file; empty if it has errors, cannot be set so, or does not
+   * stand. What a device can keep to is judged against the band of preload here alone.
+   */
+  static Optional<Trial> whole(DesignFile read, Depth depth) {
+    if (read.design().isEmpty() || beyondDevice(read)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new Trial(CheckStudy.run(StatedDesign.of(read), depth).findings()));
+    } catch (NoEquilibriumException | IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
   private static boolean open(List<Finding> found, boolean failures, boolean toDecide) {
     for (Finding f : found) {
       if (failures && f.judged() == Judged.FAILS) {
