@@ -159,8 +159,7 @@ public final class PressureCheck {
       double share) {
     Equilibrium state = loaded == null ? standing : loaded.state();
     double pressure = state.contacts().get(contact).peakPressure();
-    double allowed =
-        (limit.kind().isFlow() ? share : Math.min(1, share)) * limit.peakPressure();
+    double allowed = (limit.kind().isFlow() ? share : Math.min(1, share)) * limit.peakPressure();
     Judged judged = Judged.HOLDS;
     LimitBasis basis = basis(limit.kind());
     if (pressure > limit.breaks()) {
@@ -233,11 +232,7 @@ public final class PressureCheck {
   }
 
   private static Finding finding(
-      Equilibrium standing,
-      Pressed p,
-      List<ContactLimits> limits,
-      double share,
-      boolean advised) {
+      Equilibrium standing, Pressed p, List<ContactLimits> limits, double share, boolean advised) {
     String name = standing.contacts().get(p.contact()).line().name();
     return new Finding(
         CheckKind.CONTACT_PRESSURE,
@@ -316,12 +311,10 @@ public final class PressureCheck {
           Said.WORK_IN,
           amount(
               Measure.FACTOR,
-              Math.max(
-                  LEAST_PROOF, dent.get().proofForce(LANDING) / dent.get().greatestForce())));
+              Math.max(LEAST_PROOF, dent.get().proofForce(LANDING) / dent.get().greatestForce())));
     }
     PreloadRange range = PreloadRange.of(standing);
-    double force =
-        standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(p.allowed());
+    double force = standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(p.allowed());
     double most =
         p.loaded() == null
             ? range.mostPreload(p.contact(), force)

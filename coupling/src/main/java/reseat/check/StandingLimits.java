@@ -27,8 +27,7 @@ public final class StandingLimits {
       limits.add(
           twin < i
               ? limits.get(twin)
-              : ContactLimits.of(
-                  c.hertz(), s.ballMaterial(), s.seatMaterial(), s.caseDepth()));
+              : ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial(), s.caseDepth()));
     }
     return limits;
   }

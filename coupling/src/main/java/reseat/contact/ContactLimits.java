@@ -89,6 +89,22 @@ public final class ContactLimits {
     }
   }
 
+  /** What a force leaves behind on the bodies, mildest first. */
+  public enum Surface {
+    /** No mark. */
+    ELASTIC,
+    /** A little settling at the first mount, nothing to be seen. */
+    SETTLES,
+    /** A dent; usable after work-in. */
+    DENTS,
+    /** A dent like a Brinell ball's. */
+    DENTS_FULLY,
+    /** A crack may run from a flaw. */
+    MAY_CRACK,
+    /** A crack runs. */
+    CRACKS
+  }
+
   /**
    * One limit.
    *
@@ -307,11 +323,47 @@ public final class ContactLimits {
       throw new IllegalArgumentException("a limit of ring crack is wanted, found " + limit.kind());
     }
     double tension =
-        RingCrack.slidingTension(
-            contact.aspect(), limit.material().elastic().poisson(), friction);
+        RingCrack.slidingTension(contact.aspect(), limit.material().elastic().poisson(), friction);
     return RingCrack.runningFlaw(
-        limit.material().nominal(MaterialProperty.TOUGHNESS).orElseThrow(),
-        tension * peakPressure);
+        limit.material().nominal(MaterialProperty.TOUGHNESS).orElseThrow(), tension * peakPressure);
+  }
+
+  /**
+   * Returns the state of the surfaces.
+   *
+   * @param greatest greatest force ever on the contact, N
+   * @return the worst of both bodies; elastic where no strength is known
+   */
+  public Surface surface(double greatest) {
+    double pressure = greatest > 0 ? contact.peakPressure(greatest) : 0;
+    Surface worst = Surface.ELASTIC;
+    for (Limit limit : limits) {
+      if (pressure > limit.breaks()) {
+        return Surface.CRACKS;
+      }
+      if (pressure > limit.peakPressure()
+          && !limit.kind().isFlow()
+          && limit.kind() != Kind.STATIC_BRINELLING) {
+        worst = Surface.MAY_CRACK;
+      }
+    }
+    Optional<Limit> flows = flow();
+    if (worst != Surface.ELASTIC || flows.isEmpty()) {
+      return worst;
+    }
+    Optional<Dent> dent = dent(greatest);
+    if (dent.isPresent()) {
+      return switch (dent.get().state()) {
+        case ELASTIC -> Surface.ELASTIC;
+        case SETTLES -> Surface.SETTLES;
+        case DENTS -> Surface.DENTS;
+        case DENTS_FULLY -> Surface.DENTS_FULLY;
+      };
+    }
+    double ratio = pressure / flows.get().peakPressure();
+    return ratio <= 1
+        ? Surface.ELASTIC
+        : ratio <= DentedContact.SHAKEDOWN ? Surface.SETTLES : Surface.DENTS;
   }
 
   private DentedContact dented(EllipticContact point, Limit flows) {
@@ -377,9 +429,7 @@ public final class ContactLimits {
               flow.getAsDouble() * subsurface(body).firstYieldTresca(),
               // the mean pressure reaches the hardness
               hardness.isPresent() ? 1.5 * hardness.get().nominal() : Double.POSITIVE_INFINITY,
-              material
-                  .value(MaterialProperty.COMPRESSIVE_YIELD)
-                  .orElseGet(hardness::orElseThrow)));
+              material.value(MaterialProperty.COMPRESSIVE_YIELD).orElseGet(hardness::orElseThrow)));
     }
     Optional<MaterialValue> toughness = material.value(MaterialProperty.TOUGHNESS);
     Optional<MaterialValue> surface = material.surfaceStrength();
@@ -403,10 +453,8 @@ public final class ContactLimits {
               toughness.get().source()));
     } else if (surface.isPresent()) {
       double pressure =
-          surface.get().nominal()
-              / RingCrack.slidingTension(contact.aspect(), poisson, friction);
-      found.add(
-          limit(Kind.EDGE_CRACK, body, material, pressure, 2 * pressure, surface.get()));
+          surface.get().nominal() / RingCrack.slidingTension(contact.aspect(), poisson, friction);
+      found.add(limit(Kind.EDGE_CRACK, body, material, pressure, 2 * pressure, surface.get()));
     }
   }
 

@@ -34,7 +34,9 @@ public final class DentedContact {
   /** Approach over that at first yield up to which loading stays that of Hertz. */
   private static final double ELASTIC = 1.9;
 
-  /** Part of the depth that the lip is high: {@code LIP x^LIP_GROWTH}, fitted to finite elements. */
+  /**
+   * Part of the depth that the lip is high: {@code LIP x^LIP_GROWTH}, fitted to finite elements.
+   */
   private static final double LIP = 0.03;
 
   private static final double LIP_GROWTH = 0.37;
@@ -63,8 +65,7 @@ public final class DentedContact {
   private final double radius;
   private final double growth;
 
-  private DentedContact(
-      EllipticContact contact, double flow, double poisson, double onset) {
+  private DentedContact(EllipticContact contact, double flow, double poisson, double onset) {
     this.contact = contact;
     this.flow = flow;
     firstYield =
@@ -204,8 +205,7 @@ public final class DentedContact {
     Bounds.positive("greatest force on the contact", greatest, "N");
     double w = approach(greatest);
     double x = w / yieldApproach;
-    double stays =
-        x > 1 ? w * (1 - Elementary.pow(x, -0.28)) * (1 - Elementary.pow(x, -0.69)) : 0;
+    double stays = x > 1 ? w * (1 - Elementary.pow(x, -0.28)) * (1 - Elementary.pow(x, -0.69)) : 0;
     double wide = spread(x);
     double elastic = contact.force(w);
     double major = contact.semiMajor(elastic) * wide;

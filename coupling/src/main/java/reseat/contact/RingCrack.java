@@ -71,8 +71,7 @@ public final class RingCrack {
     Bounds.notNegative("coefficient of friction", friction, "");
     Bounds.positive("fracture toughness", toughness, "Pa m^0.5");
     double tension = slidingTension(contact.aspect(), poisson, friction);
-    double scaled =
-        intensity(poisson, friction) * tension / slidingTension(1, poisson, friction);
+    double scaled = intensity(poisson, friction) * tension / slidingTension(1, poisson, friction);
     // semi-axes grow as p0, so K grows as its 3/2th power
     double unit = contact.forceAtPeakPressure(1e9);
     double size =

@@ -35,7 +35,13 @@ public enum CheckKind {
   /** Scatter of the preload against what the target leaves for it. */
   PRELOAD_SCATTER("preload scatter", QuantityKind.LENGTH),
   /** Whether a device can give its preload, and stands it. */
-  PRELOAD_DEVICE("preload device", QuantityKind.FORCE, QuantityKind.TORQUE, QuantityKind.LENGTH, QuantityKind.MASS, QuantityKind.PRESSURE),
+  PRELOAD_DEVICE(
+      "preload device",
+      QuantityKind.FORCE,
+      QuantityKind.TORQUE,
+      QuantityKind.LENGTH,
+      QuantityKind.MASS,
+      QuantityKind.PRESSURE),
   /** Whether the holder slides home against friction. */
   SELF_SEATING("self-seating"),
   /** Whether simulated tool changes end seated. */

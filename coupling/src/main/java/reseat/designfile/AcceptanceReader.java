@@ -20,20 +20,21 @@ final class AcceptanceReader {
           + " \"110 %\", or a plain factor such as 1.1";
 
   /** What a value of the file may be; where two share a unit the former counts. */
-  private static final List<QuantityKind> OF_A_FILE = List.of(
-    QuantityKind.PRESSURE,
-    QuantityKind.LENGTH,
-    QuantityKind.FORCE,
-    QuantityKind.ANGLE,
-    QuantityKind.STIFFNESS,
-    QuantityKind.TORQUE,
-    QuantityKind.TURNING_STIFFNESS,
-    QuantityKind.AREA,
-    QuantityKind.MASS,
-    QuantityKind.DENSITY,
-    QuantityKind.TEMPERATURE_DIFFERENCE,
-    QuantityKind.TEMPERATURE,
-    QuantityKind.EXPANSION);
+  private static final List<QuantityKind> OF_A_FILE =
+      List.of(
+          QuantityKind.PRESSURE,
+          QuantityKind.LENGTH,
+          QuantityKind.FORCE,
+          QuantityKind.ANGLE,
+          QuantityKind.STIFFNESS,
+          QuantityKind.TORQUE,
+          QuantityKind.TURNING_STIFFNESS,
+          QuantityKind.AREA,
+          QuantityKind.MASS,
+          QuantityKind.DENSITY,
+          QuantityKind.TEMPERATURE_DIFFERENCE,
+          QuantityKind.TEMPERATURE,
+          QuantityKind.EXPANSION);
 
   private static final String NO_VALUE = ", which is no value; allowed is " + EXAMPLES;
 

@@ -122,8 +122,8 @@ public record DesignCurve(List<Point> points) {
     for (Equilibrium.Contact c : standing.contacts()) {
       double p = c.peakPressure();
       Support s = design.supports().get(c.line().ballIndex());
-      ContactLimits limits = ContactLimits.of(
-              c.hertz(), s.ballMaterial(), s.seatMaterial(), s.caseDepth());
+      ContactLimits limits =
+          ContactLimits.of(c.hertz(), s.ballMaterial(), s.seatMaterial(), s.caseDepth());
       pressure = Math.max(pressure, p);
       share = Math.max(share, limits.governing().map(l -> p / l.peakPressure()).orElse(0.0));
     }

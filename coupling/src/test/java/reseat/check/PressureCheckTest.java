@@ -97,8 +97,7 @@ class PressureCheckTest {
   void carbideFlowsFromFiveGigapascalAndNothingElseIsSaidOfIt() {
     // three balls of 12.7 mm, 1500 N: 354 N and 5.7 GPa on each contact; of 20 mm 4.2 GPa
     CouplingDesign carbide =
-        Looked.withPreload(
-                Looked.of(POST, "tungsten carbide", "tungsten carbide", THROUGH), 1500)
+        Looked.withPreload(Looked.of(POST, "tungsten carbide", "tungsten carbide", THROUGH), 1500)
             .toBuilder()
             .cases(List.of())
             .build();

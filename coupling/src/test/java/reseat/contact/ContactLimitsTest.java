@@ -39,7 +39,9 @@ class ContactLimitsTest {
   void onlyTwoHardSteelsHaveTheBearingLimitAndTheCaseMustBeDeep() {
     assertThat(kinds(limits(BALL, BALL))).contains(Kind.STATIC_BRINELLING);
     for (Material other : List.of(ALUMINIUM, CARBIDE, material("silicon nitride"))) {
-      assertThat(kinds(limits(BALL, other))).as(other.name()).doesNotContain(Kind.STATIC_BRINELLING);
+      assertThat(kinds(limits(BALL, other)))
+          .as(other.name())
+          .doesNotContain(Kind.STATIC_BRINELLING);
     }
     Material soft = BALL.with(MaterialProperty.ROCKWELL_C, MaterialValue.given(57.9));
     assertThat(kinds(limits(BALL, soft))).doesNotContain(Kind.STATIC_BRINELLING);
@@ -96,8 +98,7 @@ class ContactLimitsTest {
     Material glass =
         new Material("glass", new ElasticConstants(70e9, 0.22))
             .with(MaterialProperty.FLEXURAL_STRENGTH, MaterialValue.given(60e6));
-    Material brittle =
-        new Material("glass", "", List.of(), "", true, "", glass.values(), "");
+    Material brittle = new Material("glass", "", List.of(), "", true, "", glass.values(), "");
     ContactLimits limits = limits(BALL, brittle);
     Limit crack =
         limits.limits().stream().filter(l -> l.kind() == Kind.EDGE_CRACK).findFirst().orElseThrow();

@@ -22,7 +22,8 @@ class ExtremeDesignsTest {
 
   private static final boolean ALL = Integer.getInteger("spoiled", 2000) > 2000;
 
-  private static final List<String> QUICK = List.of("check FILE --no-remedies", "check FILE --json --no-remedies");
+  private static final List<String> QUICK =
+      List.of("check FILE --no-remedies", "check FILE --json --no-remedies");
 
   private static final List<String> SLOW =
       List.of(

@@ -31,7 +31,8 @@ final class ContactWords {
           "Take larger balls, a closer fit (gothic groove) or a stronger material"
               + orPreload(s, 0)
               + ".";
-      case STATE_STRENGTH -> "Give its yield strength, or of a brittle one its hardness and toughness, in the design file.";
+      case STATE_STRENGTH ->
+          "Give its yield strength, or of a brittle one its hardness and toughness, in the design file.";
       case CASE_DEPTH ->
           "the hard layer of "
               + s.name(0)

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 public record Screen(UnitSystem units, boolean all, String call) {
 
   /** A word with what is quoted in it. */
-  private static final Pattern WORD = Pattern.compile("(?:[^\\s\"']|\"(?:[^\"\\\\]|\\\\.)*\"|'[^']*')+");
+  private static final Pattern WORD =
+      Pattern.compile("(?:[^\\s\"']|\"(?:[^\"\\\\]|\\\\.)*\"|'[^']*')+");
 
   /** Short and metric, under the program's own name. */
   public static final Screen METRIC = new Screen(UnitSystem.METRIC, false, "reseat");
