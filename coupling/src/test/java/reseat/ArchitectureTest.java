@@ -182,7 +182,8 @@ class ArchitectureTest {
       for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
         String name = root.relativize(file).toString().replace('\\', '/').replace(".java", "");
         String text = Files.readString(file);
-        for (String words : CheckKind.allWords()) {
+        for (CheckKind kind : CheckKind.values()) {
+          String words = kind.words();
           if (!name.equals("design/CheckKind") && text.contains('"' + words + '"')) {
             found.add(name + ": " + words);
           }

@@ -15,7 +15,8 @@ public final class BallMountChecks {
   private BallMountChecks() {}
 
   /**
-   * Judges the ball mounts.
+   * Judges the ball mounts. Remedies for a coupling are tried in its whole check; what a mount
+   * alone is advised is not told here.
    *
    * @param standing the coupling at rest
    * @param cases its responses to the load cases
@@ -41,7 +42,9 @@ public final class BallMountChecks {
     }
     List<Finding> all = new ArrayList<>();
     for (List<Finding> ofMount : worst) {
-      all.addAll(ofMount);
+      for (Finding f : ofMount) {
+        all.add(f.withoutUntried());
+      }
     }
     return all;
   }

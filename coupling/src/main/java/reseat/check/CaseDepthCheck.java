@@ -73,8 +73,6 @@ public final class CaseDepthCheck {
             amount(Measure.LENGTH, s.caseDepth()),
             amount(Measure.LENGTH, deepest),
             amount(Measure.LENGTH, wanted)),
-        judged == Judged.HOLDS
-            ? Statement.NOTHING
-            : Statement.of(Said.HARDEN_DEEPER, amount(Measure.LENGTH, wanted)));
+        Statement.NOTHING);
   }
 }

@@ -37,7 +37,7 @@ public final class ConstraintCheck {
               LimitBasis.MECHANICS,
               Measure.COUNT,
               Statement.of(Said.OVER_CONSTRAINED, amount(Measure.COUNT, quality.contacts())),
-              Statement.of(Said.TAKE_CONTACTS_AWAY)));
+              Statement.NOTHING));
     }
     return List.of(evenness(quality));
   }
@@ -58,7 +58,7 @@ public final class ConstraintCheck {
             amount(Measure.COUNT, quality.rank()),
             amount(Measure.COUNT, free),
             weakest(quality)),
-        quality.contacts() < MOTIONS ? Statement.of(Said.ADD_CONTACTS) : turn(quality, free));
+        Statement.NOTHING);
   }
 
   private static Finding evenness(ConstraintQuality quality) {
@@ -84,7 +84,7 @@ public final class ConstraintCheck {
                 weakest(quality),
                 found,
                 limit),
-        holds ? Statement.NOTHING : turn(quality, 0));
+        Statement.NOTHING);
   }
 
   private static Subject guilty(ConstraintQuality quality) {
@@ -95,15 +95,5 @@ public final class ConstraintCheck {
 
   private static Statement weakest(ConstraintQuality quality) {
     return Statement.of(Said.MOTION, quality.weakest().words());
-  }
-
-  private static Statement turn(ConstraintQuality quality, int free) {
-    return quality.guilty().isEmpty()
-        ? Statement.of(Said.CHANGE_SUPPORTS)
-        : Statement.of(
-            Said.TURN_A_GROOVE,
-            String.join(", ", quality.guilty()),
-            amount(Measure.COUNT, ConstraintQuality.TRIAL_TURN_DEG),
-            amount(Measure.COUNT, free));
   }
 }

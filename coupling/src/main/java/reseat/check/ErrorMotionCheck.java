@@ -9,7 +9,6 @@ import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Targets;
-import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.space.Vec3;
 
@@ -69,14 +68,6 @@ public final class ErrorMotionCheck {
             amount(Measure.LENGTH, stiff),
             amount(Measure.LENGTH, soft),
             amount(Measure.LENGTH, limit)),
-        judged == Judged.HOLDS ? Statement.NOTHING : advice(soft, limit));
-  }
-
-  private static Statement advice(double soft, double limit) {
-    // contact stiffness grows with the cube root of the force
-    double preload = Elementary.pow(soft / limit, 3);
-    return preload < 10
-        ? Statement.of(Said.RAISE_PRELOAD_BY, amount(Measure.FACTOR, preload))
-        : Statement.of(Said.BRING_TOOL_NEARER);
+        Statement.NOTHING);
   }
 }

@@ -10,13 +10,9 @@ import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Targets;
-import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.LiftOff;
-import reseat.equilibrium.PreloadRange;
-import reseat.space.Vec3;
-import reseat.space.Wrench;
 
 /**
  * Whether every contact stays pressed, at rest and under each load case, with the margin wanted.
@@ -56,26 +52,10 @@ public final class LiftOffCheck {
                     Said.NOT_PRESSED,
                     c.line().name(),
                     amount(Measure.FORCE, Math.max(0, -c.leastForce()))),
-                cureAtRest(standing, i)));
+                Statement.NOTHING));
       }
     }
     return found;
-  }
-
-  /** More preload helps only where it presses the contact that the weight opens. */
-  private static Statement cureAtRest(Equilibrium standing, int contact) {
-    PreloadRange range = PreloadRange.of(standing);
-    double needed =
-        range.leastPreload(new Wrench(Vec3.ZERO, Vec3.ZERO, Vec3.ZERO), 1) * range.preload();
-    if (range.presses(contact) && Double.isFinite(needed) && needed > range.preload()) {
-      return Statement.of(
-          Said.RAISE_PRELOAD,
-          amount(Measure.FORCE, range.preload()),
-          amount(Measure.FORCE, needed));
-    }
-    int support = standing.contacts().get(contact).line().ballIndex();
-    return Statement.of(
-        Said.MOVE_LINE_TOWARD, standing.model().design().supports().get(support).name());
   }
 
   /**
@@ -83,13 +63,11 @@ public final class LiftOffCheck {
    *
    * @param standing the coupling at rest, all contacts pressed
    * @param lift its lift-off from that state
-   * @param advised whether advice is wanted; it takes time
    * @return one finding per case that could lift a contact
    */
-  public static List<Finding> of(Equilibrium standing, LiftOff lift, boolean advised) {
+  public static List<Finding> of(Equilibrium standing, LiftOff lift) {
     CouplingDesign design = standing.model().design();
     List<Finding> found = new ArrayList<>();
-    TriangleTurn turn = null;
     for (LoadCase c : design.cases()) {
       LiftOff.First first = lift.factor(c.load());
       if (Double.isInfinite(first.factor())) {
@@ -98,11 +76,6 @@ public final class LiftOffCheck {
       double wanted = c.wantedFactor(design.targets().liftOffFactor());
       LimitBasis basis = basis(design.targets(), wanted);
       Judged judged = Judged.by(first.factor(), wanted, Sense.AT_LEAST, basis);
-      Statement advice = Statement.NOTHING;
-      if (judged != Judged.HOLDS && advised) {
-        turn = turn == null ? TriangleTurn.best(standing) : turn;
-        advice = advice(standing, c, wanted, turn);
-      }
       found.add(
           new Finding(
               CheckKind.LIFT_OFF,
@@ -114,7 +87,7 @@ public final class LiftOffCheck {
               basis,
               Measure.FACTOR,
               said(c, first, wanted),
-              advice));
+              Statement.NOTHING));
     }
     return found;
   }
@@ -138,28 +111,6 @@ public final class LiftOffCheck {
             first.contact(),
             computed(Measure.FACTOR, first.factor()),
             amount(Measure.FACTOR, wanted));
-  }
-
-  private static Statement advice(
-      Equilibrium standing, LoadCase c, double wanted, TriangleTurn turn) {
-    PreloadRange range = PreloadRange.of(standing);
-    double needed = range.leastPreload(c.load(), wanted) * range.preload();
-    Statement preload =
-        needed > range.preload() && Double.isFinite(needed)
-            ? Statement.of(
-                Said.RAISE_PRELOAD,
-                amount(Measure.FORCE, range.preload()),
-                amount(Measure.FORCE, needed))
-            : Statement.of(Said.MOVE_LINE);
-    return turn.helps()
-        ? Statement.of(
-            Said.OR,
-            preload,
-            Statement.of(
-                Said.TURN_SUPPORTS,
-                amount(Measure.COUNT, Elementary.toDegrees(turn.angle())),
-                computed(Measure.FACTOR, turn.factor(c))))
-        : preload;
   }
 
   /**

@@ -103,12 +103,11 @@ public final class LoadInsideTriangleCheck {
         LimitBasis.MECHANICS,
         Measure.LENGTH,
         said(p, ""),
-        judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(Said.WIDEN_TRIANGLE));
+        Statement.NOTHING);
   }
 
   private static Finding outside(Place p, CaseResponse r) {
     String name = r.loadCase().name();
-    Statement advice = Statement.of(Said.WIDEN_TRIANGLE);
     return r.liftsOff()
         ? new Finding(
             CheckKind.LOAD_INSIDE_TRIANGLE,
@@ -120,7 +119,7 @@ public final class LoadInsideTriangleCheck {
             LimitBasis.MECHANICS,
             Measure.LENGTH,
             said(p, name),
-            advice)
+            Statement.NOTHING)
         : Finding.advice(
             CheckKind.LOAD_INSIDE_TRIANGLE,
             Subject.loadCase(name),
@@ -128,7 +127,7 @@ public final class LoadInsideTriangleCheck {
             0,
             Measure.LENGTH,
             said(p, name),
-            advice);
+            Statement.of(Said.WIDEN_TRIANGLE));
   }
 
   private static Statement said(Place p, String loadCase) {

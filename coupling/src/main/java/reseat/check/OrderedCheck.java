@@ -14,17 +14,13 @@ import reseat.design.CheckKind;
  */
 public enum OrderedCheck {
   /** Factors at which the load cases lift a contact off. */
-  LIFT_OFF(true, c -> LiftOffCheck.of(c.standing(), c.lift(), c.advised())),
+  LIFT_OFF(true, c -> LiftOffCheck.of(c.standing(), c.lift())),
   /** Peak pressures. */
   CONTACT_PRESSURE(
       true,
       c ->
           PressureCheck.of(
-              c.standing(),
-              c.cases(),
-              c.limits(),
-              c.design().targets().pressureShare(),
-              c.advised())),
+              c.standing(), c.cases(), c.limits(), c.design().targets().pressureShare())),
   /** Where the resultants pass. */
   LOAD_INSIDE_TRIANGLE(true, c -> LoadInsideTriangleCheck.of(c.standing(), c.cases())),
   /** How far the lines of pull may wander. */
@@ -126,9 +122,9 @@ public enum OrderedCheck {
   /** In a search a device in whose scatter every check holds is not looked at further. */
   private static List<Finding> devices(StandingCoupling c) {
     return c.design().preloads().stream().allMatch(p -> p.modelled().isEmpty())
-            || (!c.advised() && PreloadSearch.coversScatter(c))
+            || (!c.inFull() && PreloadSearch.coversScatter(c))
         ? List.of()
         : PreloadDeviceCheck.of(
-            c.design(), c.advised() ? c.allowedPreload() : Optional.empty(), c.advised());
+            c.design(), c.inFull() ? c.allowedPreload() : Optional.empty(), c.inFull());
   }
 }

@@ -26,23 +26,23 @@ public final class PreloadDeviceCheck {
    *
    * @param design the coupling
    * @param band the band of preload in which every check holds; empty if it was not looked for
-   * @param advised whether advice is wanted; it takes time
+   * @param inFull whether more is told than what the coupling is judged by
    * @return a finding for each device with its setting, and a finding for each of its cautions;
    *     devices that are equal are told once
    */
   public static List<Finding> of(
-      CouplingDesign design, Optional<AllowedPreload> band, boolean advised) {
+      CouplingDesign design, Optional<AllowedPreload> band, boolean inFull) {
     List<Finding> found = new ArrayList<>();
     List<PreloadDevice> seen = new ArrayList<>();
     for (Preload p : design.preloads()) {
       Optional<PreloadDevice> device = p.modelled();
       if (device.isPresent() && !seen.contains(device.get())) {
         seen.add(device.get());
-        if (advised) {
+        if (inFull) {
           found.add(setting(p, device.get(), band));
         }
         for (DeviceCaution c : device.get().cautions()) {
-          if (advised || device.get().figureOf(c).isPresent()) {
+          if (inFull || device.get().figureOf(c).isPresent()) {
             found.add(caution(p, device.get(), c));
           }
         }

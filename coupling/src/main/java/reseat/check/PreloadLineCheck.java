@@ -90,6 +90,6 @@ public final class PreloadLineCheck {
             amount(Measure.LENGTH, Math.max(0, margin)),
             nearest,
             amount(Measure.LENGTH, wander)),
-        holds ? Statement.NOTHING : Statement.of(Said.GUIDE_LINE));
+        Statement.NOTHING);
   }
 }

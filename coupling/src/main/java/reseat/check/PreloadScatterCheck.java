@@ -6,7 +6,6 @@ import java.util.List;
 import reseat.check.Finding.Sense;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
-import reseat.design.Preload;
 import reseat.equilibrium.PreloadScatter;
 import reseat.space.Vec3;
 
@@ -63,9 +62,7 @@ public final class PreloadScatterCheck {
             LimitBasis.STATED,
             Measure.LENGTH,
             said(part, value, name, limit),
-            judged == Judged.HOLDS
-                ? Statement.NOTHING
-                : advice(part, part * limit / value, scatter.get(0).preload())));
+            Statement.NOTHING));
   }
 
   private static Statement said(double part, double moved, String axis, double target) {
@@ -75,13 +72,5 @@ public final class PreloadScatterCheck {
         amount(Measure.LENGTH, moved),
         axis,
         amount(Measure.LENGTH, target));
-  }
-
-  private static Statement advice(double part, double wanted, Preload preload) {
-    return Statement.of(
-        Said.HOLD_PRELOAD,
-        amount(Measure.SHARE, wanted),
-        preload.device().isEmpty() ? preload.name() : preload.device(),
-        amount(Measure.SHARE, part));
   }
 }

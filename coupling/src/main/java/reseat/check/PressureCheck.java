@@ -15,7 +15,6 @@ import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
-import reseat.equilibrium.PreloadRange;
 import reseat.material.Material;
 import reseat.space.Vec3;
 
@@ -35,9 +34,6 @@ public final class PressureCheck {
   /** Yield pressure under which a body is called soft, Pa: hardened steel has about three times. */
   private static final double SOFT = 1.2e9;
 
-  /** Part of the preload below which a smaller one is no advice. */
-  private static final double LEAST_ADVISED = 0.1;
-
   /** How far from its place a ball may land, m, for the proof force; judgement. */
   private static final double LANDING = 30e-6;
 
@@ -53,20 +49,15 @@ public final class PressureCheck {
    * @param cases its responses to the load cases
    * @param limits limits of each contact, ball first, seat second
    * @param share part of a limit of flow that the design may use; above 1 a set is meant
-   * @param advised whether advice is wanted; it takes time
    * @return the worst contact at rest, the worst contact under the load cases, and advice on
    *     materials without known strength
    */
   public static List<Finding> of(
-      Equilibrium standing,
-      List<CaseResponse> cases,
-      List<ContactLimits> limits,
-      double share,
-      boolean advised) {
+      Equilibrium standing, List<CaseResponse> cases, List<ContactLimits> limits, double share) {
     List<Finding> found = new ArrayList<>();
     Pressed rest = worst(standing, null, limits, share);
     if (rest != null) {
-      found.add(finding(standing, rest, limits, share, advised));
+      found.add(finding(standing, rest, limits, share));
     }
     Pressed loaded = null;
     for (CaseResponse r : cases) {
@@ -76,7 +67,7 @@ public final class PressureCheck {
       }
     }
     if (loaded != null) {
-      found.add(finding(standing, loaded, limits, share, advised));
+      found.add(finding(standing, loaded, limits, share));
     }
     List<String> unrated = unrated(limits);
     if (!unrated.isEmpty()) {
@@ -232,7 +223,7 @@ public final class PressureCheck {
   }
 
   private static Finding finding(
-      Equilibrium standing, Pressed p, List<ContactLimits> limits, double share, boolean advised) {
+      Equilibrium standing, Pressed p, List<ContactLimits> limits, double share) {
     String name = standing.contacts().get(p.contact()).line().name();
     return new Finding(
         CheckKind.CONTACT_PRESSURE,
@@ -244,9 +235,7 @@ public final class PressureCheck {
         p.basis(),
         Measure.PRESSURE,
         said(standing, p, limits, share),
-        p.judged() == Judged.HOLDS || !advised
-            ? Statement.NOTHING
-            : advice(standing, p, limits.get(p.contact())));
+        advice(standing, p, limits.get(p.contact())));
   }
 
   private static Statement said(
@@ -297,6 +286,7 @@ public final class PressureCheck {
     return new Statement(Said.DENTED, about);
   }
 
+  /** What to do about a set that is left; what else would help is tried. */
   private static Statement advice(Equilibrium standing, Pressed p, ContactLimits limits) {
     if (p.limit().kind() == Kind.RING_CRACK && p.judged() == Judged.DECIDE) {
       return Statement.of(
@@ -313,17 +303,7 @@ public final class PressureCheck {
               Measure.FACTOR,
               Math.max(LEAST_PROOF, dent.get().proofForce(LANDING) / dent.get().greatestForce())));
     }
-    PreloadRange range = PreloadRange.of(standing);
-    double force = standing.contacts().get(p.contact()).hertz().forceAtPeakPressure(p.allowed());
-    double most =
-        p.loaded() == null
-            ? range.mostPreload(p.contact(), force)
-            : range.mostPreload(p.contact(), force, p.loaded().loadCase().load());
-    boolean helps = most > LEAST_ADVISED && Double.isFinite(most);
-    boolean soft = p.limit().kind() == Kind.FIRST_YIELD && p.limit().peakPressure() < SOFT;
-    return Statement.of(
-        soft ? Said.TAKE_HARD_INSERTS : Said.LOWER_PRESSURE,
-        amount(Measure.FORCE, helps ? most * range.preload() : 0));
+    return Statement.NOTHING;
   }
 
   private static List<String> unrated(List<ContactLimits> limits) {

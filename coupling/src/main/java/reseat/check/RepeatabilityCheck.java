@@ -90,7 +90,7 @@ public final class RepeatabilityCheck {
         basis,
         Measure.SHARE,
         said,
-        judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(Said.EASE_SEATING));
+        Statement.NOTHING);
   }
 
   private static Finding axis(CouplingDesign design, ToolChangeOutlook o, int k) {

@@ -4,9 +4,9 @@ import static reseat.check.Argument.amount;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.contact.BallContact;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
-import reseat.contact.RingThird;
 import reseat.design.CheckKind;
 import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
@@ -49,7 +49,7 @@ public final class RingContactCheck {
       greatest = Math.max(greatest, c.greatestForce());
       mean += c.force() / 3;
     }
-    RingThird ring = (RingThird) thirds.get(0).hertz();
+    BallContact ring = thirds.get(0).hertz();
     double sink = ring.approach(Math.max(0, least));
     EllipticContact point =
         EllipticContact.of(

@@ -34,28 +34,18 @@ public enum Said {
   POLISH,
   /** No strength known: n materials. */
   STRENGTH_UNKNOWN,
-  /** Set hard inserts: preload that would do, force (0: no preload helps). */
-  TAKE_HARD_INSERTS,
-  /** Larger ball, closer fit or stronger material: preload that would do, force (0: none). */
-  LOWER_PRESSURE,
   /** State yield strength, or hardness and toughness. */
   STATE_STRENGTH,
 
   // --- case depth ---
   /** Depth of the layer: n support, length depth, length of greatest shear, length wanted. */
   CASE_DEPTH,
-  /** Harden deeper: length wanted. */
-  HARDEN_DEEPER,
 
   // --- constraint ---
   /** More contacts than motions: count. */
   OVER_CONSTRAINED,
-  /** Take contacts away. */
-  TAKE_CONTACTS_AWAY,
   /** Motions stay free: count contacts, count held, count free, s the weakest motion. */
   MOTION_FREE,
-  /** Add contacts. */
-  ADD_CONTACTS,
   /** All motions are held, one barely: s the weakest motion, factor found, factor limit. */
   BARELY_HELD,
   /** All motions are held, several barely: s one of the weakest, factor found, factor limit. */
@@ -64,21 +54,10 @@ public enum Said {
   ALL_HELD,
   /** A free or weak motion: n its words. */
   MOTION,
-  /** Change places or directions of supports. */
-  CHANGE_SUPPORTS,
-  /**
-   * A groove turned would hold it: n grooves (any one of them), count degrees, count of free
-   * motions (0: all are held, one barely).
-   */
-  TURN_A_GROOVE,
 
   // --- error motion ---
   /** Motion under a load: n case, n axis, length sticking, length sliding, length target. */
   ERROR_MOTION,
-  /** More preload: factor on the preload. */
-  RAISE_PRELOAD_BY,
-  /** Tool point nearer, wider circle or larger balls; preload alone is not enough. */
-  BRING_TOOL_NEARER,
 
   // --- groove direction ---
   /** Grooves run along the bisectors. */
@@ -93,30 +72,16 @@ public enum Said {
   PATCH_OVER_RADIUS,
   /** Ball too close in a hollow: n contact, share found, share limit. */
   CLOSE_CONFORMITY,
-  /** Lower force or larger ball. */
-  LOWER_FORCE,
-  /** Open the groove's radius. */
-  OPEN_GROOVE_RADIUS,
 
   // --- lift-off ---
   /** A contact does not press at rest: n contact, force of pull (0: carries nothing). */
   NOT_PRESSED,
-  /** Move the line of pull: n contact's support. */
-  MOVE_LINE_TOWARD,
   /** A case lifts a contact off: n case, n contact, share of the load, factor required. */
   LIFTS_OFF,
   /** A case keeps its factor: n case, n contact, factor found, factor required. */
   LIFT_OFF_FACTOR,
   /** Little force left: n case, share left, share usual. */
   LITTLE_FORCE_LEFT,
-  /** More preload: force now, force needed. */
-  RAISE_PRELOAD,
-  /** Move line, supports or load. */
-  MOVE_LINE,
-  /** Turn the supports: count degrees, factor then. */
-  TURN_SUPPORTS,
-  /** Two pieces of advice: s, s. */
-  OR,
 
   // --- load inside triangle ---
   /** Resultant inside: n case (empty at rest), length to the edge, n edge. */
@@ -129,14 +94,10 @@ public enum Said {
   // --- preload line ---
   /** How far a line may move: n preload, length allowed, n contact that opens, length wandered. */
   PRELOAD_LINE,
-  /** Guide the line. */
-  GUIDE_LINE,
 
   // --- preload scatter ---
   /** Scatter moves the tool: share scatter, length moved, n axis, length target (0: none). */
   PRELOAD_SCATTER,
-  /** Hold the preload closer: share wanted, n device, share now. */
-  HOLD_PRELOAD,
   /** State targets. */
   STATE_TARGETS,
 
@@ -173,18 +134,10 @@ public enum Said {
   // --- seat fit ---
   /** Contact near an edge: n contact, t feature, length from the edge (negative beyond), reach. */
   NEAR_EDGE,
-  /** Widen the mouth: length. */
-  WIDEN_MOUTH,
-  /** Narrow the relief: length. */
-  NARROW_RELIEF,
-  /** Move the end: length. */
-  MOVE_END,
   /** The ball bottoms: n support, length. */
   BOTTOMS,
   /** Room under the ball: n support, length found, length wanted. */
   FLOOR_ROOM,
-  /** Deepen the seat: length. */
-  DEEPEN,
   /** Flanks not stated: n supports. */
   FLANKS_NOT_STATED,
   /** State mouth and length. */
@@ -198,8 +151,6 @@ public enum Said {
   SEATS_BELOW,
   /** As {@link #SEATS_BELOW}, without any limit within what was looked at. */
   SEATS_ALWAYS,
-  /** Oil, material, angle, line: n support toward which the preload moves. */
-  HELP_SEATING,
 
   // --- stiffness ---
   /** Mountings give most: share, share usual, n axis. */
@@ -310,10 +261,6 @@ public enum Said {
   // --- clearance ---
   /** Gap of what must not touch: n part, length of gap, length required. */
   GAP,
-  /** Gap not stated: n parts. */
-  GAP_NOT_STATED,
-  /** Widen the gap: length. */
-  WIDEN_GAP,
 
   // --- repeatability and seating in use ---
   /**
@@ -325,8 +272,6 @@ public enum Said {
   AT_THE_TARGET,
   /** Tool changes that hang up: share, count of changes, count of those that hang up. */
   HANG_UP,
-  /** Ease seating: seating force, friction, flank angle. */
-  EASE_SEATING,
   /** A force by hand that closes it, tried: force now, force needed (0: none within reach). */
   SEATS_WITH,
   /** Tool changes surely seat: closed form. */

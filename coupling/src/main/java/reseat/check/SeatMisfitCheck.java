@@ -95,7 +95,7 @@ public final class SeatMisfitCheck {
           : Judged.by(room(), wanted, Sense.AT_LEAST, LimitBasis.COMMON_PRACTICE);
     }
 
-    Finding finding(Subject subject, Statement said, Statement advice) {
+    Finding finding(Subject subject, Statement said) {
       boolean fails = judged() == Judged.FAILS;
       return new Finding(
           CheckKind.SEAT_FIT,
@@ -107,7 +107,7 @@ public final class SeatMisfitCheck {
           fails ? LimitBasis.MECHANICS : LimitBasis.COMMON_PRACTICE,
           Measure.LENGTH,
           said,
-          judged() == Judged.HOLDS ? Statement.NOTHING : advice);
+          Statement.NOTHING);
     }
 
     boolean tighterThan(Place other) {
@@ -161,7 +161,6 @@ public final class SeatMisfitCheck {
 
   private static Finding edge(Place p, Equilibrium standing) {
     ContactLines.Line line = standing.contacts().get(p.contact()).line();
-    double cosine = line.normal().dot(opening(standing, p.support()));
     return p.finding(
         Subject.contact(line.name()),
         Statement.of(
@@ -169,25 +168,7 @@ public final class SeatMisfitCheck {
             line.name(),
             p.clearance().feature(),
             amount(Measure.LENGTH, p.room()),
-            amount(Measure.LENGTH, p.least())),
-        edgeAdvice(p.clearance().feature(), p.wanted() - p.room(), cosine));
-  }
-
-  private static Vec3 opening(Equilibrium standing, Support s) {
-    Vec3 up = s.seat().frame().up();
-    return standing.model().design().ballsOn() == Half.HOLDER
-        ? up
-        : standing.holderInBase().rotate(up);
-  }
-
-  private static Statement edgeAdvice(Feature feature, double missing, double cosine) {
-    return switch (feature) {
-      case MOUTH_EDGE ->
-          Statement.of(Said.WIDEN_MOUTH, amount(Measure.LENGTH, 2 * missing * cosine));
-      case ROOT_EDGE ->
-          Statement.of(Said.NARROW_RELIEF, amount(Measure.LENGTH, 2 * missing * cosine));
-      case END, FLOOR -> Statement.of(Said.MOVE_END, amount(Measure.LENGTH, missing));
-    };
+            amount(Measure.LENGTH, p.least())));
   }
 
   private static Finding floor(Place p) {
@@ -201,8 +182,7 @@ public final class SeatMisfitCheck {
                 Said.FLOOR_ROOM,
                 name,
                 amount(Measure.LENGTH, room),
-                amount(Measure.LENGTH, FLOOR_ROOM)),
-        Statement.of(Said.DEEPEN, amount(Measure.LENGTH, FLOOR_ROOM - room)));
+                amount(Measure.LENGTH, FLOOR_ROOM)));
   }
 
   private static Finding notStated(List<String> names) {

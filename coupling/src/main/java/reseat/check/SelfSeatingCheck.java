@@ -54,8 +54,6 @@ public final class SelfSeatingCheck {
                 open,
                 amount(Measure.FACTOR, friction.low()),
                 amount(Measure.FACTOR, friction.high())),
-            judged == Judged.HOLDS
-                ? Statement.NOTHING
-                : Statement.of(Said.HELP_SEATING, worst.lastSeat())));
+            Statement.NOTHING));
   }
 }

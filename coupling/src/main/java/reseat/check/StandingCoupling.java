@@ -24,7 +24,7 @@ public final class StandingCoupling {
 
   private final Equilibrium standing;
   private final Function<Equilibrium, List<ContactLimits>> limitsOf;
-  private final boolean advised;
+  private final boolean inFull;
   private final Depth depth;
   private List<Acceptance> accepted = List.of();
   private ToolChangeOutlook toolChanges;
@@ -55,17 +55,17 @@ public final class StandingCoupling {
    *
    * @param standing the coupling at rest
    * @param limitsOf finds the pressure limits of its contacts
-   * @param advised whether findings shall carry advice that takes time
+   * @param inFull whether more is told than what it is judged by
    * @param depth how far its tool changes are looked at
    */
   public StandingCoupling(
       Equilibrium standing,
       Function<Equilibrium, List<ContactLimits>> limitsOf,
-      boolean advised,
+      boolean inFull,
       Depth depth) {
     this.standing = standing;
     this.limitsOf = limitsOf;
-    this.advised = advised;
+    this.inFull = inFull;
     this.depth = depth;
   }
 
@@ -93,12 +93,12 @@ public final class StandingCoupling {
   }
 
   /**
-   * Says whether findings shall carry advice that takes time.
+   * Says whether more is told than what it is judged by.
    *
    * @return false in a search
    */
-  public boolean advised() {
-    return advised;
+  public boolean inFull() {
+    return inFull;
   }
 
   /**

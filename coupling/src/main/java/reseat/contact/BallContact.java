@@ -10,6 +10,15 @@ import reseat.material.ElasticPair;
 public sealed interface BallContact permits EllipticContact, RingThird {
 
   /**
+   * Calls the visitor's method for this kind of contact.
+   *
+   * @param visitor the visitor
+   * @param <T> type of the answer
+   * @return the visitor's answer
+   */
+  <T> T accept(Visitor<T> visitor);
+
+  /**
    * Returns the elastic constants of both bodies.
    *
    * @return ball and seat
@@ -100,4 +109,28 @@ public sealed interface BallContact permits EllipticContact, RingThird {
    * @return true if the surfaces meet alike
    */
   boolean hasShapeOf(BallContact other);
+
+  /**
+   * One method for each kind of contact, so that a new kind must be handled everywhere.
+   *
+   * @param <T> type of the answer
+   */
+  interface Visitor<T> {
+
+    /**
+     * A contact at a point.
+     *
+     * @param contact the contact
+     * @return the answer
+     */
+    T point(EllipticContact contact);
+
+    /**
+     * A contact along a third of a ring.
+     *
+     * @param contact the contact
+     * @return the answer
+     */
+    T ringThird(RingThird contact);
+  }
 }

@@ -303,11 +303,21 @@ public final class ContactLimits {
   public Optional<Dent> dent(double greatest) {
     Optional<Limit> flows = flow();
     if (flows.isEmpty()
-        || !(contact instanceof EllipticContact point)
         || !(greatest > 0 && contact.peakPressure(greatest) > flows.get().peakPressure())) {
       return Optional.empty();
     }
-    return Optional.of(dented(point, flows.get()).under(greatest));
+    return contact.accept(
+        new BallContact.Visitor<>() {
+          @Override
+          public Optional<Dent> point(EllipticContact point) {
+            return Optional.of(dented(point, flows.get()).under(greatest));
+          }
+
+          @Override
+          public Optional<Dent> ringThird(RingThird third) {
+            return Optional.empty();
+          }
+        });
   }
 
   /**

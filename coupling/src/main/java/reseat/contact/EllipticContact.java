@@ -206,6 +206,11 @@ public final class EllipticContact implements BallContact {
   }
 
   @Override
+  public <T> T accept(Visitor<T> visitor) {
+    return visitor.point(this);
+  }
+
+  @Override
   public boolean hasShapeOf(BallContact other) {
     return other instanceof EllipticContact e
         && e.curvature.lesser() == curvature.lesser()

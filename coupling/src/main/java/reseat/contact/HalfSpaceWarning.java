@@ -34,21 +34,32 @@ public record HalfSpaceWarning(Kind kind, double value, double limit) {
    * @return the warnings, none for a contact well within the theory
    */
   public static List<HalfSpaceWarning> of(BallContact contact, double force) {
-    List<HalfSpaceWarning> found = new ArrayList<>();
-    double patch;
-    double conformity = 0;
-    if (contact instanceof EllipticContact point) {
-      patch = point.semiMajor(force) / point.curvature().smallestRadius();
-      conformity = point.curvature().conformity();
-    } else {
-      patch = contact.semiMinor(force) / ((RingThird) contact).ring().ringRadius();
+    return contact.accept(new Strained(force));
+  }
+
+  /** Compares with the limits, each kind of contact with its own. */
+  private record Strained(double force) implements BallContact.Visitor<List<HalfSpaceWarning>> {
+
+    @Override
+    public List<HalfSpaceWarning> point(EllipticContact contact) {
+      List<HalfSpaceWarning> found = new ArrayList<>();
+      double patch = contact.semiMajor(force) / contact.curvature().smallestRadius();
+      if (patch > PATCH_LIMIT) {
+        found.add(new HalfSpaceWarning(Kind.PATCH_OVER_RADIUS, patch, PATCH_LIMIT));
+      }
+      double conformity = contact.curvature().conformity();
+      if (conformity > CONFORMITY_LIMIT) {
+        found.add(new HalfSpaceWarning(Kind.CONFORMITY, conformity, CONFORMITY_LIMIT));
+      }
+      return List.copyOf(found);
     }
-    if (patch > PATCH_LIMIT) {
-      found.add(new HalfSpaceWarning(Kind.PATCH_OVER_RADIUS, patch, PATCH_LIMIT));
+
+    @Override
+    public List<HalfSpaceWarning> ringThird(RingThird contact) {
+      double patch = contact.semiMinor(force) / contact.ring().ringRadius();
+      return patch > PATCH_LIMIT
+          ? List.of(new HalfSpaceWarning(Kind.PATCH_OVER_RADIUS, patch, PATCH_LIMIT))
+          : List.of();
     }
-    if (conformity > CONFORMITY_LIMIT) {
-      found.add(new HalfSpaceWarning(Kind.CONFORMITY, conformity, CONFORMITY_LIMIT));
-    }
-    return List.copyOf(found);
   }
 }

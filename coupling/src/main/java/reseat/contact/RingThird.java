@@ -205,6 +205,11 @@ public final class RingThird implements BallContact {
   }
 
   @Override
+  public <T> T accept(Visitor<T> visitor) {
+    return visitor.ringThird(this);
+  }
+
+  @Override
   public boolean hasShapeOf(BallContact other) {
     return other instanceof RingThird r && r.slope == slope && r.reach == reach;
   }

@@ -1,5 +1,6 @@
 package reseat.csv;
 
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A cell that should hold a plain number: read strictly, and explained when it is not one. */
@@ -7,6 +8,23 @@ public final class CellNumber {
 
   private static final Pattern NUMBER_THEN_UNIT =
       Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?\\s*[^\\d\\s.,].{0,11}");
+
+  private static final String MINUS =
+      "\u2212\u2010\u2011\u2012\u2013\u2014\ufe58\ufe63\uff0d";
+
+  private static final Pattern THIN = Pattern.compile("[\u00a0\u2009\u202f\u2007\u2006\u2008\u200a]");
+
+  private static final Pattern GROUPED =
+      Pattern.compile(
+          "[-+]?\\d{1,3}([\u00a0\u2009\u202f\u2007\u2006\u2008\u200a]\\d{3})*"
+              + "([.,]\\d+([\u00a0\u2009\u202f\u2007\u2006\u2008\u200a]\\d+)*)?");
+
+  private static final Pattern COMMA_NUMBER =
+      Pattern.compile("([-+]?(?:\\d{1,3}(?:\\.\\d{3})+(?=,|$)|\\d*))(?:,(\\d+))?([eE][-+]?\\d+)?");
+
+  private static final Pattern POINT_NUMBER =
+      Pattern.compile(
+          "([-+]?(?:\\d{1,3}(?:,\\d{3})+|\\d*))(?:\\.(\\d+))?([eE][-+]?\\d+)?");
 
   private CellNumber() {}
 
@@ -57,17 +75,70 @@ public final class CellNumber {
   }
 
   /**
-   * Writes the minus signs of word processors as the plain one.
+   * Writes a number as programs do: minus signs and dashes in front made plain, every kind of space
+   * around it and thin spaces between groups of three digits taken away.
    *
    * @param text the cell
-   * @return the cell without surrounding spaces, minus signs and dashes in front made plain
+   * @return the cell; a text that is no number keeps what stands inside it
    */
   public static String tidy(String text) {
-    String s = text.strip();
-    if (!s.isEmpty() && (s.charAt(0) == '\u2212' || s.charAt(0) == '\u2013')) {
-      return "-" + s.substring(1);
+    int from = 0;
+    int to = text.length();
+    while (from < to && isGap(text.charAt(from))) {
+      from++;
     }
-    return s;
+    while (to > from && isGap(text.charAt(to - 1))) {
+      to--;
+    }
+    String s = text.substring(from, to);
+    if (!s.isEmpty() && MINUS.indexOf(s.charAt(0)) >= 0) {
+      s = "-" + s.substring(1);
+    }
+    if (s.length() > 2 && (s.charAt(0) == '-' || s.charAt(0) == '+') && isGap(s.charAt(1))) {
+      int digits = 1;
+      while (digits < s.length() && isGap(s.charAt(digits))) {
+        digits++;
+      }
+      s = digits < s.length() && isDigit(s.charAt(digits)) ? s.charAt(0) + s.substring(digits) : s;
+    }
+    return THIN.matcher(s).find() && GROUPED.matcher(s).matches()
+        ? THIN.matcher(s).replaceAll("")
+        : s;
+  }
+
+  /** A space of any kind, or a mark without width. */
+  private static boolean isGap(char c) {
+    return Character.isWhitespace(c)
+        || Character.isSpaceChar(c)
+        || c == '\u200b'
+        || c == '\u2060'
+        || c == '\ufeff';
+  }
+
+  /**
+   * Writes a number with a point, whatever mark its decimals have.
+   *
+   * @param tidied the cell, tidied
+   * @param mark what stands before its decimals
+   * @param grouped whether the other mark may stand between groups of three digits
+   * @return a plain number; the cell as it is if it is none written so, or nothing if it has a
+   *     point where decimals have commas
+   */
+  public static String withPoint(String tidied, DecimalMark mark, boolean grouped) {
+    if (mark == DecimalMark.POINT && !grouped) {
+      return tidied;
+    }
+    Matcher m = (mark == DecimalMark.COMMA ? COMMA_NUMBER : POINT_NUMBER).matcher(tidied);
+    if (!m.matches()) {
+      return mark == DecimalMark.COMMA && tidied.indexOf('.') >= 0 ? "" : tidied;
+    }
+    if (m.group(1).indexOf(mark == DecimalMark.COMMA ? '.' : ',') >= 0 && !grouped) {
+      return tidied;
+    }
+    String whole = m.group(1).replace(".", "").replace(",", "");
+    return whole
+        + (m.group(2) == null ? "" : "." + m.group(2))
+        + (m.group(3) == null ? "" : m.group(3));
   }
 
   /**

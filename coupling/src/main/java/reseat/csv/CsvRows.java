@@ -32,6 +32,18 @@ public final class CsvRows {
 
   private CsvRows() {}
 
+  /**
+   * How a file looks.
+   *
+   * @param headLine line of the head, from 1; lines before it are passed over
+   * @param delimiter what stands between cells; 0 to find it in the head
+   */
+  public record Look(int headLine, char delimiter) {
+
+    /** The head is the first line that is neither blank nor a comment. */
+    public static final Look PLAIN = new Look(0, '\0');
+  }
+
   /** Takes the rows of a file. */
   public interface Taker {
 
@@ -70,7 +82,7 @@ public final class CsvRows {
       throw whole(file.toString(), 0, "this is a folder; name a CSV file in it");
     }
     try (InputStream bytes = Files.newInputStream(file)) {
-      read(file.toString(), bytes, headExample, problems, taker);
+      read(file.toString(), bytes, Look.PLAIN, headExample, problems, taker);
     }
   }
 
@@ -79,6 +91,7 @@ public final class CsvRows {
    *
    * @param source name to be used in messages
    * @param bytes the file; not closed
+   * @param look where its head is, and what stands between cells
    * @param headExample how the head may look, for messages
    * @param problems list to which the taker adds what is wrong; added to
    * @param taker takes head and rows
@@ -86,19 +99,17 @@ public final class CsvRows {
    * @throws UnreadableCsv if anything is wrong with the file; holds every problem found
    */
   public static void read(
-      String source, InputStream bytes, String headExample, List<CsvProblem> problems, Taker taker)
+      String source,
+      InputStream bytes,
+      Look look,
+      String headExample,
+      List<CsvProblem> problems,
+      Taker taker)
       throws IOException, UnreadableCsv {
-    BufferedReader text =
-        new BufferedReader(
-            new InputStreamReader(
-                bytes,
-                StandardCharsets.UTF_8
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPORT)
-                    .onUnmappableCharacter(CodingErrorAction.REPORT)));
-    LineFeed feed = new LineFeed(text);
+    BufferedReader text = text(bytes);
+    LineFeed feed = new LineFeed(text, look.headLine());
     try {
-      read(source, text, feed, headExample, problems, taker);
+      read(source, text, feed, look.delimiter(), headExample, problems, taker);
     } catch (CharacterCodingException e) {
       throw notText(source, feed, e);
     } catch (UncheckedIOException e) {
@@ -107,6 +118,22 @@ public final class CsvRows {
       }
       throw e.getCause();
     }
+  }
+
+  /**
+   * Reads bytes as text.
+   *
+   * @param bytes UTF-8
+   * @return the text; throws {@link CharacterCodingException} where it is none
+   */
+  public static BufferedReader text(InputStream bytes) {
+    return new BufferedReader(
+        new InputStreamReader(
+            bytes,
+            StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT)));
   }
 
   private static UnreadableCsv notText(String source, LineFeed feed, Exception cause) {
@@ -128,6 +155,7 @@ public final class CsvRows {
       String source,
       BufferedReader text,
       LineFeed feed,
+      char known,
       String headExample,
       List<CsvProblem> problems,
       Taker taker)
@@ -152,7 +180,7 @@ public final class CsvRows {
           head.number(),
           "a quote mark is opened and not closed; for inches write in, not a quote mark");
     }
-    char delimiter = delimiterOf(head.text());
+    char delimiter = known == '\0' ? delimiterOf(head.text()) : known;
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
     try (CSVParser parser = CSVParser.builder().setReader(feed).setFormat(format).get()) {
@@ -180,8 +208,13 @@ public final class CsvRows {
     }
   }
 
-  /** The separator of the head: the most frequent of comma, semicolon and tab outside brackets. */
-  private static char delimiterOf(String head) {
+  /**
+   * Finds what separates the cells of a head.
+   *
+   * @param head the line
+   * @return the most frequent of comma, semicolon and tab outside brackets
+   */
+  public static char delimiterOf(String head) {
     String outside = head.replaceAll("\"[^\"]*\"|\\[[^]]*]|\\([^)]*\\)", "");
     char best = ',';
     for (char c : new char[] {';', '\t'}) {

@@ -4,7 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The head of a column: its name, and its unit in square or round brackets.
+ * The head of a column: its name, and its unit in brackets of any kind.
  *
  * @param name name without the unit; may be empty
  * @param unit unit as written, empty if none
@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 public record HeadCell(String name, String unit) {
 
   private static final Pattern WITH_UNIT =
-      Pattern.compile("(.*?)\\s*[\\[(]\\s*([^\\[\\]()]*?)\\s*[\\])]");
+      Pattern.compile("(.*?)\\s*[\\[({<\\u27e8\\uff3b\\uff08]\\s*([^\\[\\](){}<>]*?)\\s*[\\])}>\\u27e9\\uff3d\\uff09]");
 
   /**
    * Reads a head.

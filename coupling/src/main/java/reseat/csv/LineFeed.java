@@ -19,6 +19,7 @@ public final class LineFeed extends Reader {
 
   private final BufferedReader in;
   private final ArrayDeque<Line> recent = new ArrayDeque<>();
+  private final int start;
   private String pending = "";
   private int taken;
   private int number;
@@ -68,8 +69,15 @@ public final class LineFeed extends Reader {
     }
   }
 
-  LineFeed(BufferedReader in) {
+  /**
+   * Feeds a text.
+   *
+   * @param in the text
+   * @param start line at which to start, from 1; handed out also if it starts with a hash
+   */
+  LineFeed(BufferedReader in, int start) {
     this.in = in;
+    this.start = start;
   }
 
   /**
@@ -91,7 +99,8 @@ public final class LineFeed extends Reader {
       }
       number++;
       String line = number == 1 && s.indexOf(BYTE_ORDER_MARK) == 0 ? s.substring(1) : s;
-      if (!line.isBlank() && line.stripLeading().charAt(0) != '#') {
+      boolean told = number == start || (!line.isBlank() && line.stripLeading().charAt(0) != '#');
+      if (number >= start && told) {
         Line next = new Line(++record, number, line);
         recent.addLast(next);
         // A quote left open would swallow the lines that follow; the reader reports it.

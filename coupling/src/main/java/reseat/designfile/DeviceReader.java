@@ -100,7 +100,7 @@ final class DeviceReader {
             QuantityFormat.both(force, QuantityKind.FORCE),
             device
                 .settingFor(force)
-                .map(b -> "; for that force set " + b.told() + ", or leave one of the two out")
+                .map(b -> "; for that force set " + b.inBothUnits() + ", or leave one of the two out")
                 .orElse("; leave one of the two out")));
     return false;
   }

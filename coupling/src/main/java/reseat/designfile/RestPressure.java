@@ -47,19 +47,13 @@ record RestPressure(double load, double pressure, double limit) {
       limit = Double.isFinite(stands) ? Math.max(limit, stands) : limit;
       for (Flank flank : s.seat().flanks()) {
         sum += Math.max(0, sign * flank.normal(s.ball().centre()).dot(direction));
-        double curvature = 1 / s.ball().radius() + bend(flank) / 2;
+        double curvature = 1 / s.ball().radius() + 1 / flank.signedRadius() / 2;
         double of = 6 * Elementary.pow(reduced * curvature, 2) / Elementary.pow(Math.PI, 3);
         worst = Math.max(worst, of);
       }
     }
     double each = sum > 0 ? force / sum : force;
     return new RestPressure(force, Elementary.cbrt(worst * each), limit);
-  }
-
-  /** Curvature of a flank across its generator, 1/m; negative if hollow, zero if plane. */
-  private static double bend(Flank flank) {
-    double radius = flank.signedRadius();
-    return radius == 0 || Double.isInfinite(radius) ? 0 : 1 / radius;
   }
 
   private static double strength(Material m) {

@@ -55,7 +55,7 @@ public record CaseResponse(
     Vec3 tool = design.toolPoint();
     List<CaseResponse> all = new ArrayList<>();
     for (LoadCase c : design.cases()) {
-      Equilibrium state = standing.model().under(standing.load().plus(c.load()));
+      Equilibrium state = standing.model().equilibriumUnder(standing.load().plus(c.load()));
       Twist stuck = sticking.motionUnder(c.load());
       all.add(
           new CaseResponse(

@@ -165,29 +165,35 @@ public final class ContactGeometry {
    * @param flank the new flank, in the seat half
    */
   public void setFlank(int contact, Flank flank) {
-    Vec3 at;
-    Vec3 along;
-    if (flank instanceof PlaneFlank p) {
-      plane[contact] = true;
-      sign[contact] = 1;
-      flankRadius[contact] = 0;
-      at = p.point();
-      along = p.normal();
-    } else {
-      CylinderFlank c = (CylinderFlank) flank;
-      plane[contact] = false;
-      sign[contact] = c.hollow() ? -1 : 1;
-      flankRadius[contact] = c.radius();
-      at = c.axisPoint();
-      along = c.generator();
-    }
+    Laid laid = flank.accept(Laid.OUT);
+    plane[contact] = laid.plane();
+    sign[contact] = laid.sign();
+    flankRadius[contact] = laid.radius();
     int i = 3 * contact;
-    point[i] = at.x();
-    point[i + 1] = at.y();
-    point[i + 2] = at.z();
-    direction[i] = along.x();
-    direction[i + 1] = along.y();
-    direction[i + 2] = along.z();
+    point[i] = laid.at().x();
+    point[i + 1] = laid.at().y();
+    point[i + 2] = laid.at().z();
+    direction[i] = laid.along().x();
+    direction[i + 1] = laid.along().y();
+    direction[i + 2] = laid.along().z();
+  }
+
+  /** What the arrays hold of one flank: of a plane its normal, of a cylinder its axis. */
+  private record Laid(boolean plane, double sign, double radius, Vec3 at, Vec3 along) {
+
+    private static final Flank.Visitor<Laid> OUT =
+        new Flank.Visitor<>() {
+          @Override
+          public Laid plane(PlaneFlank flank) {
+            return new Laid(true, 1, 0, flank.point(), flank.normal());
+          }
+
+          @Override
+          public Laid cylinder(CylinderFlank flank) {
+            double sign = flank.hollow() ? -1 : 1;
+            return new Laid(false, sign, flank.radius(), flank.axisPoint(), flank.generator());
+          }
+        };
   }
 
   /**

@@ -12,7 +12,9 @@ import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.material.ElasticPair;
 import reseat.seat.ConeSeat;
+import reseat.seat.CylinderFlank;
 import reseat.seat.Flank;
+import reseat.seat.PlaneFlank;
 import reseat.space.Pose;
 import reseat.space.Vec3;
 import reseat.space.Wrench;
@@ -75,7 +77,7 @@ public final class CouplingModel {
         contacts.add(
             s.seat() instanceof ConeSeat cone
                 ? RingThird.of(s.ball().radius(), cone.angle(), pair)
-                : EllipticContact.of(curvature(s.ball().radius(), f), pair));
+                : EllipticContact.of(f.accept(new BallOn(s.ball().radius())), pair));
       }
     }
     double[] ratioLong = new double[contacts.size()];
@@ -96,10 +98,18 @@ public final class CouplingModel {
         List.of());
   }
 
-  private static RelativeCurvature curvature(double ballRadius, Flank flank) {
-    return Double.isInfinite(flank.signedRadius())
-        ? RelativeCurvature.ballOnPlane(ballRadius)
-        : RelativeCurvature.ballOnCylinder(ballRadius, flank.signedRadius());
+  /** How a ball and a flank bend away from each other. */
+  private record BallOn(double ballRadius) implements Flank.Visitor<RelativeCurvature> {
+
+    @Override
+    public RelativeCurvature plane(PlaneFlank flank) {
+      return RelativeCurvature.ballOnPlane(ballRadius);
+    }
+
+    @Override
+    public RelativeCurvature cylinder(CylinderFlank flank) {
+      return RelativeCurvature.ballOnCylinder(ballRadius, flank.signedRadius());
+    }
   }
 
   private static double[] mountingOf(CouplingDesign design) {
@@ -257,7 +267,7 @@ public final class CouplingModel {
    * @return the state
    * @throws NoEquilibriumException if the contacts do not constrain the holder, or no pose fits
    */
-  public Equilibrium under(Wrench load) {
+  public Equilibrium equilibriumUnder(Wrench load) {
     EquilibriumSolver solver = solver();
     Wrench w = load.movedTo(Vec3.ZERO);
     double[] flat = {
@@ -278,13 +288,13 @@ public final class CouplingModel {
    * @throws NoEquilibriumException if the contacts do not constrain the holder, or no pose fits
    */
   public Equilibrium standing() {
-    Equilibrium standing = under(design.standingLoad());
+    Equilibrium standing = equilibriumUnder(design.standingLoad());
     List<Optional<Dent>> left = dents.isEmpty() ? WorkedIn.dents(standing) : List.of();
     return left.isEmpty()
         ? standing
         : new CouplingModel(
                 design, geometry, flanks, contacts, ratioLong, ratioShort, elastic, mounting, left)
-            .under(design.standingLoad());
+            .equilibriumUnder(design.standingLoad());
   }
 
   private EquilibriumSolver solver() {

@@ -121,12 +121,12 @@ public final class EquilibriumSolver {
         gaps[i] = -carried.approaches[i] - gaps[i];
       }
       inverse.solveTransposed(gaps, step);
-      steps.take(step, size, inverted);
+      steps.add(step, size, inverted);
       pose.move(step);
       if (!(steps.change() < 1e3)) {
         return Outcome.NOT_FOUND;
       }
-      if (steps.still(STILL)) {
+      if (steps.hasConverged(STILL)) {
         place();
         if (wrench != null) {
           carry(wrench, laws);
@@ -134,7 +134,7 @@ public final class EquilibriumSolver {
         return side.left(geometry, normals) ? Outcome.PRESSED_THROUGH : Outcome.SOLVED;
       }
       // the inverse of a pose near by serves as well: what it misses, the next round corrects
-      inverted = steps.quick(size);
+      inverted = steps.mayReuseInverse(size);
     }
     return Outcome.NOT_FOUND;
   }

@@ -44,12 +44,9 @@ public final class NormalLaws {
     double[] constant = new double[contacts.size()];
     double[] reach = new double[constant.length];
     for (int i = 0; i < constant.length; i++) {
-      if (contacts.get(i) instanceof RingThird third) {
-        constant[i] = third.slope();
-        reach[i] = third.reach();
-      } else {
-        constant[i] = ((EllipticContact) contacts.get(i)).hertzConstant();
-      }
+      Law law = contacts.get(i).accept(Law.READER);
+      constant[i] = law.constant();
+      reach[i] = law.reach();
     }
     return new NormalLaws(constant, reach, new double[0], new double[0]);
   }
@@ -78,6 +75,23 @@ public final class NormalLaws {
   /** Whether a contact stands on a dent. */
   boolean dented(int contact) {
     return exponent.length > 0 && exponent[contact] > 0;
+  }
+
+  /** The law of one contact; no reach at a point. */
+  private record Law(double constant, double reach) {
+
+    private static final BallContact.Visitor<Law> READER =
+        new BallContact.Visitor<>() {
+          @Override
+          public Law point(EllipticContact contact) {
+            return new Law(contact.hertzConstant(), 0);
+          }
+
+          @Override
+          public Law ringThird(RingThird contact) {
+            return new Law(contact.slope(), contact.reach());
+          }
+        };
   }
 
   /**

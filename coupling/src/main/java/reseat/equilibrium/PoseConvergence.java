@@ -31,13 +31,13 @@ final class PoseConvergence {
   }
 
   /**
-   * Takes note of a step, and lengthens the second one.
+   * Adds a step, and lengthens the second one.
    *
    * @param step x, y, z, m, then rx, ry, rz, rad; may be changed
    * @param size of the coupling, m
    * @param sameInverse whether it was found with the inverse of the first
    */
-  void take(double[] step, double size, boolean sameInverse) {
+  void add(double[] step, double size, boolean sameInverse) {
     change = 0;
     for (int i = 0; i < 3; i++) {
       change = Math.max(change, Math.max(Math.abs(step[i]), size * Math.abs(step[i + 3])));
@@ -74,12 +74,12 @@ final class PoseConvergence {
   }
 
   /** Whether the next step, too, may be found with the inverse at hand. */
-  boolean quick(double size) {
+  boolean mayReuseInverse(double size) {
     return taken == 1 ? change < QUICK * size : rate < QUICK;
   }
 
   /** Whether neither the last step nor the next one to be expected moves anything. */
-  boolean still(double limit) {
+  boolean hasConverged(double limit) {
     return change <= limit || (rate < QUICK && change * Math.max(rate, slowest) <= limit);
   }
 }

@@ -6,14 +6,4 @@ package reseat.equilibrium;
  * @param least smallest scale, not negative; infinite if no size of these preloads does
  * @param most largest scale; infinite if no strength is known, negative if loads alone exceed it
  */
-public record PreloadBand(double least, double most) {
-
-  /**
-   * Says whether some size of the preloads meets both ends.
-   *
-   * @return true if the band is not empty
-   */
-  public boolean isOpen() {
-    return least <= most && !Double.isInfinite(least);
-  }
-}
+public record PreloadBand(double least, double most) {}

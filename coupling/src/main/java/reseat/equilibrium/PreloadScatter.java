@@ -43,7 +43,7 @@ public record PreloadScatter(Preload preload, ErrorMotion stronger, ErrorMotion 
   }
 
   private static ErrorMotion motion(Equilibrium standing, Wrench change) {
-    Equilibrium changed = standing.model().under(standing.load().plus(change));
+    Equilibrium changed = standing.model().equilibriumUnder(standing.load().plus(change));
     return ErrorMotion.between(standing, changed, standing.model().design().toolPoint());
   }
 

@@ -2,7 +2,7 @@
  * Where the contacts carry the load, how stiffly, and when the first one opens.
  *
  * <p>Start at {@link reseat.equilibrium.CouplingModel}: it prepares a design once and answers
- * {@code under(load)} with an {@link reseat.equilibrium.Equilibrium}. Everything else is a question
+ * {@code equilibriumUnder(load)} with an {@link reseat.equilibrium.Equilibrium}. Everything else is a question
  * put to that state: {@link reseat.equilibrium.CouplingStiffness}, {@link
  * reseat.equilibrium.LiftOff}, {@link reseat.equilibrium.PreloadZone}, {@link
  * reseat.equilibrium.ErrorMotion}, {@link reseat.equilibrium.NaturalFrequencies}. {@link

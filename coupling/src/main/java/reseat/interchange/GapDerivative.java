@@ -112,22 +112,30 @@ final class GapDerivative {
     };
   }
 
-  private static Vec3 point(Flank f) {
-    return f instanceof PlaneFlank p ? p.point() : ((CylinderFlank) f).axisPoint();
+  private double turned(int contact, Vec3 axis, Vec3 pivot) {
+    return flanks
+        .get(contact)
+        .accept(new Turned(axis, pivot, normals.get(contact), centres.get(contact)));
   }
 
   /** The seat turns about an axis through a pivot, per radian. */
-  private double turned(int contact, Vec3 axis, Vec3 pivot) {
-    Flank f = flanks.get(contact);
-    Vec3 n = normals.get(contact);
-    Vec3 p = point(f);
-    Vec3 moved = axis.cross(p.minus(pivot));
-    Vec3 reach = centres.get(contact).minus(p);
-    if (f instanceof PlaneFlank plane) {
-      return reach.dot(axis.cross(plane.normal())) - n.dot(moved);
+  private record Turned(Vec3 axis, Vec3 pivot, Vec3 n, Vec3 centre)
+      implements Flank.Visitor<Double> {
+
+    @Override
+    public Double plane(PlaneFlank flank) {
+      Vec3 p = flank.point();
+      Vec3 moved = axis.cross(p.minus(pivot));
+      return centre.minus(p).dot(axis.cross(flank.normal())) - n.dot(moved);
     }
-    Vec3 d = f.generator();
-    return -n.dot(moved) - reach.dot(d) * n.dot(axis.cross(d));
+
+    @Override
+    public Double cylinder(CylinderFlank flank) {
+      Vec3 p = flank.axisPoint();
+      Vec3 d = flank.generator();
+      Vec3 moved = axis.cross(p.minus(pivot));
+      return -n.dot(moved) - centre.minus(p).dot(d) * n.dot(axis.cross(d));
+    }
   }
 
   /** The plane turns about the apex, which lies in it, per radian. */
@@ -150,8 +158,20 @@ final class GapDerivative {
       return expansion * n.dot(outward)
           - DeviatedDesign.ballExpansion(design, s) * s.ball().radius();
     }
-    Flank f = flanks.get(contact);
-    double sr = Double.isInfinite(f.signedRadius()) ? 0 : f.signedRadius();
-    return -expansion * (n.dot(point(f)) + sr);
+    return -expansion * flanks.get(contact).accept(new Grown(n));
+  }
+
+  /** Way of a flank out of its seat along n, per unit that the half with the seats grows. */
+  private record Grown(Vec3 n) implements Flank.Visitor<Double> {
+
+    @Override
+    public Double plane(PlaneFlank flank) {
+      return n.dot(flank.point());
+    }
+
+    @Override
+    public Double cylinder(CylinderFlank flank) {
+      return n.dot(flank.axisPoint()) + flank.signedRadius();
+    }
   }
 }

@@ -67,7 +67,7 @@ public record MeasuredParts(MeasuredPart post, List<MeasuredPart> holders) {
     for (CsvTable.Row row : CsvTable.read(file, HEAD, COLUMNS, problems)) {
       List<MeasuredPoint> ofPart =
           points.computeIfAbsent(row.word("part"), part -> new ArrayList<>());
-      take(row, supports, ofPart, toolPoints);
+      read(row, supports, ofPart, toolPoints);
     }
     if (problems.isEmpty() && points.keySet().stream().allMatch(POST::equals)) {
       problems.add(
@@ -92,7 +92,7 @@ public record MeasuredParts(MeasuredPart post, List<MeasuredPart> holders) {
     return new MeasuredParts(post, holders);
   }
 
-  private static void take(
+  private static void read(
       CsvTable.Row row,
       List<String> supports,
       List<MeasuredPoint> points,

@@ -10,7 +10,6 @@ import reseat.design.Support;
 import reseat.design.Tolerance;
 import reseat.design.ToleranceKind;
 import reseat.seat.ConeSeat;
-import reseat.seat.CylinderFlank;
 import reseat.units.FilledText;
 
 /**
@@ -138,7 +137,7 @@ public final class ToleranceModel {
       diameter =
           design.supports().get(d.support()).seat().flanks().stream()
               .filter(f -> f.name().equals(d.part()))
-              .mapToDouble(f -> 2 * ((CylinderFlank) f).radius())
+              .mapToDouble(f -> 2 * f.signedRadius()) // a pin is convex
               .sum();
     } else {
       return "";

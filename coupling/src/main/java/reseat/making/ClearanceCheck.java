@@ -51,8 +51,6 @@ public final class ClearanceCheck {
             c.place().name(),
             Argument.amount(Measure.LENGTH, gap),
             Argument.computed(Measure.LENGTH, least)),
-        judged == Judged.HOLDS
-            ? Statement.NOTHING
-            : Statement.of(Said.WIDEN_GAP, Argument.computed(Measure.LENGTH, least - gap)));
+        Statement.NOTHING);
   }
 }

@@ -38,26 +38,6 @@ public final class EllipticIntegrals {
   private EllipticIntegrals() {}
 
   /**
-   * First kind, K.
-   *
-   * @param mc complementary parameter (b/a)^2, above 0 to 1
-   * @return K, from pi/2 upward
-   */
-  public static double completeK(double mc) {
-    return cel(Math.sqrt(checked(mc)), 1, 1, 1);
-  }
-
-  /**
-   * Second kind, E.
-   *
-   * @param mc complementary parameter (b/a)^2, above 0 to 1
-   * @return E, from 1 to pi/2
-   */
-  public static double completeE(double mc) {
-    return cel(Math.sqrt(checked(mc)), 1, 1, mc);
-  }
-
-  /**
    * The integral B = (E - (1-m) K)/m.
    *
    * @param mc complementary parameter (b/a)^2, above 0 to 1

@@ -2,8 +2,6 @@ package reseat.numerics;
 
 import org.apache.commons.math3.special.Erf;
 import org.apache.commons.rng.core.source64.L64X128Mix;
-import reseat.elementary.Elementary;
-import reseat.space.Vec3;
 import reseat.units.PrintedNumber;
 
 /**
@@ -153,18 +151,6 @@ public final class RandomStream {
    */
   public double normalWithinTwo() {
     return normalAt(BELOW_MINUS_TWO + (1 - 2 * BELOW_MINUS_TWO) * uniform());
-  }
-
-  /**
-   * Draws a direction in space; two uniform numbers.
-   *
-   * @return a unit vector, every solid angle alike
-   */
-  public Vec3 unitVector() {
-    double z = 2 * uniform() - 1;
-    double azimuth = 2 * Math.PI * uniform();
-    double r = Math.sqrt((1 - z) * (1 + z));
-    return new Vec3(r * Elementary.cos(azimuth), r * Elementary.sin(azimuth), z);
   }
 
   private static double normalAt(double p) {

@@ -96,7 +96,7 @@ public record BenchSetting(Kind kind, double value) {
    *
    * @return quantity and value in both unit systems, {@code deflection 1.19 mm (0.0469 in)}
    */
-  public String told() {
+  public String inBothUnits() {
     boolean same = metric().equals(inch());
     return kind.label + " " + metric() + (same ? "" : " (" + inch() + ")");
   }

@@ -22,8 +22,8 @@ public final class ColumnAnalysis {
   private final ReadingColumn column;
   private final ColumnFacts facts;
   private final AnalysisOptions options;
-  private final int wearIn;
   private final Settling settling;
+  private final int[] read;
   private final double[] all;
   private final double[] settled;
   private final List<String> names;
@@ -53,11 +53,11 @@ public final class ColumnAnalysis {
     this.facts = facts;
     this.options = options;
     this.settling = settling;
-    this.wearIn = wearIn;
-    this.all = column.values();
-    this.settled = Arrays.copyOfRange(all, wearIn, all.length);
-    List<String> holders = series.holders();
-    this.names = holders.isEmpty() ? List.of() : holders.subList(wearIn, holders.size());
+    double[] values = column.values();
+    this.read = Arrays.stream(column.read()).filter(i -> i >= wearIn).toArray();
+    this.all = Arrays.stream(column.read()).mapToDouble(i -> values[i]).toArray();
+    this.settled = Arrays.stream(read).mapToDouble(i -> values[i]).toArray();
+    this.names = series.holdersAt(read);
     this.groups = Groups.of(names, settled.length);
     int freedom = groups.freedom();
     double level = options.falseAlarm() / series.columns().size();
@@ -149,7 +149,7 @@ public final class ColumnAnalysis {
     return outliers.flagged().stream()
         .map(
             f ->
-                new Outliers.Flag(f.index() + wearIn, settled[f.index()], f.statistic(), f.limit()))
+                new Outliers.Flag(read[f.index()], settled[f.index()], f.statistic(), f.limit()))
         .toList();
   }
 
@@ -273,13 +273,20 @@ public final class ColumnAnalysis {
    */
   public Optional<TemperatureRegression> temperature() {
     Optional<double[]> t = series.temperatures();
-    if (t.isEmpty() || groups.freedom() < TemperatureRegression.LEAST - 1) {
+    if (t.isEmpty()) {
       return Optional.empty();
     }
-    double[] part = Arrays.copyOfRange(t.get(), wearIn, all.length);
-    return PooledScatter.of(part, groups).s() == 0
+    int[] both = Arrays.stream(read).filter(i -> !Double.isNaN(t.get()[i])).toArray();
+    Groups of = Groups.of(series.holdersAt(both), both.length);
+    if (of.freedom() < TemperatureRegression.LEAST - 1) {
+      return Optional.empty();
+    }
+    double[] values = column.values();
+    double[] readings = Arrays.stream(both).mapToDouble(i -> values[i]).toArray();
+    double[] part = Arrays.stream(both).mapToDouble(i -> t.get()[i]).toArray();
+    return PooledScatter.of(part, of).s() == 0
         ? Optional.empty()
-        : Optional.of(TemperatureRegression.of(settled, part, groups));
+        : Optional.of(TemperatureRegression.of(readings, part, of));
   }
 
   /**
@@ -302,7 +309,8 @@ public final class ColumnAnalysis {
     List<String> ways = series.directions();
     return ways.isEmpty()
         ? Optional.empty()
-        : BidirectionalRepeatability.ofTwoWays(ways.subList(wearIn, ways.size()), names, settled);
+        : BidirectionalRepeatability.ofTwoWays(
+            Arrays.stream(read).mapToObj(ways::get).toList(), names, settled);
   }
 
   /**

@@ -1,16 +1,30 @@
 package reseat.readings;
 
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import reseat.csv.CellNumber;
 import reseat.csv.HeadCell;
+import reseat.csv.HeadUnit;
+import reseat.units.QuantityKind;
 
 /**
- * The head of a column: what it holds, its name, and its unit in square or round brackets.
+ * The head of a column: what it holds, its name, and its unit in brackets of any kind or
+ * after a slash, a comma or the word in.
  *
  * @param kind what the column holds
  * @param name name without the unit
  * @param unit unit as written, empty if none
  */
 record ColumnHead(Kind kind, String name, String unit) {
+
+  private static final Pattern COUNTER =
+      Pattern.compile(
+          "(?i)(cycle|mount|run|test|seating|reading|change)\\s*(no|nr|num|number|#)\\.?");
+
+  /** A unit without brackets: after a slash, a comma or the word in. */
+  private static final Pattern UNIT_BEHIND =
+      Pattern.compile("(.*?\\S)\\s*(?:/|,|\\s(?i:in)\\s|_)\\s*([^\\s/,]+)");
 
   /** What a column holds. */
   enum Kind {
@@ -37,13 +51,15 @@ record ColumnHead(Kind kind, String name, String unit) {
      */
     static Kind of(String name) {
       return switch (name.toLowerCase(Locale.ROOT)) {
-        case "cycle", "mount", "run", "number", "no", "no.", "n", "#" -> CYCLE;
+        case "cycle", "mount", "run", "number", "no", "no.", "n", "#", "nr", "nr.", "num", "num." ->
+            CYCLE;
+        case "mounts", "cycles", "n\u00b0", "n\u00ba", "\u2116", "id", "index" -> CYCLE;
         case "temperature", "temp", "temp." -> TEMPERATURE;
         case "time", "elapsed" -> TIME;
         case "holder", "tool", "pallet" -> HOLDER;
         case "direction", "approach", "side" -> DIRECTION;
         case "note", "notes", "remark", "remarks", "comment", "date", "clock", "operator" -> NOTE;
-        default -> PROBE;
+        default -> COUNTER.matcher(name).matches() ? CYCLE : PROBE;
       };
     }
 
@@ -64,8 +80,38 @@ record ColumnHead(Kind kind, String name, String unit) {
    * @return the head; the name may be empty
    */
   static ColumnHead of(String cell) {
-    HeadCell head = HeadCell.of(cell);
+    HeadCell head = HeadCell.of(CellNumber.tidy(cell));
+    Matcher behind = UNIT_BEHIND.matcher(head.name());
+    if (head.unit().isEmpty() && behind.matches() && isUnit(behind.group(2))) {
+      head = new HeadCell(behind.group(1), behind.group(2));
+    }
     return new ColumnHead(Kind.of(head.name()), head.name(), head.unit());
+  }
+
+  private static boolean isUnit(String text) {
+    return HeadUnit.of(text, QuantityKind.LENGTH, QuantityKind.ANGLE, QuantityKind.TEMPERATURE)
+        .problem()
+        .isEmpty();
+  }
+
+  /**
+   * Takes the column for another kind than its name says.
+   *
+   * @param other what it holds
+   * @return the head, without a unit if the kind has none
+   */
+  ColumnHead as(Kind other) {
+    return new ColumnHead(other, name, other.hasUnit() ? unit : "");
+  }
+
+  /**
+   * Gives the column a unit that does not stand in its head.
+   *
+   * @param other the unit
+   * @return the head
+   */
+  ColumnHead in(String other) {
+    return new ColumnHead(kind, name, other);
   }
 
   /**

@@ -1,6 +1,7 @@
 package reseat.readings;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import reseat.units.QuantityKind;
@@ -20,6 +21,7 @@ public final class MeasuredSeries {
   private final List<String> holders;
   private final List<String> directions;
   private final int notMade;
+  private final ReadingForm form;
 
   /**
    * Keeps a series; arrays are owned by this object.
@@ -32,6 +34,7 @@ public final class MeasuredSeries {
    * @param holders holder of each mount; empty if not recorded
    * @param directions direction of approach of each mount; empty if not recorded
    * @param notMade rows without any reading
+   * @param form what was understood of the file
    */
   MeasuredSeries(
       String source,
@@ -41,7 +44,8 @@ public final class MeasuredSeries {
       double[] temperatures,
       List<String> holders,
       List<String> directions,
-      int notMade) {
+      int notMade,
+      ReadingForm form) {
     this.source = source;
     this.columns = List.copyOf(columns);
     this.cycles = cycles;
@@ -50,6 +54,7 @@ public final class MeasuredSeries {
     this.holders = List.copyOf(holders);
     this.directions = List.copyOf(directions);
     this.notMade = notMade;
+    this.form = form;
   }
 
   /**
@@ -72,7 +77,7 @@ public final class MeasuredSeries {
                       : (small ? UnitCatalog.UM : UnitCatalog.MM)));
     }
     return new MeasuredSeries(
-        source, told, cycles, lines, temperatures, holders, directions, notMade);
+        source, told, cycles, lines, temperatures, holders, directions, notMade, form);
   }
 
   /**
@@ -118,6 +123,15 @@ public final class MeasuredSeries {
   }
 
   /**
+   * Returns what was understood of the file beside its numbers.
+   *
+   * @return separator, decimals, titles, mounts taken out
+   */
+  public ReadingForm form() {
+    return form;
+  }
+
+  /**
    * Returns the probe columns.
    *
    * @return in the order of the file
@@ -160,7 +174,7 @@ public final class MeasuredSeries {
   /**
    * Returns the temperatures.
    *
-   * @return one per mount, K; empty if not recorded
+   * @return one per mount, K, NaN where it was missed; empty if not recorded
    */
   public Optional<double[]> temperatures() {
     return Optional.ofNullable(temperatures).map(double[]::clone);
@@ -173,6 +187,31 @@ public final class MeasuredSeries {
    */
   public List<String> holders() {
     return holders;
+  }
+
+  /**
+   * Returns the holders of some mounts.
+   *
+   * @param mounts their places
+   * @return one name for each; an empty list if not recorded
+   */
+  List<String> holdersAt(int[] mounts) {
+    return holders.isEmpty() ? List.of() : Arrays.stream(mounts).mapToObj(holders::get).toList();
+  }
+
+  /**
+   * Tells whether every probe of lengths was read at a mount.
+   *
+   * @param mount its place
+   * @return false if one was missed
+   */
+  boolean isComplete(int mount) {
+    for (ReadingColumn c : columns) {
+      if (c.quantity() == QuantityKind.LENGTH && !c.isRead(mount)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import reseat.elementary.Elementary;
 import reseat.space.Vec3;
 import reseat.units.QuantityKind;
@@ -39,7 +40,7 @@ public final class PoseScatter {
   public record Figure(double s, double probeNoise) {}
 
   /**
-   * Solves a series mount by mount.
+   * Solves a series mount by mount, as far as every probe was read.
    *
    * @param layout probes, each with the name of a column that reads a length
    * @param series the series
@@ -49,8 +50,9 @@ public final class PoseScatter {
    *     motions asked for, or if fewer than two mounts of one holder are left
    */
   public static PoseScatter of(ProbeLayout layout, MeasuredSeries series, int wearIn) {
-    int mounts = series.mounts();
-    Groups groups = Groups.of(series.holders(), mounts).from(wearIn);
+    int[] read =
+        IntStream.range(wearIn, series.mounts()).filter(i -> isRead(layout, series, i)).toArray();
+    Groups groups = Groups.of(series.holdersAt(read), read.length);
     if (groups.freedom() < 1) {
       throw new IllegalArgumentException("scatter of poses needs at least 2 mounts of one holder");
     }
@@ -66,7 +68,8 @@ public final class PoseScatter {
                 + ", which has "
                 + String.join(", ", series.columns().stream().map(ReadingColumn::name).toList()));
       }
-      parts.add(groups.deviations(Arrays.copyOfRange(column.get().values(), wearIn, mounts)));
+      double[] all = column.get().values();
+      parts.add(groups.deviations(Arrays.stream(read).mapToDouble(i -> all[i]).toArray()));
     }
     layout.requireSufficient();
     List<ProbePose> poses = new ArrayList<>();
@@ -78,6 +81,13 @@ public final class PoseScatter {
       poses.add(layout.solve(readings));
     }
     return new PoseScatter(layout, poses, groups.freedom());
+  }
+
+  private static boolean isRead(ProbeLayout layout, MeasuredSeries series, int mount) {
+    return layout.probes().stream()
+        .map(p -> series.column(p.name()))
+        .flatMap(Optional::stream)
+        .allMatch(c -> c.isRead(mount));
   }
 
   /**

@@ -1,5 +1,6 @@
 package reseat.readings;
 
+import java.util.stream.IntStream;
 import reseat.csv.HeadUnit;
 import reseat.units.QuantityKind;
 import reseat.units.Unit;
@@ -94,10 +95,38 @@ public final class ReadingColumn {
   /**
    * Copies the readings.
    *
-   * @return one per mount, in the order of the file, m or rad
+   * @return one per mount, in the order of the file, m or rad; NaN where one was missed
    */
   public double[] values() {
     return values.clone();
+  }
+
+  /**
+   * Returns the mounts at which the probe was read.
+   *
+   * @return their places, from 0, in the order of the file
+   */
+  public int[] read() {
+    return IntStream.range(0, values.length).filter(i -> !Double.isNaN(values[i])).toArray();
+  }
+
+  /**
+   * Returns the mounts at which the reading was missed.
+   *
+   * @return their places, from 0, in the order of the file
+   */
+  public int[] missed() {
+    return IntStream.range(0, values.length).filter(i -> Double.isNaN(values[i])).toArray();
+  }
+
+  /**
+   * Tells whether a mount was read.
+   *
+   * @param mount its place, from 0
+   * @return false if the reading was missed
+   */
+  boolean isRead(int mount) {
+    return !Double.isNaN(values[mount]);
   }
 
   /**

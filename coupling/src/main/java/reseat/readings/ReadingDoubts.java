@@ -59,6 +59,9 @@ public final class ReadingDoubts {
     Map<String, Integer> last = new HashMap<>();
     int n = 0;
     for (int i = 0; i < values.length; i++) {
+      if (Double.isNaN(values[i])) {
+        continue;
+      }
       Integer before = last.put(holders.isEmpty() ? "" : holders.get(i), i);
       if (before != null) {
         steps[n++] = Math.abs(values[i] - values[before]);

@@ -53,11 +53,7 @@ public final class SeriesAnalysis {
     int longest = 0;
     boolean settled = true;
     for (ReadingColumn c : columns) {
-      Settling s =
-          Settling.of(
-              c.values(),
-              Groups.of(series.holders(), series.mounts()),
-              options.falseAlarm() / columns.size());
+      Settling s = settling(series, c, options.falseAlarm() / columns.size());
       found.add(s);
       settled &= s.settled();
       longest = Math.max(longest, s.settled() ? s.wearIn() : 0);
@@ -74,6 +70,19 @@ public final class SeriesAnalysis {
           new ColumnAnalysis(series, columns.get(i), known, options, found.get(i), wearIn));
     }
     return new SeriesAnalysis(series, options, wearIn, settled || options.wearIn() >= 0, analysed);
+  }
+
+  /** Looks for the wear-in of a column among the mounts that were read in it. */
+  private static Settling settling(MeasuredSeries series, ReadingColumn column, double level) {
+    int[] read = column.read();
+    double[] all = column.values();
+    Settling s =
+        Settling.of(
+            Arrays.stream(read).mapToDouble(i -> all[i]).toArray(),
+            Groups.of(series.holdersAt(read), read.length),
+            level);
+    int wearIn = s.wearIn() == 0 ? 0 : read[s.wearIn() - 1] + 1;
+    return wearIn == s.wearIn() ? s : new Settling(wearIn, s.settled(), s.p());
   }
 
   /**
@@ -124,7 +133,7 @@ public final class SeriesAnalysis {
 
   /**
    * Returns the covariance of the probes that read lengths, after the wear-in, about the mean of
-   * each holder.
+   * each holder, of the mounts at which all of them were read.
    *
    * @param leftOut places, from 0, of mounts not to be counted
    * @return the scatter, m²; empty if there is no such probe or no freedom is left
@@ -165,13 +174,12 @@ public final class SeriesAnalysis {
   }
 
   private int[] kept(Set<Integer> leftOut) {
-    return IntStream.range(wearIn, series.mounts()).filter(i -> !leftOut.contains(i)).toArray();
+    return IntStream.range(wearIn, series.mounts())
+        .filter(i -> !leftOut.contains(i) && series.isComplete(i))
+        .toArray();
   }
 
   private Groups groups(int[] kept) {
-    List<String> names = series.holders();
-    return names.isEmpty()
-        ? Groups.one(kept.length)
-        : Groups.of(Arrays.stream(kept).mapToObj(names::get).toList(), kept.length);
+    return Groups.of(series.holdersAt(kept), kept.length);
   }
 }

@@ -3,14 +3,16 @@ package reseat.readings;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import reseat.csv.CellNumber;
 import reseat.csv.CsvProblem;
 import reseat.csv.CsvRows;
+import reseat.csv.DecimalMark;
 import reseat.csv.HeadUnit;
 import reseat.csv.LineFeed;
 import reseat.csv.UnreadableCsv;
@@ -24,8 +26,7 @@ final class SeriesBuilder implements CsvRows.Taker {
 
   private static final double HOTTEST = 273.15 + 150;
 
-  /** What programs write where there is nothing. */
-  private static final Set<String> FOR_NOTHING = Set.of("nan", "null", "#n/a", "inf", "-inf");
+  private static final Pattern DATE = Pattern.compile("\\d{1,4}([./-])\\d{1,2}\\1\\d{1,4}");
 
   private final String source;
   private final List<CsvProblem> problems;
@@ -41,18 +42,33 @@ final class SeriesBuilder implements CsvRows.Taker {
   private int[] lines = new int[64];
   private int rows;
   private char delimiter = ',';
+  private final FormSurvey survey;
+  private final ReaderWishes wishes;
+  private final DecimalMark mark;
+  private final boolean grouped;
+  private final List<ReadingForm.TakenOut> empty = new ArrayList<>();
+  private int counted = -1;
   private int notMade;
-  private LineFeed.Line firstNotMade;
+  private boolean toldTooMany;
+  private boolean wordsBehind;
+  private HeadLine head;
 
   /**
    * Starts a series.
    *
    * @param source name of the file
    * @param problems list to which problems are added
+   * @param survey what the file looks like
+   * @param wishes what the file leaves open
    */
-  SeriesBuilder(String source, List<CsvProblem> problems) {
+  SeriesBuilder(
+      String source, List<CsvProblem> problems, FormSurvey survey, ReaderWishes wishes) {
     this.source = source;
     this.problems = problems;
+    this.survey = survey;
+    this.wishes = wishes;
+    this.mark = wishes.mark().orElse(survey.decimals().mark());
+    this.grouped = wishes.mark().isPresent() || survey.decimals().isGrouped();
   }
 
   private void problem(LineFeed.Line line, int cell, String message) {
@@ -64,11 +80,14 @@ final class SeriesBuilder implements CsvRows.Taker {
   public boolean head(CSVRecord row, LineFeed.Line line, char separator) {
     delimiter = separator;
     int before = problems.size();
-    HeadLine head = new HeadLine(line, this::problem);
+    head = new HeadLine(line, survey, wishes, this::problem);
     head.read(row);
     heads.addAll(head.heads());
     units.addAll(head.units());
     headLine = line;
+    for (int i = 0; i < heads.size(); i++) {
+      counted = heads.get(i).kind() == Kind.CYCLE ? i : counted;
+    }
     values = new double[heads.size()][];
     for (int i = 0; i < values.length; i++) {
       values[i] = new double[heads.get(i).kind().hasUnit() ? 64 : 0];
@@ -83,34 +102,34 @@ final class SeriesBuilder implements CsvRows.Taker {
       problem(line, -1, "a quote mark is opened and not closed in this line");
       return;
     }
+    if (line.number() == survey.unitLine()) {
+      return;
+    }
     int cells = row.size();
     while (cells > heads.size() && row.get(cells - 1).isBlank()) {
       cells--; // trailing separators
     }
-    if (cells != heads.size()) {
-      wrongNumberOfCells(cells, line);
+    if (cells > heads.size() && !areWords(row, cells)) {
+      tooManyCells(cells, line);
       return;
     }
-    if (isNotMade(row)) {
+    wordsBehind |= cells > heads.size();
+    if (isEmpty(row)) {
       notMade++;
-      firstNotMade = firstNotMade == null ? line : firstNotMade;
+      String mount = counted < 0 ? "" : cell(row, counted);
+      if (counted < 0 || !mount.isEmpty()) {
+        empty.add(new ReadingForm.TakenOut(mount, line.number(), ReadingForm.Why.EMPTY));
+      }
       return;
     }
-    if (firstNotMade != null) {
-      problem(
-          firstNotMade,
-          -1,
-          "this row has no readings, but later ones have; write its readings, or take the row out"
-              + " and say so in a remark");
-      firstNotMade = null;
-    }
+    notMade = 0;
     if (rows == lines.length) {
       grow();
     }
     cycles[rows] = rows + 1;
     lines[rows] = line.number();
-    for (int i = 0; i < cells; i++) {
-      cell(heads.get(i), i, CellNumber.tidy(row.get(i)), line);
+    for (int i = 0; i < heads.size(); i++) {
+      cell(heads.get(i), i, cell(row, i), line);
     }
     if (problems.size() == before) {
       orderOfCycles(line);
@@ -121,12 +140,24 @@ final class SeriesBuilder implements CsvRows.Taker {
     }
   }
 
-  /**
-   * A row with nothing but the number of the mount and a note, as in a form not filled to its end.
-   */
-  private boolean isNotMade(CSVRecord row) {
+  private static String cell(CSVRecord row, int i) {
+    return i < row.size() ? CellNumber.tidy(row.get(i)) : "";
+  }
+
+  /** Remarks typed beside the last column. */
+  private boolean areWords(CSVRecord row, int cells) {
+    for (int i = heads.size(); i < cells; i++) {
+      if (CellSplit.isNumber(CellNumber.tidy(row.get(i)))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A row without any reading: at the end of a form a mount that was not made. */
+  private boolean isEmpty(CSVRecord row) {
     for (int i = 0; i < heads.size(); i++) {
-      if (heads.get(i).kind().hasUnit() && !row.get(i).isBlank()) {
+      if (heads.get(i).kind() == Kind.PROBE && !CellSplit.isNothing(cell(row, i))) {
         return false;
       }
     }
@@ -140,19 +171,21 @@ final class SeriesBuilder implements CsvRows.Taker {
     }
   }
 
-  private void wrongNumberOfCells(int cells, LineFeed.Line line) {
-    String found = cells + " cells where the head has " + heads.size();
-    if (cells < heads.size()) {
-      problem(line, cells, found + "; write every cell (the first missing is " + name(cells) + ")");
-    } else {
-      problem(
-          line,
-          heads.size(),
-          found
-              + (delimiter == ','
-                  ? "; if decimals are written with a comma, write them with a point (1.25)"
-                  : "; take out the extra separators"));
+  private void tooManyCells(int cells, LineFeed.Line line) {
+    if (toldTooMany) {
+      return; // one such line tells of all
     }
+    toldTooMany = true;
+    problem(
+        line,
+        heads.size(),
+        cells
+            + " cells where the head has "
+            + heads.size()
+            + (delimiter == ','
+                ? "; if decimals are written with a comma, separate the cells by semicolons or tabs,"
+                    + " or write decimals with a point (1.25)"
+                : "; take out the extra separators"));
   }
 
   private String name(int cell) {
@@ -170,7 +203,7 @@ final class SeriesBuilder implements CsvRows.Taker {
   }
 
   private void word(List<String> into, ColumnHead head, int i, String text, LineFeed.Line line) {
-    if (text.isEmpty() || FOR_NOTHING.contains(text.toLowerCase(Locale.ROOT))) {
+    if (CellSplit.isNothing(text)) {
       String found = text.isEmpty() ? "the cell is empty" : "found \"" + text + "\", no name";
       problem(line, i, "column " + head.name() + ": " + found + "; write it for every mount");
       return;
@@ -194,9 +227,22 @@ final class SeriesBuilder implements CsvRows.Taker {
   }
 
   private void number(ColumnHead head, int i, String text, LineFeed.Line line) {
-    double value = CellNumber.isPlain(text) ? Double.parseDouble(text) : Double.POSITIVE_INFINITY;
+    if (CellSplit.isNothing(text)) {
+      values[i][rows] = Double.NaN;
+      return;
+    }
+    String plain = CellNumber.withPoint(text, mark, grouped);
+    double value = CellNumber.isPlain(plain) ? Double.parseDouble(plain) : Double.POSITIVE_INFINITY;
     if (!Double.isFinite(value)) {
-      problem(line, i, "column " + head.name() + ": " + CellNumber.explain(text, head.unit()));
+      String why =
+          plain.isEmpty() && !text.isEmpty()
+              ? "found \"" + text + "\", a point where decimals have a comma; write 1,25"
+              : DATE.matcher(text).matches()
+                  ? "found \""
+                      + text
+                      + "\", a date; if a program made it of a reading, write the reading again"
+                  : CellNumber.explain(text, head.unit());
+      problem(line, i, "column " + head.name() + ": " + why);
       return;
     }
     double si = units.get(i).toSi(value);
@@ -221,11 +267,8 @@ final class SeriesBuilder implements CsvRows.Taker {
   }
 
   private void orderOfCycles(LineFeed.Line line) {
-    int cell = 0;
-    while (cell < heads.size() && heads.get(cell).kind() != Kind.CYCLE) {
-      cell++;
-    }
-    if (cell == heads.size()) {
+    int cell = counted;
+    if (cell < 0) {
       return;
     }
     String holder = holders.isEmpty() ? "" : holders.get(rows);
@@ -269,6 +312,7 @@ final class SeriesBuilder implements CsvRows.Taker {
                   "the file has a head and no readings; add one row for each mount")));
     }
     List<ReadingColumn> columns = new ArrayList<>();
+    List<String> emptyColumns = new ArrayList<>();
     double[] temperatures = null;
     for (int i = 0; i < heads.size(); i++) {
       ColumnHead head = heads.get(i);
@@ -276,10 +320,15 @@ final class SeriesBuilder implements CsvRows.Taker {
       values[i] = null; // one column at a time in two copies, not all of them
       switch (head.kind()) {
         case PROBE -> {
+          if (Arrays.stream(kept).allMatch(Double::isNaN)) {
+            emptyColumns.add(head.name());
+            continue;
+          }
           int place = headLine.columnOf(i, delimiter);
           columns.add(new ReadingColumn(head.name(), units.get(i), kept, headLine.number(), place));
         }
-        case TEMPERATURE -> temperatures = kept;
+        case TEMPERATURE ->
+            temperatures = Arrays.stream(kept).allMatch(Double::isNaN) ? null : kept;
         default -> {}
       }
     }
@@ -291,6 +340,51 @@ final class SeriesBuilder implements CsvRows.Taker {
         temperatures,
         holders,
         directions,
-        notMade);
+        notMade,
+        form(emptyColumns));
+  }
+
+  /** Numbers that the mounts leave out, unless they leave out so many that it is a way to count. */
+  private void gaps(List<ReadingForm.TakenOut> out) {
+    Set<String> named = new HashSet<>();
+    out.forEach(t -> named.add(t.mount()));
+    List<ReadingForm.TakenOut> found = new ArrayList<>();
+    for (int i = 1; i < rows; i++) {
+      if (cycles[i] - cycles[i - 1] - 1 > rows / 3) {
+        return;
+      }
+      for (int c = cycles[i - 1] + 1; c < cycles[i]; c++) {
+        if (!named.contains(String.valueOf(c))) {
+          found.add(new ReadingForm.TakenOut(String.valueOf(c), 0, ReadingForm.Why.NO_ROW));
+        }
+      }
+      if (found.size() > rows / 3) {
+        return;
+      }
+    }
+    out.addAll(found);
+  }
+
+  private ReadingForm form(List<String> emptyColumns) {
+    List<String> passedOver = new ArrayList<>(head.passedOver());
+    if (wordsBehind) {
+      passedOver.add("behind the last");
+    }
+    List<ReadingForm.TakenOut> out = new ArrayList<>(survey.hashed());
+    // rows at the end without readings were never made
+    out.addAll(empty.subList(0, Math.max(0, empty.size() - notMade)));
+    if (counted >= 0 && holders.stream().distinct().count() < 2) {
+      gaps(out);
+    }
+    return new ReadingForm(
+        delimiter,
+        mark,
+        survey.titles(),
+        passedOver,
+        emptyColumns,
+        head.counter(),
+        head.counterByLooks(),
+        head.unitFromElsewhere(),
+        out);
   }
 }

@@ -193,7 +193,7 @@ public record CauseShares(
 
     /** Tool shift in machine axes; null if the mounting fails. */
     private Vec3 mount(Way way, Cause special) {
-      sequence.draw.takeAll(c -> stream(c, way, special));
+      sequence.draw.drawAll(c -> stream(c, way, special));
       return sequence.run() == FrictionEquilibrium.Outcome.HELD
           ? sequence.toolShiftInMachineAxes()
           : null;

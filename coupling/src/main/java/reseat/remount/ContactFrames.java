@@ -30,20 +30,20 @@ final class ContactFrames {
   private final double[] ball = new double[3];
 
   /**
-   * Takes the placement for a pose.
+   * Computes the placement for a pose.
    *
    * @param geometry balls and flanks
    * @param pose the ball half in the seat half
-   * @param give how far the balls have given way on their mountings; null for rigid ones
+   * @param supports how far the balls have given way on their mountings; null for rigid ones
    */
-  void take(ContactGeometry geometry, WorkingPose pose, ElasticBallSupports give) {
+  void compute(ContactGeometry geometry, WorkingPose pose, ElasticBallSupports supports) {
     size = 0;
     for (int i = 0; i < N; i++) {
       int b = geometry.ballOf(i);
       int v = 3 * i;
       geometry.copyBallCentre(b, ball);
-      if (give != null) {
-        give.addShift(b, ball);
+      if (supports != null) {
+        supports.addShift(b, ball);
       }
       pose.apply(ball[0], ball[1], ball[2], centre, v);
       gap[i] = geometry.gap(i, centre[v], centre[v + 1], centre[v + 2], normal);

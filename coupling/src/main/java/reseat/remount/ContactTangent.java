@@ -20,8 +20,8 @@ final class ContactTangent {
   /** Derivative of each contact's force over the displacement of its point, 9 values each, N/m. */
   final double[] perPoint = new double[9 * N];
 
-  /** Takes the derivative of each contact's force over the displacement of its point. */
-  void takePoints(ToolChangeState s) {
+  /** Computes the derivative of each contact's force over the displacement of its point. */
+  void computePoints(ToolChangeState s) {
     FrictionState friction = s.friction;
     ContactFrames at = s.at;
     for (int i = 0; i < N; i++) {
@@ -35,7 +35,7 @@ final class ContactTangent {
       double ny = at.normal[v + 1];
       double nz = at.normal[v + 2];
       double kn = s.stiffness[i];
-      friction.takeTangent(i, nx, ny, nz, s.force[i], kn, s.approach[i]);
+      friction.computeTangent(i, nx, ny, nz, s.force[i], kn, s.approach[i]);
       // force = T u with u the point's displacement: T = -(kn n + s) nT + friction tangent
       for (int row = 0; row < 3; row++) {
         double c = kn * at.normal[v + row] + friction.perApproach[v + row];

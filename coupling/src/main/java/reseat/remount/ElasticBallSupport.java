@@ -50,7 +50,7 @@ final class ElasticBallSupport {
   private final double[] perArm = new double[3 * N];
   private final double[] stiff = new double[N * N];
   private final double[] matrix = new double[N * N];
-  private final double[] giving = new double[N * N];
+  private final double[] mounted = new double[N * N];
   private final double[] column = new double[N];
 
   /**
@@ -69,20 +69,20 @@ final class ElasticBallSupport {
   }
 
   /** Takes the motion since the last accepted state into the seat half's axes. */
-  void takeMotion(ToolChangeState s) {
+  void computeMotion(ToolChangeState s) {
     s.pose.rotate(motion[0] - held[0], motion[1] - held[1], motion[2] - held[2], shift);
     s.pose.rotate(motion[3] - held[3], motion[4] - held[4], motion[5] - held[5], tilt);
   }
 
   /** Displacement of a contact by the motion last taken, seat half's axes. */
   void copyDisplacement(int contact, ToolChangeState s, double[] out) {
-    takeArm(contact, s);
+    computeArm(contact, s);
     out[0] = shift[0] + tilt[1] * arm[2] - tilt[2] * arm[1];
     out[1] = shift[1] + tilt[2] * arm[0] - tilt[0] * arm[2];
     out[2] = shift[2] + tilt[0] * arm[1] - tilt[1] * arm[0];
   }
 
-  private void takeArm(int contact, ToolChangeState s) {
+  private void computeArm(int contact, ToolChangeState s) {
     int v = 3 * contact;
     arm[0] = s.at.lever[v] - s.at.centre[v];
     arm[1] = s.at.lever[v + 1] - s.at.centre[v + 1];
@@ -94,11 +94,11 @@ final class ElasticBallSupport {
    *
    * @return the shift that is missing, greatest component, m
    */
-  double takeMisfit(ToolChangeState s) {
+  double computeMisfit(ToolChangeState s) {
     Arrays.fill(load, 0);
     double[] friction = s.friction.trial;
     for (int i : contacts) {
-      takeArm(i, s);
+      computeArm(i, s);
       int v = 3 * i;
       double tx = friction[v];
       double ty = friction[v + 1];
@@ -115,7 +115,7 @@ final class ElasticBallSupport {
     s.pose.rotateBack(load[3], load[4], load[5], tilt);
     System.arraycopy(shift, 0, loadInHalf, 0, 3);
     System.arraycopy(tilt, 0, loadInHalf, 3, 3);
-    give(loadInHalf, 0, misfit, 0);
+    multiplyByCompliance(loadInHalf, 0, misfit, 0);
     for (int i = 0; i < N; i++) {
       misfit[i] -= motion[i];
     }
@@ -123,7 +123,7 @@ final class ElasticBallSupport {
   }
 
   /** Writes C l for a load l at the centre, ball half's axes. */
-  private void give(double[] l, int from, double[] out, int to) {
+  private void multiplyByCompliance(double[] l, int from, double[] out, int to) {
     double fx = l[from];
     double fy = l[from + 1];
     double fz = l[from + 2];
@@ -143,7 +143,7 @@ final class ElasticBallSupport {
     out[to + 5] = tiltPerMoment * mz + about * axisZ + both * (axisX * fy - axisY * fx);
   }
 
-  /** Sets the motion to what the forces of the last {@link #takeMisfit} make of it. */
+  /** Sets the motion to what the forces of the last {@link #computeMisfit} make of it. */
   void follow() {
     for (int i = 0; i < N; i++) {
       motion[i] += misfit[i];
@@ -161,13 +161,13 @@ final class ElasticBallSupport {
   boolean assemble(ToolChangeState s, double[] perPoint, double[] half) {
     Arrays.fill(stiff, 0);
     for (int i : contacts) {
-      takeArm(i, s);
-      takeTimesArm(perPoint, 9 * i);
+      computeArm(i, s);
+      multiplyByArm(perPoint, 9 * i);
       addWrench();
     }
     // C is symmetric, so a row of S C is C times that row of S
     for (int i = 0; i < N; i++) {
-      give(stiff, N * i, matrix, N * i);
+      multiplyByCompliance(stiff, N * i, matrix, N * i);
     }
     for (int i = 0; i < N * N; i++) {
       matrix[i] = -matrix[i];
@@ -175,7 +175,7 @@ final class ElasticBallSupport {
     for (int i = 0; i < N; i++) {
       matrix[(N + 1) * i] += 1;
     }
-    if (!blocks.solve(matrix, stiff, giving)) {
+    if (!blocks.solve(matrix, stiff, mounted)) {
       return false;
     }
     addAtOrigin(s, half);
@@ -190,15 +190,15 @@ final class ElasticBallSupport {
     double z = s.at.centre[v + 2];
     for (int row = 0; row < N; row++) {
       int r = N * row;
-      double a = giving[r];
-      double b = giving[r + 1];
-      double c = giving[r + 2];
+      double a = mounted[r];
+      double b = mounted[r + 1];
+      double c = mounted[r + 2];
       matrix[r] = a;
       matrix[r + 1] = b;
       matrix[r + 2] = c;
-      matrix[r + 3] = giving[r + 3] + c * y - b * z;
-      matrix[r + 4] = giving[r + 4] + a * z - c * x;
-      matrix[r + 5] = giving[r + 5] + b * x - a * y;
+      matrix[r + 3] = mounted[r + 3] + c * y - b * z;
+      matrix[r + 4] = mounted[r + 4] + a * z - c * x;
+      matrix[r + 5] = mounted[r + 5] + b * x - a * y;
     }
     for (int c = 0; c < N; c++) {
       double fx = matrix[c];
@@ -215,7 +215,7 @@ final class ElasticBallSupport {
 
   /** Adds what the missing motion makes of the load on the half, about the origin. */
   void addMisfit(ToolChangeState s, double[] residual) {
-    takeGiving(misfit, column);
+    multiplyByMountedStiffness(misfit, column);
     int v = 3 * contacts[0];
     double x = s.at.centre[v];
     double y = s.at.centre[v + 1];
@@ -246,29 +246,29 @@ final class ElasticBallSupport {
     column[3] = misfit[3] + step[3];
     column[4] = misfit[4] + step[4];
     column[5] = misfit[5] + step[5];
-    takeGiving(column, load);
-    give(load, 0, column, 0);
+    multiplyByMountedStiffness(column, load);
+    multiplyByCompliance(load, 0, column, 0);
     for (int i = 0; i < N; i++) {
       motion[i] += part * (misfit[i] + column[i]);
     }
   }
 
   /** Y x. */
-  private void takeGiving(double[] x, double[] out) {
+  private void multiplyByMountedStiffness(double[] x, double[] out) {
     for (int i = 0; i < N; i++) {
       int r = N * i;
       out[i] =
-          giving[r] * x[0]
-              + giving[r + 1] * x[1]
-              + giving[r + 2] * x[2]
-              + giving[r + 3] * x[3]
-              + giving[r + 4] * x[4]
-              + giving[r + 5] * x[5];
+          mounted[r] * x[0]
+              + mounted[r + 1] * x[1]
+              + mounted[r + 2] * x[2]
+              + mounted[r + 3] * x[3]
+              + mounted[r + 4] * x[4]
+              + mounted[r + 5] * x[5];
     }
   }
 
   /** T G for a point at the present arm: 3 rows, 6 columns. */
-  private void takeTimesArm(double[] t, int from) {
+  private void multiplyByArm(double[] t, int from) {
     for (int row = 0; row < 3; row++) {
       double x = t[from + 3 * row];
       double y = t[from + 3 * row + 1];

@@ -76,9 +76,9 @@ final class ElasticBallSupports {
   }
 
   /** Takes all motions since the last accepted state into the seat half's axes. */
-  void takeMotions(ToolChangeState s) {
+  void computeMotions(ToolChangeState s) {
     for (ElasticBallSupport ball : balls) {
-      ball.takeMotion(s);
+      ball.computeMotion(s);
     }
   }
 
@@ -115,16 +115,16 @@ final class ElasticBallSupports {
   /** Sets every motion to what the present forces make of it. */
   void follow(ToolChangeState s) {
     for (ElasticBallSupport ball : balls) {
-      ball.takeMisfit(s);
+      ball.computeMisfit(s);
       ball.follow();
     }
   }
 
   /** Finds the greatest shift that is missing under the present forces, m. */
-  double takeMisfit(ToolChangeState s) {
+  double computeMisfit(ToolChangeState s) {
     double most = 0;
     for (ElasticBallSupport ball : balls) {
-      most = Math.max(most, ball.takeMisfit(s));
+      most = Math.max(most, ball.computeMisfit(s));
     }
     return most;
   }

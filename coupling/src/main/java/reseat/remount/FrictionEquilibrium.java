@@ -100,7 +100,7 @@ final class FrictionEquilibrium {
 
   /** Number of values that tell a motion: six of the pose, and six of each ball that gives way. */
   int motionSize() {
-    return state.give == null ? N : N + state.give.size();
+    return state.supports == null ? N : N + state.supports.size();
   }
 
   /**
@@ -145,8 +145,8 @@ final class FrictionEquilibrium {
   /** Goes back to the state before the last load step, what the contacts carry included. */
   private void restore() {
     state.pose.copyFrom(before);
-    if (state.give != null) {
-      state.give.restore();
+    if (state.supports != null) {
+      state.supports.restore();
     }
     state.place();
     state.friction.restore();
@@ -165,46 +165,46 @@ final class FrictionEquilibrium {
     System.arraycopy(state.stiffness, 0, stiffnessBefore, 0, N);
     System.arraycopy(state.at.lever, 0, leverBefore, 0, 3 * N);
     Arrays.fill(total, 0);
-    if (state.give != null) {
-      state.give.copyTo(ballsBefore);
+    if (state.supports != null) {
+      state.supports.copyTo(ballsBefore);
     }
     if (guess != null) {
       move(guess);
-      if (state.give != null) {
-        state.give.add(guess, N);
+      if (state.supports != null) {
+        state.supports.add(guess, N);
       }
     }
   }
 
   private void accept() {
     state.friction.accept(state.stiffness);
-    if (state.give != null) {
-      state.give.accept();
+    if (state.supports != null) {
+      state.supports.accept();
     }
   }
 
   private boolean renewTangent() {
-    ElasticBallSupports give = state.give;
-    tangent.takePoints(state);
-    if (give == null) {
+    ElasticBallSupports supports = state.supports;
+    tangent.computePoints(state);
+    if (supports == null) {
       tangent.assemble(state.at);
-    } else if (!give.assemble(state, tangent.perPoint, tangent.matrix)) {
+    } else if (!supports.assemble(state, tangent.perPoint, tangent.matrix)) {
       return false;
     }
     return lu.factor(tangent.matrix);
   }
 
   private boolean newtonStep(double part) {
-    ElasticBallSupports give = state.give;
-    if (give != null) {
-      give.addMisfit(state, residual);
+    ElasticBallSupports supports = state.supports;
+    if (supports != null) {
+      supports.addMisfit(state, residual);
     }
     lu.solve(residual, step);
     if (!(state.at.largest(step) < LONGEST_STEP)) {
       return false;
     }
-    if (give != null) {
-      give.advance(state, step, part);
+    if (supports != null) {
+      supports.advance(state, step, part);
     }
     if (part < 1) {
       for (int i = 0; i < N; i++) {
@@ -225,15 +225,15 @@ final class FrictionEquilibrium {
   /** Motion from the state before the last load step. */
   void copyMotion(double[] out) {
     System.arraycopy(total, 0, out, 0, N);
-    if (state.give != null) {
-      state.give.copyMotion(ballsBefore, out, N);
+    if (state.supports != null) {
+      state.supports.copyMotion(ballsBefore, out, N);
     }
   }
 
   private void contactForces() {
     ToolChangeState s = state;
-    if (s.give != null) {
-      s.give.takeMotions(s);
+    if (s.supports != null) {
+      s.supports.computeMotions(s);
     }
     for (int i = 0; i < N; i++) {
       int v = 3 * i;
@@ -252,8 +252,8 @@ final class FrictionEquilibrium {
       double ux = total[0] + total[4] * pz - total[5] * py;
       double uy = total[1] + total[5] * px - total[3] * pz;
       double uz = total[2] + total[3] * py - total[4] * px;
-      if (s.give != null) {
-        s.give.copyDisplacement(i, s, ownMotion);
+      if (s.supports != null) {
+        s.supports.copyDisplacement(i, s, ownMotion);
         ux += ownMotion[0];
         uy += ownMotion[1];
         uz += ownMotion[2];
@@ -291,12 +291,12 @@ final class FrictionEquilibrium {
     double m = Math.abs(residual[3]) + Math.abs(residual[4]) + Math.abs(residual[5]);
     double scale = Math.abs(s.load[0]) + Math.abs(s.load[1]) + Math.abs(s.load[2]);
     double out = Math.max(f, m / s.at.size) / scale;
-    if (s.give != null) {
+    if (s.supports != null) {
       double deepest = 0;
       for (int i = 0; i < N; i++) {
         deepest = Math.max(deepest, s.approach[i]);
       }
-      out = Math.max(out, s.give.takeMisfit(s) / deepest);
+      out = Math.max(out, s.supports.computeMisfit(s) / deepest);
     }
     return out;
   }

@@ -192,7 +192,7 @@ final class FrictionState {
    * @param kn normal stiffness at that force, N/m
    * @param approach approach, m
    */
-  void takeTangent(
+  void computeTangent(
       int i, double nx, double ny, double nz, double force, double kn, double approach) {
     int v = 3 * i;
     int m = 9 * i;

@@ -139,7 +139,7 @@ public final class RemountSimulation {
     long last = Math.min(plan.mounts(), first + BATCH);
     for (long mount = first; mount < last; mount++) {
       long number = mount;
-      sequence.draw.takeAll(c -> causes.test(c) ? stream(plan.seed(), number, c) : null);
+      sequence.draw.drawAll(c -> causes.test(c) ? stream(plan.seed(), number, c) : null);
       FrictionEquilibrium.Outcome outcome = sequence.run();
       if (outcome == FrictionEquilibrium.Outcome.HELD) {
         tally.add(sequence, !plan.cutCase().isEmpty(), plan.reclamps());
@@ -163,7 +163,7 @@ public final class RemountSimulation {
     List<Vec3> positions = new ArrayList<>();
     for (int mount = 0; mount < mounts; mount++) {
       long number = mount;
-      sequence.draw.takeAll(c -> stream(seed, number, c));
+      sequence.draw.drawAll(c -> stream(seed, number, c));
       if (sequence.run() == FrictionEquilibrium.Outcome.HELD) {
         positions.add(sequence.toolShiftInMachineAxes());
       }

@@ -78,14 +78,14 @@ final class ScatterTally {
   }
 
   void add(ToolChange mounted, boolean cuts, boolean reclamps) {
-    shift.add(told(mounted.shift));
+    shift.add(alongMachineAxes(mounted.shift));
     inCouplingAxes.add(vector(mounted.shift));
-    rotation.add(told(mounted.rotation));
+    rotation.add(alongMachineAxes(mounted.rotation));
     if (cuts) {
-      afterCut.add(told(mounted.afterCut));
+      afterCut.add(alongMachineAxes(mounted.afterCut));
     }
     if (reclamps) {
-      afterReclamp.add(told(mounted.afterReclamp));
+      afterReclamp.add(alongMachineAxes(mounted.afterReclamp));
     }
   }
 
@@ -108,7 +108,7 @@ final class ScatterTally {
                         .merge(contact, count, Long::sum)));
   }
 
-  private Vec3 told(double[] v) {
+  private Vec3 alongMachineAxes(double[] v) {
     return axes.of(vector(v));
   }
 

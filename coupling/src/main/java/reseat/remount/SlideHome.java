@@ -67,9 +67,9 @@ final class SlideHome {
       if (outcome != FrictionEquilibrium.Outcome.HELD) {
         return outcome;
       }
-      if (state.give != null) {
+      if (state.supports != null) {
         setFriction();
-        state.give.follow(state);
+        state.supports.follow(state);
         state.place();
       }
       for (int i = 0; i < N; i++) {
@@ -162,8 +162,8 @@ final class SlideHome {
     }
     setFriction();
     state.friction.accept(state.stiffness);
-    if (state.give != null) {
-      state.give.accept();
+    if (state.supports != null) {
+      state.supports.accept();
     }
   }
 }

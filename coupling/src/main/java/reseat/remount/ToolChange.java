@@ -171,7 +171,7 @@ final class ToolChange {
     if (outcome != FrictionEquilibrium.Outcome.HELD) {
       return outcome;
     }
-    tellTool(growth, now);
+    computeToolPoint(growth, now);
     mechanics.state.rotation(rotation);
     for (int k = 0; k < 3; k++) {
       shift[k] = now[k] - reference[k];
@@ -181,7 +181,7 @@ final class ToolChange {
       if (cutAndReturn() != FrictionEquilibrium.Outcome.HELD) {
         return FrictionEquilibrium.Outcome.LOST_IN_CUT;
       }
-      tellTool(growth, afterCut);
+      computeToolPoint(growth, afterCut);
       further(afterCut);
     }
     if (reclamps) {
@@ -189,7 +189,7 @@ final class ToolChange {
           || ramp(firstShare, 1, steps) != FrictionEquilibrium.Outcome.HELD) {
         return FrictionEquilibrium.Outcome.LOST_IN_RECLAMP;
       }
-      tellTool(growth, afterReclamp);
+      computeToolPoint(growth, afterReclamp);
       further(afterReclamp);
       for (int k = 0; k < 3 && cuts; k++) {
         afterReclamp[k] -= afterCut[k];
@@ -205,7 +205,7 @@ final class ToolChange {
     }
   }
 
-  private void tellTool(double growth, double[] out) {
+  private void computeToolPoint(double growth, double[] out) {
     Vec3 p = design.toolPoint();
     mechanics.state.displacement(
         p.x() * (1 + growth), p.y() * (1 + growth), p.z() * (1 + growth), out);

@@ -49,7 +49,7 @@ final class ToolChangeDraw {
    *
    * @param luck gives each cause its stream; null for the nominal value
    */
-  void takeAll(Function<Cause, RandomStream> luck) {
+  void drawAll(Function<Cause, RandomStream> luck) {
     friction(luck.apply(Cause.FRICTION));
     preloads(luck.apply(Cause.PRELOAD_SIZE), luck.apply(Cause.PRELOAD_LINE));
     approach(luck.apply(Cause.APPROACH));

@@ -22,7 +22,7 @@ final class ToolChangeState {
   final ContactGeometry geometry;
 
   /** How the balls give way on their mountings; null if all mountings are rigid. */
-  final ElasticBallSupports give;
+  final ElasticBallSupports supports;
 
   final FrictionState friction = new FrictionState();
   final WorkingPose pose = new WorkingPose();
@@ -53,7 +53,7 @@ final class ToolChangeState {
    */
   ToolChangeState(CouplingModel model) {
     geometry = model.geometry();
-    give = ElasticBallSupports.of(model.design());
+    supports = ElasticBallSupports.of(model.design());
     laws = model.normalLaws();
     List<ContactLines.Line> lines = ContactLines.nominal(model.design()).lines();
     for (int i = 0; i < N; i++) {
@@ -70,14 +70,14 @@ final class ToolChangeState {
   void reset() {
     friction.clear();
     pose.reset();
-    if (give != null) {
-      give.reset();
+    if (supports != null) {
+      supports.reset();
     }
   }
 
   /** Finds centres, normals, contact points and gaps for the present pose. */
   void place() {
-    at.take(geometry, pose, give);
+    at.compute(geometry, pose, supports);
   }
 
   /** Tells a load on the holder, base axes, about the base's origin, as one on the ball half. */

@@ -25,7 +25,7 @@ import reseat.space.Wrench;
  *
  * <p>Means, as those of the simulation, are not told: the half-widths lie about the mean. Good
  * within 15 % of the simulation while the greatest friction expected is below 0.8 of the lowest at
- * which a way home stalls ({@link SeatingDoubt#jamming}); see the theory page on tool changes.
+ * which a way home stalls; see the theory page on tool changes.
  */
 public final class LinearScatter {
 
@@ -82,7 +82,7 @@ public final class LinearScatter {
     double sd = mu * spread.standardDeviation();
     for (int i = 0; i < N && sd > 0; i++) {
       response.overFriction(i);
-      part.add(told(response.motion, sd), spread.shape().excessKurtosis());
+      part.add(atToolPoint(response.motion, sd), spread.shape().excessKurtosis());
     }
   }
 
@@ -90,7 +90,7 @@ public final class LinearScatter {
     double sd = p.forceSpread().standardDeviation();
     if (sd > 0) {
       response.overLoad(flat(p.load()));
-      part.add(told(response.motion, sd), p.forceSpread().shape().excessKurtosis());
+      part.add(atToolPoint(response.motion, sd), p.forceSpread().shape().excessKurtosis());
     }
   }
 
@@ -104,11 +104,11 @@ public final class LinearScatter {
       if (shift > 0) {
         Vec3 moment = across.cross(p.direction());
         response.overLoad(flat(new Wrench(Vec3.ZERO, moment, Vec3.ZERO)));
-        part.add(told(response.motion, shift), wandering(p.lineSpread()));
+        part.add(atToolPoint(response.motion, shift), wandering(p.lineSpread()));
       }
       if (tilt > 0) {
         response.overLoad(flat(Wrench.ofForce(across, p.at())));
-        part.add(told(response.motion, tilt), wandering(p.tiltSpread()));
+        part.add(atToolPoint(response.motion, tilt), wandering(p.tiltSpread()));
       }
     }
   }
@@ -129,7 +129,7 @@ public final class LinearScatter {
     double share = all > 0 ? Math.min(1, design.remount().seatingForce() / all) : 1;
     double[][] ways = new ApproachMemory(slide, response, share, RampSteps.of(design)).motions();
     for (int w = 0; w < ways.length; w++) {
-      ways[w] = told(ways[w], 1);
+      ways[w] = atToolPoint(ways[w], 1);
     }
     part.addWays(ways);
   }
@@ -146,7 +146,7 @@ public final class LinearScatter {
     }
     double[] motion = new double[N];
     at.move(closing, new double[3 * N], motion, new double[SeatedContacts.TANGENTS]);
-    double[] effect = told(motion, spread.standardDeviation());
+    double[] effect = atToolPoint(motion, spread.standardDeviation());
     Vec3 tool = design.axes().of(design.toolPoint().times(grows));
     for (int k = 0; k < 3; k++) {
       effect[k] += tool.component(k) * spread.standardDeviation();
@@ -164,12 +164,12 @@ public final class LinearScatter {
       double[] thinner = new double[N];
       thinner[i] = -1;
       at.move(thinner, none, motion, slip);
-      part.add(told(motion, sd), spread.shape().excessKurtosis());
+      part.add(atToolPoint(motion, sd), spread.shape().excessKurtosis());
     }
   }
 
   /** A twist about the origin as motion of the tool point and rotation, along the machine axes. */
-  private double[] told(double[] twist, double factor) {
+  private double[] atToolPoint(double[] twist, double factor) {
     Vec3 turn = new Vec3(twist[3], twist[4], twist[5]).times(factor);
     Vec3 shift =
         new Vec3(twist[0], twist[1], twist[2]).times(factor).plus(turn.cross(design.toolPoint()));

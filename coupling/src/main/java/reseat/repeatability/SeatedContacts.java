@@ -9,6 +9,9 @@ import reseat.design.Support;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.Equilibrium;
 import reseat.numerics.Lu6;
+import reseat.seat.CylinderFlank;
+import reseat.seat.Flank;
+import reseat.seat.PlaneFlank;
 import reseat.space.Vec3;
 
 /**
@@ -41,7 +44,7 @@ final class SeatedContacts {
   private final Equilibrium state;
   private final double[] point = new double[3 * N];
   private final boolean rigid;
-  private final double[] give;
+  private final double[] compliance;
   private final double[] given = new double[3 * N];
 
   /** Where the force components of the contacts of the same ball begin and end. */
@@ -84,7 +87,7 @@ final class SeatedContacts {
       endOfBall[i] = firstOfBall[i] + 3 * support(i).seat().contacts();
     }
     rigid = state.model().design().supports().stream().allMatch(s -> s.mounting().isRigid());
-    give = rigid ? new double[0] : giveOfMountings();
+    compliance = rigid ? new double[0] : complianceOfMountings();
   }
 
   static void put(Vec3 v, double[] out, int to) {
@@ -109,9 +112,21 @@ final class SeatedContacts {
 
   /** Radius of the pin that a contact lies on, m; zero on a plane or in a hollow. */
   double pinRadius(int contact) {
-    double r = state.model().flanks().get(contact).signedRadius();
-    return r > 0 && !Double.isInfinite(r) ? r : 0;
+    return state.model().flanks().get(contact).accept(PIN_RADIUS);
   }
+
+  private static final Flank.Visitor<Double> PIN_RADIUS =
+      new Flank.Visitor<>() {
+        @Override
+        public Double plane(PlaneFlank flank) {
+          return 0.0;
+        }
+
+        @Override
+        public Double cylinder(CylinderFlank flank) {
+          return flank.hollow() ? 0 : flank.radius();
+        }
+      };
 
   /** Centre of the ball of a contact, base axes, m. */
   Vec3 ballCentre(int contact) {
@@ -175,7 +190,7 @@ final class SeatedContacts {
       motion[i] = -approach[i];
     }
     if (!rigid) {
-      takeGiven(force);
+      computeGiven(force);
       for (int i = 0; i < N; i++) {
         int p = 3 * i;
         motion[i] -= push[p] * given[p] + push[p + 1] * given[p + 1] + push[p + 2] * given[p + 2];
@@ -207,18 +222,18 @@ final class SeatedContacts {
   }
 
   /** S f; contacts of other balls do not count. */
-  private void takeGiven(double[] force) {
+  private void computeGiven(double[] force) {
     for (int row = 0; row < 3 * N; row++) {
       double sum = 0;
       for (int j = firstOfBall[row / 3]; j < endOfBall[row / 3]; j++) {
-        sum += give[3 * N * row + j] * force[j];
+        sum += compliance[3 * N * row + j] * force[j];
       }
       given[row] = sum;
     }
   }
 
   /** S: how far each contact moves as the mountings give way under a force at each contact. */
-  private double[] giveOfMountings() {
+  private double[] complianceOfMountings() {
     double[] s = new double[9 * N * N];
     List<Equilibrium.Contact> contacts = state.contacts();
     boolean onHolder = design().ballsOn() == Half.HOLDER;

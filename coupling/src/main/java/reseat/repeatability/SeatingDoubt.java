@@ -41,9 +41,6 @@ public final class SeatingDoubt {
 
   private static final int N = SeatedContacts.N;
 
-  /** Friction up to which the last stages are looked at. */
-  private static final double COMMON = 1;
-
   /** Closing rates of two contacts, and the chance of each pair. */
   private static final double[][] PAIRS = {{1, 1, 0.5}, {1, 0.25, 0.25}, {0.25, 1, 0.25}};
 
@@ -64,8 +61,6 @@ public final class SeatingDoubt {
 
   private final CouplingDesign design;
   private final List<Way> ways = new ArrayList<>();
-  private final double lowest;
-  private final double lastStage;
   private final SlideLimit slide;
 
   private SeatingDoubt(Equilibrium standing) {
@@ -82,15 +77,7 @@ public final class SeatingDoubt {
       SteadySlide.flatten(p.load().times(share), hand);
     }
     slide = new SlideLimit(at, hand);
-    look();
-    double least = SelfSeating.GREATEST;
-    for (Way w : ways) {
-      least = Math.min(least, w.limit());
-    }
-    lowest = least;
-    double[] full = new double[N];
-    SteadySlide.flatten(design.standingLoad(), full);
-    lastStage = Math.min(lastStage(slide), lastStage(new SlideLimit(at, full)));
+    addAll();
   }
 
   /**
@@ -104,38 +91,25 @@ public final class SeatingDoubt {
     return new SeatingDoubt(standing);
   }
 
-  /** Lowest friction at which one contact closes last and stalls, up to {@link #COMMON}. */
-  private static double lastStage(SlideLimit slide) {
-    double least = SelfSeating.GREATEST;
-    double[] rates = new double[N];
-    for (int i = 0; i < N; i++) {
-      rates[i] = 1;
-      slide.takeRates(rates);
-      rates[i] = 0;
-      least = Math.min(least, slide.limit(COMMON, i));
-    }
-    return least;
-  }
-
-  private void look() {
+  private void addAll() {
     double[] rates = new double[N];
     // no contact's own friction is beyond, whichever level of the range is asked about
     double most = design.friction().high() * (1 + design.remount().friction().limit());
     for (int i = 0; i < N; i++) {
       rates[i] = 1;
-      take(rates, 1.0 / 18, most);
+      add(rates, 1.0 / 18, most);
       for (int j = i + 1; j < N; j++) {
         for (double[] pair : PAIRS) {
           rates[i] = pair[0];
           rates[j] = pair[1];
-          take(rates, pair[2] / 45, most);
+          add(rates, pair[2] / 45, most);
         }
         for (int k = j + 1; k < N; k++) {
           for (double[] triple : TRIPLES) {
             rates[i] = triple[0];
             rates[j] = triple[1];
             rates[k] = triple[2];
-            take(rates, triple[3] / 60, most);
+            add(rates, triple[3] / 60, most);
           }
           rates[k] = 0;
         }
@@ -145,9 +119,9 @@ public final class SeatingDoubt {
     }
   }
 
-  private void take(double[] rates, double chance, double most) {
-    slide.takeRates(rates);
-    ways.add(way(chance, slide.limit(most, SlideLimit.ALL)));
+  private void add(double[] rates, double chance, double most) {
+    slide.computeSlip(rates);
+    ways.add(way(chance, slide.limit(most)));
   }
 
   private Way way(double chance, double limit) {
@@ -163,36 +137,6 @@ public final class SeatingDoubt {
     return squares > 0
         ? new Way(chance, limit, Math.sqrt(squares) / Math.abs(sum), fourths / (squares * squares))
         : new Way(chance, limit, 1, 1);
-  }
-
-  /**
-   * Returns the lowest friction at which a way home ends badly.
-   *
-   * @return the same friction at all contacts; {@value SelfSeating#GREATEST} if none does at the
-   *     greatest friction expected with its scatter on top
-   */
-  public double lowestLimit() {
-    return lowest;
-  }
-
-  /**
-   * Returns the lowest friction at which the last stage of a slide home, one contact open, stalls,
-   * by hand or under the full preload.
-   *
-   * @return the same friction at all contacts; {@value SelfSeating#GREATEST} if none up to 1
-   */
-  public double lastStageLimit() {
-    return lastStage;
-  }
-
-  /**
-   * Returns how near the holder is to jamming in the last stage of its slide home.
-   *
-   * @return greatest friction expected over {@link #lastStageLimit()}; {@link LinearScatter} holds
-   *     within 15 % below 0.8
-   */
-  public double jamming() {
-    return lastStage > 0 ? design.friction().high() / lastStage : Double.POSITIVE_INFINITY;
   }
 
   /**

@@ -11,9 +11,6 @@ import reseat.seating.SelfSeating;
  */
 final class SlideLimit {
 
-  /** All contacts count. */
-  static final int ALL = -1;
-
   private static final int N = SeatedContacts.N;
   private static final double RESOLUTION = 5e-4;
 
@@ -50,11 +47,11 @@ final class SlideLimit {
   }
 
   /**
-   * Takes a way home.
+   * Computes how the contacts slide on a way home.
    *
    * @param rates rate at which each contact closes, zero for those that slide
    */
-  void takeRates(double[] rates) {
+  void computeSlip(double[] rates) {
     for (int t = 0; t < slip.length; t++) {
       slip[t] = 0;
       for (int i = 0; i < N; i++) {
@@ -76,18 +73,17 @@ final class SlideLimit {
    * Finds the friction up to which contacts stay pressed.
    *
    * @param most greatest friction looked at
-   * @param contact the contact that counts, or {@link #ALL}
    * @return the limit; {@value SelfSeating#GREATEST} if there is none up to the greatest
    */
-  double limit(double most, int contact) {
+  double limit(double most) {
     double bad = most;
-    if (pressed(bad, contact)) {
+    if (pressed(bad)) {
       return SelfSeating.GREATEST;
     }
     double good = 0;
     while (bad - good > RESOLUTION) {
       double middle = (good + bad) / 2;
-      if (pressed(middle, contact)) {
+      if (pressed(middle)) {
         good = middle;
       } else {
         bad = middle;
@@ -96,7 +92,7 @@ final class SlideLimit {
     return good;
   }
 
-  private boolean pressed(double mu, int contact) {
+  private boolean pressed(double mu) {
     at.copyNormals(matrix);
     for (int i = 0; i < N; i++) {
       at.wrench(i, slope, 3 * i, mu, matrix, i);
@@ -109,7 +105,7 @@ final class SlideLimit {
     }
     statics.solve(force, force);
     for (int i = 0; i < N; i++) {
-      if (!(force[i] > 0) && (contact == ALL || contact == i)) {
+      if (!(force[i] > 0)) {
         return false;
       }
     }
@@ -118,7 +114,7 @@ final class SlideLimit {
 
   /** Weights of the contacts' own friction where the force that vanishes first does so; or none. */
   double[] weights(double limit) {
-    if (!pressed(limit, ALL)) {
+    if (!pressed(limit)) {
       return new double[0];
     }
     int first = 0;

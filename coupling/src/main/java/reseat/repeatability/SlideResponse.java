@@ -84,7 +84,7 @@ final class SlideResponse {
           (growthChange[i] - slide.growth[i] * slide.stiffening[i] * change[i] / slide.force[i])
               / slide.stiffness[i];
     }
-    slide.takeForces(growthChange, forces);
+    slide.computeForces(growthChange, forces);
     if (t >= 0) {
       addTangential(t, frictionForce);
     }
@@ -171,7 +171,7 @@ final class SlideResponse {
       at.move(approach, forces, motion, slip);
       return;
     }
-    slide.takeForces(change, forces);
+    slide.computeForces(change, forces);
     for (int t = 0; t < T; t++) {
       addTangential(t, pullChange[t] * slide.force[t / 2]);
     }

@@ -116,7 +116,7 @@ final class SteadySlide {
         stiffening[i] = at.stiffening(i, force[i]);
         approach[i] = growth[i] / stiffness[i];
       }
-      takeForces(growth, forces);
+      computeForces(growth, forces);
       at.move(approach, forces, rate, slip);
       if (renewFriction(round < 20 ? 1 : 0.5) < STILL) {
         settled = true;
@@ -143,8 +143,8 @@ final class SteadySlide {
     statics.solve(rightSide, out);
   }
 
-  /** Takes the contact forces of normal forces with their friction, 3 values each. */
-  void takeForces(double[] normal, double[] forces) {
+  /** Computes the contact forces of normal forces with their friction, 3 values each. */
+  void computeForces(double[] normal, double[] forces) {
     for (int i = 0; i < N; i++) {
       for (int k = 0; k < 3; k++) {
         forces[3 * i + k] =

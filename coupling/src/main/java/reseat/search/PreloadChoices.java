@@ -50,7 +50,7 @@ final class PreloadChoices {
    * @param number number of the combination
    * @return the design; empty if its preloads cannot be
    */
-  Optional<CouplingDesign> give(CouplingDesign design, long number) {
+  Optional<CouplingDesign> preloaded(CouplingDesign design, long number) {
     Optional<List<Preload>> preloads =
         read.isEmpty() ? at(number) : read.get((int) (number % read.size()));
     return preloads.map(p -> design.toBuilder().preloads(p).build());

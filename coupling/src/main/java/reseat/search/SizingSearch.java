@@ -76,7 +76,7 @@ public final class SizingSearch {
       Optional<CouplingDesign> design =
           first == null
               ? space.file().with(space.alterations(space.values(number))).design()
-              : preloads.give(first, number);
+              : preloads.preloaded(first, number);
       if (first == null && design.isPresent()) {
         first = design.get();
         family = new DesignFamily(first, plan.wish(), space.file().unaltered().accepted());

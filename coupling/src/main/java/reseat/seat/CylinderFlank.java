@@ -33,6 +33,11 @@ public record CylinderFlank(
   }
 
   @Override
+  public <T> T accept(Visitor<T> visitor) {
+    return visitor.cylinder(this);
+  }
+
+  @Override
   public double gap(Vec3 centre, double ballRadius) {
     double distance = offset(centre).norm();
     return hollow ? radius - distance - ballRadius : distance - radius - ballRadius;

@@ -17,6 +17,15 @@ public sealed interface Flank permits PlaneFlank, CylinderFlank {
   String name();
 
   /**
+   * Calls the visitor's method for this kind of flank.
+   *
+   * @param visitor the visitor
+   * @param <T> type of the answer
+   * @return the visitor's answer
+   */
+  <T> T accept(Visitor<T> visitor);
+
+  /**
    * Returns how far a ball is from touching.
    *
    * @param centre centre of the ball, m
@@ -70,5 +79,29 @@ public sealed interface Flank permits PlaneFlank, CylinderFlank {
    */
   default Vec3 longAxis(Vec3 centre) {
     return signedRadius() < 0 ? normal(centre).cross(generator()).unit() : generator();
+  }
+
+  /**
+   * One method for each kind of flank, so that a new kind must be handled everywhere.
+   *
+   * @param <T> type of the answer
+   */
+  interface Visitor<T> {
+
+    /**
+     * A plane.
+     *
+     * @param flank the flank
+     * @return the answer
+     */
+    T plane(PlaneFlank flank);
+
+    /**
+     * A cylinder, convex or hollow.
+     *
+     * @param flank the flank
+     * @return the answer
+     */
+    T cylinder(CylinderFlank flank);
   }
 }

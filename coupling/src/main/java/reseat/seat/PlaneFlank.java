@@ -24,6 +24,11 @@ public record PlaneFlank(String name, Vec3 point, Vec3 normal, Vec3 generator) i
   }
 
   @Override
+  public <T> T accept(Visitor<T> visitor) {
+    return visitor.plane(this);
+  }
+
+  @Override
   public double gap(Vec3 centre, double ballRadius) {
     return centre.minus(point).dot(normal) - ballRadius;
   }

@@ -109,8 +109,7 @@ public final class CheckStudy {
   }
 
   /**
-   * Finds what {@link #run} finds, without advice and without what nothing is judged by, for
-   * searches.
+   * Finds what {@link #run} finds, without what nothing is judged by, for searches.
    *
    * @param stated the coupling and what its file says beside it
    * @param depth how far tool changes are looked at
@@ -183,17 +182,10 @@ public final class CheckStudy {
     }
   }
 
-  /**
-   * The findings with the doubts about the input, the decisions taken laid over them, and no advice
-   * that was not tried.
-   */
+  /** The findings with the doubts about the input, and the decisions taken laid over them. */
   private static List<Finding> decided(List<Finding> findings, StatedDesign stated) {
     findings.addAll(AcceptedDecisions.doubts(stated.doubts(), stated.accepted()));
-    List<Finding> told = new ArrayList<>();
-    for (Finding f : AcceptedDecisions.over(findings, stated.accepted(), stated.doubts())) {
-      told.add(f.withoutUntried());
-    }
-    return told;
+    return AcceptedDecisions.over(findings, stated.accepted(), stated.doubts());
   }
 
   private static SeatedCheck.Elasticity elasticity(

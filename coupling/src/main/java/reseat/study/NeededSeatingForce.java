@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import reseat.check.Depth;
 import reseat.design.CouplingDesign;
+import reseat.design.Preload;
 import reseat.design.RemountConditions;
 import reseat.elementary.Elementary;
 import reseat.equilibrium.CouplingModel;
@@ -12,6 +13,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NoEquilibriumException;
 import reseat.remount.RemountPlan;
 import reseat.remount.RemountSimulation;
+import reseat.repeatability.SeatingDoubt;
 import reseat.repeatability.ToolChangeOutlook;
 
 /**
@@ -26,22 +28,29 @@ public final class NeededSeatingForce {
   /** Rounded values of the series R10 of ISO 3 within a decade (from memory, not read). */
   private static final double[] PREFERRED = {1, 1.25, 1.6, 2, 2.5, 3.2, 4, 5, 6.3, 8};
 
-  /** Changes that are simulated before all of them are. */
-  private static final long FIRST = 200;
+  /** Changes that are simulated before all of them are: a force that is too small shows soon. */
+  private static final long[] FIRST = {20, 200};
 
   private NeededSeatingForce() {}
 
   /**
-   * Looks for the force, and tries it.
+   * Looks for the force, and tries it. Forces that the closed form rules out are passed over.
    *
    * @param design a design of which tool changes hang up
    * @return the smallest preferred number at which, by simulated tool changes, at most one in a
    *     thousand hangs up, N; empty if none does within what a hand gives
    */
   static OptionalDouble of(CouplingDesign design) {
+    double all = 0;
+    for (Preload p : design.preloads()) {
+      all += p.force();
+    }
     for (double force : larger(design.remount().seatingForce())) {
       if (closes(design, force)) {
         return OptionalDouble.of(force);
+      }
+      if (force >= all) {
+        break; // no hand presses harder than all preloads: every further force does the same
       }
     }
     return OptionalDouble.empty();
@@ -81,10 +90,16 @@ public final class NeededSeatingForce {
             .build();
     try {
       CouplingModel model = CouplingModel.of(pushed);
-      if (new RemountSimulation(model).run(RemountPlan.of(FIRST, 1, 1)).failed() > 0) {
+      Equilibrium standing = model.standing();
+      if (SeatingDoubt.of(standing).answer() == SeatingDoubt.Answer.HANGS_UP) {
         return false;
       }
-      Equilibrium standing = model.standing();
+      RemountSimulation simulation = new RemountSimulation(model);
+      for (long changes : FIRST) {
+        if (simulation.run(RemountPlan.of(changes, 1, 1)).failed() > 0) {
+          return false;
+        }
+      }
       return Depth.SIMULATED.of(standing).hungUpMost() <= ToolChangeOutlook.MAY_HANG_UP;
     } catch (NoEquilibriumException e) {
       return false;

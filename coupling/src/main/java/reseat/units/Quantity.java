@@ -18,14 +18,4 @@ public record Quantity(double value, QuantityKind kind, String text, Unit unit)
           kind.words() + " must be finite, found " + PrintedNumber.shortest(value));
     }
   }
-
-  /**
-   * Says how the text was understood, trade words in full and in both unit systems.
-   *
-   * @return for instance {@code 2 tenths, tenth (0.0001 in), 5.08 µm (200 µin)}
-   */
-  public String understoodAs() {
-    String meaning = unit.inFull().equals(unit.symbol()) ? "" : unit.inFull() + ", ";
-    return QuotedText.plain(text) + ", " + meaning + QuantityFormat.both(value, kind);
-  }
 }

@@ -10,9 +10,11 @@ import reseat.equilibrium.CouplingModel;
 import reseat.equilibrium.EquilibriumSolver;
 import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
+import reseat.seat.CylinderFlank;
 import reseat.seat.Flank;
 import reseat.seat.PlaneFlank;
 import reseat.space.Pose;
+import reseat.space.Vec3;
 import reseat.verification.Topic.Gatherer;
 import reseat.verification.Topic.Gatherer.From;
 
@@ -95,14 +97,7 @@ final class CouplingErrors {
     int i = 0;
     for (Support s : design.supports()) {
       for (Flank f : s.seat().flanks()) {
-        PlaneFlank p = (PlaneFlank) f;
-        geometry.setFlank(
-            i,
-            new PlaneFlank(
-                p.name(),
-                p.point().plus(p.normal().times(nanometres[i] * NANOMETRE)),
-                p.normal(),
-                p.generator()));
+        geometry.setFlank(i, f.accept(new MovedOut(nanometres[i] * NANOMETRE)));
         i++;
       }
     }
@@ -111,6 +106,23 @@ final class CouplingErrors {
       throw new IllegalStateException("the three-vee coupling found no rest");
     }
     return solver.holderInBase();
+  }
+
+  /** A flank moved so far out of its seat, m. */
+  private record MovedOut(double way) implements Flank.Visitor<Flank> {
+
+    @Override
+    public Flank plane(PlaneFlank flank) {
+      Vec3 point = flank.point().plus(flank.normal().times(way));
+      return new PlaneFlank(flank.name(), point, flank.normal(), flank.generator());
+    }
+
+    @Override
+    public Flank cylinder(CylinderFlank flank) {
+      double radius = flank.hollow() ? flank.radius() - way : flank.radius() + way;
+      return new CylinderFlank(
+          flank.name(), flank.axisPoint(), flank.generator(), radius, flank.hollow());
+    }
   }
 
   private static double height(double flankAngle) {

@@ -92,8 +92,8 @@ final class CouplingStatics {
         .add("CV-075", "sticking Kz/k", 5.470588235, "", diagonal(Bound.STICKING, 2, 1))
         .add("CV-075", "sticking Ktx/(k R2)", 2.735294118, "", diagonal(Bound.STICKING, 3, r2))
         .add("CV-075", "sticking Ktz/(k R2)", 5.470588235, "", diagonal(Bound.STICKING, 5, r2))
-        .add("CV-081", "1 N down: dz at 100 N per contact", 9.12095, "nm", give(Vec3.Z))
-        .add("CV-081", "1 N sideways: dx at 100 N per contact", 18.24190, "nm", give(Vec3.X));
+        .add("CV-081", "1 N down: dz at 100 N per contact", 9.12095, "nm", nanometresPerNewton(Vec3.Z))
+        .add("CV-081", "1 N sideways: dx at 100 N per contact", 18.24190, "nm", nanometresPerNewton(Vec3.X));
   }
 
   private static DoubleSupplier diagonal(Bound bound, int row, double scale) {
@@ -102,13 +102,13 @@ final class CouplingStatics {
       // ball's radius, so the balls must be small, and then the force too
       Equilibrium state =
           CouplingModel.of(ThreeVeeCase.design(50e-6, HertzContacts.STEEL))
-              .under(ThreeVeeCase.down(1e-6));
+              .equilibriumUnder(ThreeVeeCase.down(1e-6));
       double k = state.contacts().get(0).normalStiffness();
       return CouplingStiffness.of(state, bound).at(Vec3.ZERO).get(row, row) / (k * scale);
     };
   }
 
-  private static DoubleSupplier give(Vec3 direction) {
+  private static DoubleSupplier nanometresPerNewton(Vec3 direction) {
     return () ->
         1e9
             / CouplingStiffness.of(ThreeVeeCase.withForcePerContact(100), Bound.FRICTIONLESS)
@@ -148,7 +148,7 @@ final class CouplingStatics {
             () ->
                 CouplingStiffness.of(
                         CouplingModel.of(ThreeVeeCase.design(1.275e-3, carbide))
-                            .under(ThreeVeeCase.down(1500)),
+                            .equilibriumUnder(ThreeVeeCase.down(1500)),
                         Bound.FRICTIONLESS)
                     .at(Vec3.ZERO)
                     .get(0, 0));

@@ -75,7 +75,7 @@ final class ThreeVeeCase {
 
   /** State under a central preload that gives each contact a force. */
   static Equilibrium withForcePerContact(double newton) {
-    return CouplingModel.of(design()).under(down(6 * newton * Elementary.cos(FORTY_FIVE)));
+    return CouplingModel.of(design()).equilibriumUnder(down(6 * newton * Elementary.cos(FORTY_FIVE)));
   }
 
   /** Force of the flank that pushes along +u or -u at a ball, N. */

@@ -92,7 +92,7 @@ class BallMountChecksTest {
   }
 
   @Test
-  void aBentNeckIsFoundWithItsCure() {
+  void aBentNeckIsFound() {
     List<Finding> all =
         findings(
             design(
@@ -102,7 +102,7 @@ class BallMountChecksTest {
                 "X = \"-160 N\""));
     Finding f = one(all, CheckKind.BALL_STUD);
     assertThat(f.judged()).isEqualTo(Judged.FAILS);
-    assertThat(f.advice().key()).isEqualTo(Said.THICKEN_NECK);
+    assertThat(f.advice().isEmpty()).as("remedies are tried in the whole check").isTrue();
   }
 
   @Test
@@ -146,8 +146,6 @@ class BallMountChecksTest {
     assertThat(f.judged()).isEqualTo(Judged.FAILS);
     assertThat(Looked.term(f.said(), 3)).isEqualTo(ThreadStrength.Weakest.NUT_STRIPS);
     assertThat(f.limit()).as("the force itself").isEqualTo(Looked.amount(f.said(), 4));
-    assertThat(f.advice().key()).isEqualTo(Said.ENGAGE_MORE);
-    assertThat(Looked.amount(f.advice(), 0)).isBetween(0.12 * 0.0254, Looked.amount(f.advice(), 1));
   }
 
   @Test

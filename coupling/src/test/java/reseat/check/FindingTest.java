@@ -99,14 +99,15 @@ class FindingTest {
   void aStatementSpeaksOfNamesAmountsTermsAndStatementsOnly() {
     Statement inner = Statement.of(Said.MOTION, "sliding");
     Statement all =
-        Statement.of(Said.OR, inner, "front", Judged.FAILS, Argument.computed(Measure.FORCE, 600));
+        Statement.of(
+            Said.MOTION_FREE, inner, "front", Judged.FAILS, Argument.computed(Measure.FORCE, 600));
     assertThat(all.arguments())
         .containsExactly(
             new Argument.Inner(inner),
             new Argument.Name("front"),
             new Argument.Term(Judged.FAILS),
             new Argument.Amount(Measure.FORCE, 600, true));
-    assertThatThrownBy(() -> Statement.of(Said.OR, 600.0)).hasMessageContaining("600.0");
+    assertThatThrownBy(() -> Statement.of(Said.MOTION_FREE, 600.0)).hasMessageContaining("600.0");
     assertThat(Statement.of(Said.NOTHING).isEmpty()).isTrue();
     assertThat(all.isEmpty()).isFalse();
   }

@@ -50,7 +50,7 @@ class LayoutChecksTest {
   }
 
   @Test
-  void parallelGroovesAreToldWhichMotionIsFreeAndWhatToTurn() {
+  void parallelGroovesAreToldWhichMotionIsFreeAndWhichToTurn() {
     Finding f = constraint(turned(90, -30, -150));
     assertThat(f.judged()).isEqualTo(Judged.FAILS);
     assertThat(f.value()).isEqualTo(5);
@@ -59,10 +59,7 @@ class LayoutChecksTest {
     assertThat(Looked.amount(f.said(), 1)).isEqualTo(5);
     assertThat(Looked.amount(f.said(), 2)).isEqualTo(1);
     assertThat(motion(f, 3)).isEqualTo("sliding along y");
-    assertThat(f.advice().key()).isEqualTo(Said.TURN_A_GROOVE);
-    assertThat(Looked.name(f.advice(), 0)).isEqualTo(f.subject().name()).contains(", ");
-    assertThat(Looked.amount(f.advice(), 1)).isEqualTo(20);
-    assertThat(Looked.amount(f.advice(), 2)).as("motions free").isEqualTo(1);
+    assertThat(f.subject().name()).as("any one of them, turned, would hold it").contains(", ");
   }
 
   @Test
@@ -85,13 +82,12 @@ class LayoutChecksTest {
   }
 
   @Test
-  void twoSupportsWantMoreContacts() {
+  void twoSupportsHoldFourMotions() {
     CouplingDesign three = turned(0, 0, 0);
     Finding f = constraint(three.toBuilder().supports(three.supports().subList(0, 2)).build());
     assertThat(f.said().key()).isEqualTo(Said.MOTION_FREE);
     assertThat(Looked.amount(f.said(), 1)).isEqualTo(4);
     assertThat(Looked.amount(f.said(), 2)).isEqualTo(2);
-    assertThat(f.advice().key()).isEqualTo(Said.ADD_CONTACTS);
   }
 
   @Test

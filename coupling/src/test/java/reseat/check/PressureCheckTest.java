@@ -23,7 +23,7 @@ class PressureCheckTest {
 
   private static List<Finding> findings(CouplingDesign design, double share) {
     Looked looked = Looked.at(design);
-    return PressureCheck.of(looked.standing(), looked.cases(), looked.limits(), share, true);
+    return PressureCheck.of(looked.standing(), looked.cases(), looked.limits(), share);
   }
 
   private static CouplingDesign pushedDown(double newton, LoadCase.Demand demand) {
@@ -63,18 +63,6 @@ class PressureCheckTest {
     assertThat(Looked.term(f.said(), 10)).isEqualTo(Dent.State.DENTS);
     assertThat(f.advice().key()).isEqualTo(Said.WORK_IN);
     assertThat(Looked.amount(f.advice(), 0)).isBetween(1.2, 1.3);
-  }
-
-  @Test
-  void thePreloadAdvisedJustBringsTheLimit() {
-    CouplingDesign heavy = Looked.withPreload(Looked.of(POST, "52100", "A2", THROUGH), 4000);
-    CouplingDesign still = heavy.toBuilder().cases(List.of()).build();
-    Finding f = findings(still, 1).get(0);
-    assertThat(f.judged()).isEqualTo(Judged.DECIDE);
-    assertThat(Looked.term(f.said(), 10)).isEqualTo(Dent.State.SETTLES);
-    double most = Looked.amount(f.advice(), 0);
-    Finding then = findings(Looked.withPreload(still, most), 1).get(0);
-    assertThat(then.margin()).isCloseTo(0, within(0.002));
   }
 
   @Test

@@ -55,7 +55,7 @@ class RingContactTest {
                 double r = r0 + x;
                 double mc = Math.pow(x / (r + r0), 2);
                 double p = p0 * Math.sqrt(1 - Math.pow(v, 6));
-                double kernel = 4 * r * EllipticIntegrals.completeK(mc) / (r + r0);
+                double kernel = 4 * r * EllipticIntegrals.cel(Math.sqrt(mc), 1, 1, 1) / (r + r0);
                 return kernel * p * 3 * b * v * v;
               },
               1e-6,

@@ -63,7 +63,10 @@ class AcceptanceReaderTest {
           check = "contact presure"\\nup_to = "1 GPa"\\nreason = "r" | accepted[1].check | did you mean "contact pressure"?
           up_to = "1 GPa"\\nreason = "r" | accepted[1].check | is missing; allowed is
           check = "bond"\\nreason = "r" | accepted[1].up_to | is missing; write how far
-          check = "bond"\\nup_to = "much"\\nreason = "r" | accepted[1].up_to | found "much", which is no value; allowed is a value with its unit
+          check = "bond"\\nup_to = "much"\\nreason = "r" | accepted[1].up_to | found "much", which is nothing that the check "bond" compares; allowed is a length in mm
+          check = "bond"\\nup_to = "60 lbf"\\nreason = "r" | accepted[1].up_to | found "60 lbf", which is nothing that the check "bond" compares; allowed is a length in mm
+          check = "lift-off"\\nup_to = "60 arcmin"\\nreason = "r" | accepted[1].up_to | allowed is a force in N
+          check = "self-seating"\\nup_to = "1 mm"\\nreason = "r" | accepted[1].up_to | allowed is a share of the limit
           check = "bond"\\nup_to = true\\nreason = "r" | accepted[1].up_to | allowed is a value with its unit
           check = "bond"\\nup_to = 1.1 | accepted[1].reason | is missing; write in a few words why
           check = "bond"\\nup_to = 1.1\\nreason = " " | accepted[1].reason | blank

@@ -76,7 +76,7 @@ class ConeVeeFlatTest {
     RingContact ring = RingContact.of(R, PHI, PAIR);
     double sink = ring.normalApproach(150) / Math.cos(PHI);
     for (double turn : new double[] {0, 0.7, 2}) {
-      Equilibrium e = CouplingModel.of(coupling(turn)).under(down(150, 80, 60));
+      Equilibrium e = CouplingModel.of(coupling(turn)).equilibriumUnder(down(150, 80, 60));
       for (int i = 0; i < 3; i++) {
         Equilibrium.Contact c = e.contacts().get(i);
         assertThat(c.force()).isCloseTo(150 / (3 * Math.cos(PHI)), within(1e-3));
@@ -91,11 +91,11 @@ class ConeVeeFlatTest {
   @Test
   void turningTheThirdsChangesNeitherForcesNorStiffnessNorLiftOff() {
     Wrench load = down(150, 80, 60).plus(Wrench.ofForce(new Vec3(15, -22, 0), CONE));
-    Equilibrium first = CouplingModel.of(coupling(0)).under(load);
+    Equilibrium first = CouplingModel.of(coupling(0)).equilibriumUnder(load);
     double opens = new LiftOff(first.lines(), load).weakest(new Vec3(0, 0, 0.04)).force();
     double greatest = greatest(first);
     for (double turn : new double[] {0.3, 0.9, 1.4, Math.PI}) {
-      Equilibrium other = CouplingModel.of(coupling(turn)).under(load);
+      Equilibrium other = CouplingModel.of(coupling(turn)).equilibriumUnder(load);
       assertThat(greatest(other)).isCloseTo(greatest, within(1e-4 * greatest));
       assertThat(least(other)).isCloseTo(least(first), within(1e-4 * greatest));
       assertThat(new LiftOff(other.lines(), load).weakest(new Vec3(0, 0, 0.04)).force())
@@ -130,7 +130,7 @@ class ConeVeeFlatTest {
   @Test
   void theStiffnessOfTheThreeThirdsIsThatOfTheWholeRing() {
     // second road: integrals round the ring of n n', of the tangents and of their moments
-    Equilibrium e = CouplingModel.of(coupling(0.4)).under(down(150, 80, 60));
+    Equilibrium e = CouplingModel.of(coupling(0.4)).equilibriumUnder(down(150, 80, 60));
     double third = e.contacts().get(0).normalStiffness();
     double perAngle = 3 * third / (2 * Math.PI);
     double along = e.contacts().get(0).ratioLong();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
@@ -112,7 +113,7 @@ class ConstraintQualityTest {
     for (int i = 0; i < 30; i++) {
       RandomStream draw = RandomStream.of(20260251, i);
       CouplingDesign design = RandomCoupling.draw(draw).design();
-      Pose move = Pose.of(draw.unitVector(), draw.unitVector());
+      Pose move = Pose.of(RandomDirection.of(draw), RandomDirection.of(draw));
       ConstraintQuality here = ConstraintQuality.of(design);
       ConstraintQuality there =
           ConstraintQuality.of(ChangedCoupling.moved(ChangedCoupling.enlarged(design, 30), move));

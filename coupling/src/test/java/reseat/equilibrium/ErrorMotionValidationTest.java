@@ -158,7 +158,7 @@ class ErrorMotionValidationTest {
                     .toList())
             .build();
     Equilibrium state =
-        CouplingModel.of(turret).under(Wrench.ofForce(new Vec3(0, 0, -1500), Vec3.ZERO));
+        CouplingModel.of(turret).equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -1500), Vec3.ZERO));
     assertThat(state.contacts().get(0).force()).isCloseTo(353.553, within(0.001));
     double lateral =
         CouplingStiffness.of(state, CouplingStiffness.Bound.FRICTIONLESS).at(Vec3.ZERO).get(0, 0);

@@ -3,6 +3,7 @@ package reseat.equilibrium;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.numerics.RandomStream;
 import reseat.space.Twist;
@@ -25,11 +26,11 @@ class FreeMotionTest {
     long seed = 20261126;
     for (int i = 0; i < 60; i++) {
       RandomStream draw = RandomStream.of(seed, i);
-      Vec3 axis = draw.unitVector();
-      Vec3 through = draw.unitVector().times(0.03);
+      Vec3 axis = RandomDirection.of(draw);
+      Vec3 through = RandomDirection.of(draw).times(0.03);
       double pitch = draw.uniform(-0.02, 0.02);
       double turn = draw.uniform(0.1, 5);
-      Vec3 at = draw.unitVector().times(0.04);
+      Vec3 at = RandomDirection.of(draw).times(0.04);
       FreeMotion m = FreeMotion.of(screw(axis, through, turn, pitch, at), SIZE);
       assertThat(m.direction().cross(axis).norm()).as("seed %d, %d", seed, i).isLessThan(1e-12);
       assertThat(m.through().minus(through).cross(axis).norm()).isLessThan(1e-12);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.design.CouplingDesign;
 import reseat.numerics.RandomStream;
@@ -21,15 +22,15 @@ class LiftOffTest {
       RandomStream draw = RandomStream.of(SEED, i);
       RandomCoupling c = RandomCoupling.draw(draw);
       CouplingModel model = CouplingModel.of(c.design());
-      LiftOff lift = new LiftOff(model.under(c.load()).lines(), c.load());
+      LiftOff lift = new LiftOff(model.equilibriumUnder(c.load()).lines(), c.load());
       Wrench extra =
           new Wrench(
-              draw.unitVector().times(10), draw.unitVector().times(0.5), c.design().toolPoint());
+              RandomDirection.of(draw).times(10), RandomDirection.of(draw).times(0.5), c.design().toolPoint());
       LiftOff.First first = lift.factor(extra);
       if (first.index() < 0) {
         continue;
       }
-      Equilibrium there = model.under(c.load().plus(extra.times(first.factor())));
+      Equilibrium there = model.equilibriumUnder(c.load().plus(extra.times(first.factor())));
       double largest = 0;
       for (Equilibrium.Contact contact : there.contacts()) {
         largest = Math.max(largest, contact.force());
@@ -58,7 +59,7 @@ class LiftOffTest {
       assertThat(lift.forceAlong(tool, weakest.direction()).contact()).isEqualTo(weakest.contact());
       double least = Double.POSITIVE_INFINITY;
       for (int k = 0; k < 2000; k++) {
-        least = Math.min(least, lift.forceAlong(tool, draw.unitVector()).factor());
+        least = Math.min(least, lift.forceAlong(tool, RandomDirection.of(draw)).factor());
       }
       assertThat(least)
           .as("seed %d, layout %d", SEED + 1, i)

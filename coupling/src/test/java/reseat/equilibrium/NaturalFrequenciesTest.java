@@ -15,7 +15,7 @@ class NaturalFrequenciesTest {
   private static final CouplingDesign COUPLING =
       TestCouplings.threeVees(RC, 0.00635, Math.toRadians(45), 90, 210, 330).build();
   private static final Equilibrium STATE =
-      CouplingModel.of(COUPLING).under(Wrench.ofForce(new Vec3(0, 0, -600), Vec3.ZERO));
+      CouplingModel.of(COUPLING).equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -600), Vec3.ZERO));
   private static final CouplingStiffness STIFFNESS =
       CouplingStiffness.of(STATE, CouplingStiffness.Bound.FRICTIONLESS);
 

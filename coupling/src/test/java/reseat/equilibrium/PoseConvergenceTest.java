@@ -18,7 +18,7 @@ class PoseConvergenceTest {
     steps.reset();
     for (int k = 0; k < 2; k++) {
       double[] step = {0, 0, -depth - (z + z * z / (2 * radius)), 0, 0, 0};
-      steps.take(step, SIZE, k > 0);
+      steps.add(step, SIZE, k > 0);
       z += step[2];
     }
     return Math.abs(z - rest);
@@ -39,36 +39,36 @@ class PoseConvergenceTest {
   @Test
   void aSecondStepAcrossTheFirstIsLeftAsItIs() {
     steps.reset();
-    steps.take(new double[] {1e-5, 0, 0, 0, 0, 0}, SIZE, false);
+    steps.add(new double[] {1e-5, 0, 0, 0, 0, 0}, SIZE, false);
     double[] across = {0, 1e-8, 0, 0, 2e-7, 0};
-    steps.take(across, SIZE, true);
+    steps.add(across, SIZE, true);
     assertThat(across).containsExactly(0, 1e-8, 0, 0, 2e-7, 0);
   }
 
   @Test
   void aStepFoundWithAnInverseOfItsOwnIsLeftAsItIs() {
     steps.reset();
-    steps.take(new double[] {0, 0, 1e-5, 0, 0, 0}, SIZE, false);
+    steps.add(new double[] {0, 0, 1e-5, 0, 0, 0}, SIZE, false);
     double[] own = {0, 0, 1e-8, 0, 0, 0};
-    steps.take(own, SIZE, false);
+    steps.add(own, SIZE, false);
     assertThat(own[2]).isEqualTo(1e-8);
   }
 
   @Test
   void aLuckyStepIsNotTakenForTheUsualRate() {
     steps.reset();
-    steps.take(new double[] {0, 0, 1e-5, 0, 0, 0}, SIZE, false);
-    steps.take(new double[] {0, 0, 5e-8, 0, 0, 0}, SIZE, true);
-    steps.take(new double[] {0, 0, 2e-12, 0, 0, 0}, SIZE, true);
-    assertThat(steps.quick(SIZE)).isTrue();
-    assertThat(steps.still(1e-14)).as("2e-12 m, of which a fiftieth may follow").isFalse();
-    assertThat(steps.still(5e-14)).isTrue();
+    steps.add(new double[] {0, 0, 1e-5, 0, 0, 0}, SIZE, false);
+    steps.add(new double[] {0, 0, 5e-8, 0, 0, 0}, SIZE, true);
+    steps.add(new double[] {0, 0, 2e-12, 0, 0, 0}, SIZE, true);
+    assertThat(steps.mayReuseInverse(SIZE)).isTrue();
+    assertThat(steps.hasConverged(1e-14)).as("2e-12 m, of which a fiftieth may follow").isFalse();
+    assertThat(steps.hasConverged(5e-14)).isTrue();
   }
 
   @Test
   void rotationCountsByWhatItMovesAtTheSizeOfTheCoupling() {
     steps.reset();
-    steps.take(new double[] {1e-7, 0, 0, 0, 4e-6, 0}, SIZE, false);
+    steps.add(new double[] {1e-7, 0, 0, 0, 4e-6, 0}, SIZE, false);
     assertThat(steps.change()).isEqualTo(SIZE * 4e-6);
   }
 }

@@ -153,13 +153,4 @@ class PreloadZoneTest {
           .hasMessageContaining("along the coupling plane");
     }
   }
-
-  @Test
-  void aBandIsOpenIfItsLowerEndIsNotAboveItsUpper() {
-    assertThat(new PreloadBand(0.5, 2).isOpen()).isTrue();
-    assertThat(new PreloadBand(1, 1).isOpen()).isTrue();
-    assertThat(new PreloadBand(1.01, 1).isOpen()).isFalse();
-    assertThat(new PreloadBand(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY).isOpen())
-        .isFalse();
-  }
 }

@@ -1,5 +1,6 @@
 package reseat.equilibrium;
 
+import reseat.space.RandomDirection;
 import java.util.ArrayList;
 import java.util.List;
 import reseat.design.BallMounting;
@@ -52,7 +53,7 @@ public record RandomCoupling(CouplingDesign design, Wrench load) {
     Half half = draw.uniform() < 0.5 ? Half.HOLDER : Half.BASE;
     boolean trihedral = draw.uniform() < 0.4;
     double circle = draw.uniform(0.02, 0.08);
-    Vec3 middle = draw.unitVector().times(0.02);
+    Vec3 middle = RandomDirection.of(draw).times(0.02);
     double first = draw.uniform(0, 2 * Math.PI);
     List<Support> supports = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
@@ -64,7 +65,7 @@ public record RandomCoupling(CouplingDesign design, Wrench load) {
       double radius = draw.uniform(0.003, 0.010);
       Vec3 opening =
           (half == Half.HOLDER ? Vec3.Z : Vec3.Z.negated())
-              .plus(draw.unitVector().times(0.3))
+              .plus(RandomDirection.of(draw).times(0.3))
               .unit();
       Vec3 axis = Vec3.atAzimuth(azimuth + draw.uniform(-0.4, 0.4));
       SeatFrame frame = new SeatFrame(centre, axis, opening);
@@ -88,7 +89,7 @@ public record RandomCoupling(CouplingDesign design, Wrench load) {
     return CouplingDesign.builder()
         .ballsOn(half)
         .supports(supports)
-        .toolPoint(draw.unitVector().times(0.08))
+        .toolPoint(RandomDirection.of(draw).times(0.08))
         .build();
   }
 
@@ -115,7 +116,7 @@ public record RandomCoupling(CouplingDesign design, Wrench load) {
 
   private static BallMounting mounting(RandomStream draw) {
     return new BallMounting(
-        Vec3.Z.plus(draw.unitVector().times(0.3)),
+        Vec3.Z.plus(RandomDirection.of(draw).times(0.3)),
         draw.uniform(0, 1e-8),
         draw.uniform(0, 4e-8),
         "random");

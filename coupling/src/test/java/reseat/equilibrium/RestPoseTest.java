@@ -121,9 +121,9 @@ class RestPoseTest {
                   SeatFrame.level(centre, azimuth), 0.00635, 0.003, 0.018699, 0.1, 0.1)));
     }
     CouplingModel model = CouplingModel.of(CouplingDesign.builder().supports(supports).build());
-    assertThatThrownBy(() -> model.under(Wrench.ofForce(new Vec3(0, 0, -600), Vec3.ZERO)))
+    assertThatThrownBy(() -> model.equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -600), Vec3.ZERO)))
         .isInstanceOf(NoEquilibriumException.class)
         .hasMessageContaining("presses a ball through its seat");
-    assertThat(model.under(Wrench.ofForce(new Vec3(0, 0, -1e-6), Vec3.ZERO)).lifted()).isFalse();
+    assertThat(model.equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -1e-6), Vec3.ZERO)).lifted()).isFalse();
   }
 }

@@ -64,7 +64,7 @@ class StaticsValidationTest {
   void stiffnessOfTheSymmetricCoupling() {
     // CV-074 and CV-075 in units of the contact stiffness k
     Equilibrium state =
-        CouplingModel.of(coupling()).under(Wrench.ofForce(new Vec3(0, 0, -100), Vec3.ZERO));
+        CouplingModel.of(coupling()).equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -100), Vec3.ZERO));
     double k = state.contacts().get(0).normalStiffness();
     double lambda = 14.0 / 17;
     Matrix6 soft = CouplingStiffness.of(state, CouplingStiffness.Bound.FRICTIONLESS).at(Vec3.ZERO);
@@ -104,6 +104,6 @@ class StaticsValidationTest {
 
   private static Equilibrium withHundredNewtonPerContact() {
     return CouplingModel.of(coupling())
-        .under(Wrench.ofForce(new Vec3(0, 0, -600 * Math.cos(FORTY_FIVE)), Vec3.ZERO));
+        .equilibriumUnder(Wrench.ofForce(new Vec3(0, 0, -600 * Math.cos(FORTY_FIVE)), Vec3.ZERO));
   }
 }

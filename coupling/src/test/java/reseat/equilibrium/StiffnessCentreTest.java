@@ -16,7 +16,7 @@ class StiffnessCentreTest {
   private static CouplingStiffness stiffness(double... azimuths) {
     CouplingDesign d = TestCouplings.threeVees(0.04, 0.006, Math.toRadians(45), azimuths).build();
     return CouplingStiffness.of(
-        CouplingModel.of(d).under(DOWN), CouplingStiffness.Bound.FRICTIONLESS);
+        CouplingModel.of(d).equilibriumUnder(DOWN), CouplingStiffness.Bound.FRICTIONLESS);
   }
 
   @Test

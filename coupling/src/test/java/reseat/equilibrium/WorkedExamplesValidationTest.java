@@ -38,7 +38,7 @@ class WorkedExamplesValidationTest {
   private static Vec3 motion(CouplingDesign design, int loadCase) {
     CouplingModel model = CouplingModel.of(design);
     Wrench load = design.standingLoad().plus(design.cases().get(loadCase).load());
-    return ErrorMotion.between(model.standing(), model.under(load), design.toolPoint())
+    return ErrorMotion.between(model.standing(), model.equilibriumUnder(load), design.toolPoint())
         .shift()
         .times(1e6);
   }
@@ -65,9 +65,9 @@ class WorkedExamplesValidationTest {
     double[] part = {1, 1.02, 0.98, 1.3, 0.7};
     for (int i = 0; i < 5; i++) {
       Wrench load = post.preload().times(part[i]).plus(post.weight());
-      height[i] = 1e6 * model.under(load).displacementOf(post.toolPoint()).z();
+      height[i] = 1e6 * model.equilibriumUnder(load).displacementOf(post.toolPoint()).z();
     }
-    about(1e6 * model.under(post.preload()).displacementOf(Vec3.ZERO).z(), -7.3);
+    about(1e6 * model.equilibriumUnder(post.preload()).displacementOf(Vec3.ZERO).z(), -7.3);
     assertThat(height[2] - height[0]).isCloseTo(0.10, within(0.01));
     assertThat(height[0] - height[1]).isCloseTo(0.10, within(0.01));
     assertThat(height[3] - height[0]).isCloseTo(-1.4, within(0.06));
@@ -103,7 +103,7 @@ class WorkedExamplesValidationTest {
           edge ? WorkedExamples.toolPost(60, 180, 300) : WorkedExamples.toolPost(0, 120, 240);
       double factor = liftOff(post).factor(post.cases().get(2).load()).factor();
       Equilibrium state =
-          CouplingModel.of(post).under(post.standingLoad().plus(post.cases().get(2).load()));
+          CouplingModel.of(post).equilibriumUnder(post.standingLoad().plus(post.cases().get(2).load()));
       assertThat(state.lifted()).isEqualTo(edge).isEqualTo(factor < 1);
     }
   }
@@ -122,7 +122,7 @@ class WorkedExamplesValidationTest {
     about(stiffness(state, Vec3.Z), 54);
     about(motion(pallet, 0).z(), -0.97);
     Equilibrium strike =
-        CouplingModel.of(pallet).under(pallet.standingLoad().plus(pallet.cases().get(1).load()));
+        CouplingModel.of(pallet).equilibriumUnder(pallet.standingLoad().plus(pallet.cases().get(1).load()));
     assertThat(strike.contacts().stream().filter(c -> c.force() < 0)).hasSize(2);
   }
 
@@ -131,7 +131,7 @@ class WorkedExamplesValidationTest {
     CouplingDesign bracket = WorkedExamples.sensorBracket();
     Equilibrium state = CouplingModel.of(bracket).standing();
     Equilibrium shaken =
-        CouplingModel.of(bracket).under(bracket.standingLoad().plus(bracket.cases().get(0).load()));
+        CouplingModel.of(bracket).equilibriumUnder(bracket.standingLoad().plus(bracket.cases().get(0).load()));
     for (int i = 0; i < 6; i++) {
       Equilibrium.Contact c = state.contacts().get(i);
       assertThat(c.force()).isBetween(14.0, 30.0);

@@ -66,9 +66,9 @@ class InterchangeValidationTest {
     assertBands(100_000);
   }
 
-  /** Run with -Dreseat.long=true. */
+  /** Run with -Pfull. */
   @Test
-  @EnabledIfSystemProperty(named = "reseat.long", matches = "true")
+  @EnabledIfSystemProperty(named = "full", matches = "true")
   void aMillionHoldersFollowTheSumOfDistributions() throws InterruptedException {
     assertBands(1_000_000);
   }

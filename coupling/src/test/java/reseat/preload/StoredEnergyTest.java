@@ -122,12 +122,12 @@ class StoredEnergyTest {
   void aSettingIsToldWithItsQuantityAndUnit() {
     for (BenchSetting.Kind kind : BenchSetting.Kind.values()) {
       BenchSetting setting = new BenchSetting(kind, 1);
-      assertThat(setting.told()).startsWith(kind.label() + " ").containsPattern("\\d");
+      assertThat(setting.inBothUnits()).startsWith(kind.label() + " ").containsPattern("\\d");
       assertThat(kind.unit()).isNotBlank();
       assertThat(kind.quantity()).isNotNull();
     }
-    assertThat(new BenchSetting(BenchSetting.Kind.PRESSURE, 5e5).told()).contains("Pa");
-    assertThat(new BenchSetting(BenchSetting.Kind.GAP, 2.10351e-3).told())
+    assertThat(new BenchSetting(BenchSetting.Kind.PRESSURE, 5e5).inBothUnits()).contains("Pa");
+    assertThat(new BenchSetting(BenchSetting.Kind.GAP, 2.10351e-3).inBothUnits())
         .isEqualTo("gap 2.10 mm (0.0828 in)");
   }
 }

@@ -76,14 +76,13 @@ class ReadingsReaderTest {
       value = {
         "1.25 mm | a number with its own unit; cells hold plain numbers in the unit of the head (um)",
         "1.25um | a number with its own unit",
-        "'1,25' | a number with a comma; write decimals with a point (1.25)",
+        "'1,250.5' | a number with a comma; write decimals with a point (1.25)",
         "1 250.5 | a thousands mark",
         "abc | not a number; put remarks in a column named note",
-        "NaN | not a number",
+        "12.05.2026 | a date; if a program made it of a reading",
         "0x1p3 | cells hold plain numbers",
         "1d | a number with its own unit",
-        "1e999 | too large to be a reading",
-        "'' | this row has no readings, but later ones have"
+        "1e999 | too large to be a reading"
       })
   void aCellThatIsNoPlainNumberIsExplained(String cell, String reason) {
     List<String> found = problems("cycle; X [um]\n1; 1.0\n2; " + cell + "\n3; 1.0\n");
@@ -109,16 +108,8 @@ class ReadingsReaderTest {
   void decimalCommasInACommaFileShowAsTooManyCells() {
     assertThat(problems("cycle,X [um],Z [um]\n1,1,25,0,75\n"))
         .containsExactly(
-            "run.csv:2:8: 5 cells where the head has 3; if decimals are written with a comma, write"
-                + " them with a point (1.25)");
-  }
-
-  @Test
-  void aShortRowNamesTheFirstMissingCell() {
-    assertThat(problems("cycle,X [um],Z [um]\n1,1.25\n").get(0))
-        .contains("run.csv:2:")
-        .contains("2 cells where the head has 3")
-        .contains("the first missing is Z");
+            "run.csv:2:8: 5 cells where the head has 3; if decimals are written with a comma,"
+                + " separate the cells by semicolons or tabs, or write decimals with a point (1.25)");
   }
 
   @Test
@@ -161,8 +152,6 @@ class ReadingsReaderTest {
     MeasuredSeries s = read("cycle,X [um],Z [um],note\n1,1,2,\n2,1.5,2.5,\n3,,,fell\n4,,,\n");
     assertThat(s.mounts()).isEqualTo(2);
     assertThat(s.notMade()).isEqualTo(2);
-    assertThat(problems("cycle,X [um],Z [um]\n1,1,2\n2,,2\n").get(0))
-        .contains("run.csv:3:3: column X: the cell is empty");
   }
 
   @Test

@@ -64,12 +64,10 @@ class WrittenFormTest {
       delimiter = '|',
       value = {
         "X [um], temp | 1:9: column temp has no unit; write it in brackets, for instance temp [degC]",
-        "X [um], time | 1:9: column time has no unit; write it in brackets, for instance time [s]",
         "Y, X [um] | 1:1: column Y has no unit; write it in brackets, for instance Y [um]",
         "[um], X [um] | 1:1: a column has no name; name it, for instance X [um]",
         "X [um], temperature [um] | 1:9: column temperature: [um] is a length, not a temperature",
         "X [um], time [mm] | 1:9: column time: [mm] is a length, not a time",
-        "mount, X [um], cycle | 1:16: column \"cycle\" repeats column 1; give every column its own",
         "X [um], tool [um] | 1:9: column tool has the unit of a probe [um], but a column of this name",
         "X [um], N (mrad) | 1:9: column N has the unit of a probe [mrad], but a column of this name",
         "-2.5, X [um] | 1:1: found the number -2.5 where a column name belongs; the first line",
@@ -98,7 +96,6 @@ class WrittenFormTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "1;;2;A | 2:3: column X: the cell is empty; write the reading, or leave the whole row out",
         "1;1e16;2;A | 2:3: column X: found \"1e16\", too large to be a reading",
         "1;-1e16;2;A | 2:3: column X: found \"-1e16\", too large to be a reading",
         "1;1e999;2;A | 2:3: column X: found \"1e999\", a number too large to be a reading",
@@ -110,7 +107,7 @@ class WrittenFormTest {
         "1a;1;2;A | 2:1: column cycle: found \"1a\", not the number of a mount; number the mounts",
         "-1;1;2;A | 2:1: column cycle: found \"-1\", not the number of a mount; number the mounts",
         "1;1;2;A;5 | 2:9: 5 cells where the head has 4; take out the extra separators",
-        "1;1;2 | 2:6: 3 cells where the head has 4; write every cell (the first missing is holder)",
+        "1;1;2 | 2:6: column holder: the cell is empty; write it for every mount",
         "1;1;2;A%1;1;2;A | 3:1: mount 1 comes after mount 1 of holder A; put the rows in the order",
       })
   void aWrongRowIsToldAtItsPlace(String row, String message) {
@@ -154,18 +151,26 @@ class WrittenFormTest {
   }
 
   @Test
-  void theFirstRowOfAFormThatWasSkippedIsTold() throws Exception {
-    assertThat(problems("cycle,X [um]\n1,1\n2,\n3,\n4,2\n5,\n6,3\n"))
-        .containsExactly(
-            "run.csv:3: this row has no readings, but later ones have; write its readings, or take"
-                + " the row out and say so in a remark",
-            "run.csv:6: this row has no readings, but later ones have; write its readings, or take"
-                + " the row out and say so in a remark");
+  void aSecondCounterAndATimeWithoutUnitAreNotRead() throws Exception {
+    MeasuredSeries s = read("mount, X [um], cycle, time\n1,2,7,3\n2,3,8,4\n");
+    assertThat(s.cycle(0)).isEqualTo(1);
+    assertThat(s.columns()).hasSize(1);
+    assertThat(s.form().passedOver()).containsExactly("cycle", "time");
+  }
+
+  @Test
+  void rowsThatWereSkippedAreNamed() throws Exception {
+    MeasuredSeries s = read("cycle,X [um]\n1,1\n2,\n3,\n4,2\n5,\n6,3\n7,\n");
+    assertThat(s.mounts()).isEqualTo(3);
+    assertThat(s.notMade()).isEqualTo(1);
+    assertThat(s.form().takenOut())
+        .extracting(ReadingForm.TakenOut::mount)
+        .containsExactly("2", "3", "5");
     assertThat(problems("cycle,X [um]\n1,\n2,\n"))
         .containsExactly(
             "run.csv: the file has a head and no readings; add one row for each mount");
     assertThat(read("cycle,X [um],time [s]\n1,1,5\n2,,\n").notMade()).isEqualTo(1);
-    assertThat(problems("cycle,X [um],time [s]\n1,1,5\n2,,6\n")).hasSize(1);
+    assertThat(read("cycle,X [um],time [s]\n1,1,5\n2,,6\n").notMade()).isEqualTo(1);
   }
 
   @Test
@@ -184,6 +189,7 @@ class WrittenFormTest {
             i -> "n," + i + "," + (2 * i + 1) + "," + (20 + i * 0.01) + "," + i % 3);
     MeasuredSeries s = read(text);
     assertThat(s.mounts()).isEqualTo(300);
+    assertThat(s.form().takenOut()).as("every second number is a way to count").isEmpty();
     for (int i : new int[] {0, 63, 64, 65, 127, 128, 129, 299}) {
       assertThat(s.cycle(i)).isEqualTo(2 * i + 1);
       assertThat(s.line(i)).isEqualTo(i + 2);

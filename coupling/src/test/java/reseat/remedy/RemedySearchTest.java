@@ -19,7 +19,7 @@ class RemedySearchTest {
 
   private static final long SEED = 20261130;
 
-  /** All of them with -Dfull=true; some in each build. */
+  /** All of them with -Pfull; some in each build. */
   private static final boolean FULL = Boolean.getBoolean("full");
 
   private static final int DESIGNS = FULL ? 200 : 20;

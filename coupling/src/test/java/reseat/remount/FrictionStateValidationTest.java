@@ -189,7 +189,7 @@ class FrictionStateValidationTest {
   private static double[] tangent(FrictionState s, double dx, double approach) {
     trial(s, dx, approach);
     double force = CONTACT.force(approach);
-    s.takeTangent(0, 0, 0, 1, force, CONTACT.normalStiffness(force), approach);
+    s.computeTangent(0, 0, 0, 1, force, CONTACT.normalStiffness(force), approach);
     return new double[] {
       s.tangent[0], s.tangent[3], s.tangent[6], s.perApproach[0], s.perApproach[1], s.perApproach[2]
     };

@@ -21,8 +21,8 @@ import reseat.space.Vec3;
 /**
  * The closed form against simulated tool changes.
  *
- * <p>With {@code -Dfull=true} all of the 60 drawn designs and more, 4,000 changes each, with a
- * table on the screen.
+ * <p>With {@code -Pfull} all of the 60 drawn designs and more, 4,000 changes each, with a table on
+ * the screen.
  */
 class LinearScatterTest {
 

@@ -2,6 +2,8 @@ package reseat.repeatability;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import reseat.check.Finding;
@@ -18,15 +20,17 @@ import reseat.space.Vec3;
 
 /**
  * The word on a target from few tool changes, whatever their seed, against the half-width of many
- * changes, counted off at the coverage: a second road, without the closed form. With {@code
- * -Dfull=true} 200,000 changes and the seeds 1 to 200, else fewer.
+ * changes, counted off at the coverage: a second road, without the closed form. With {@code -Pfull}
+ * 200,000 changes and the seeds 1 to 200, else fewer.
  */
 class ToolChangeWordTest {
 
   private static final boolean FULL = Boolean.getBoolean("full");
-  private static final int MANY = FULL ? 200_000 : 20_000;
-  private static final int SEEDS = FULL ? 200 : 3;
+  private static final int MANY = FULL ? 200_000 : 10_000;
+  private static final int SEEDS = FULL ? 200 : 2;
   private static final long OTHER_SEED = 987_654;
+
+  private static final Map<String, Vec3> HALF_WIDTHS = new HashMap<>();
 
   /** The half-width over the target, by design, and the word that is right. */
   @ParameterizedTest
@@ -43,14 +47,9 @@ class ToolChangeWordTest {
     "pallet, 2, 0.9, HOLDS",
     "pallet, 2, 1.1, FAILS"
   })
-  void anySeedGivesTheWordOfManyChanges(String name, int axis, double used, Judged word)
-      throws InterruptedException {
+  void anySeedGivesTheWordOfManyChanges(String name, int axis, double used, Judged word) {
     CouplingDesign drawn = DrawnDesigns.shipped(name);
-    Vec3 half =
-        new RemountSimulation(CouplingModel.of(drawn))
-            .run(RemountPlan.of(MANY, OTHER_SEED, 2))
-            .toolPoint()
-            .covered();
+    Vec3 half = HALF_WIDTHS.computeIfAbsent(name, n -> halfWidth(drawn));
     double[] limits = new double[3];
     for (int k = 0; k < 3; k++) {
       limits[k] = k == axis ? half.component(k) / used : Double.POSITIVE_INFINITY;
@@ -71,7 +70,20 @@ class ToolChangeWordTest {
     for (long seed = 1; seed <= SEEDS; seed++) {
       others += judged(design, ToolChangeOutlook.of(standing, seed)) == word ? 0 : 1;
     }
-    assertThat(others).as("seeds of %s that give another word than %s", SEEDS, word).isLessThan(2);
+    assertThat(others)
+        .as("seeds of %s that give another word than %s", SEEDS, word)
+        .isLessThanOrEqualTo(SEEDS / 200);
+  }
+
+  private static Vec3 halfWidth(CouplingDesign design) {
+    try {
+      return new RemountSimulation(CouplingModel.of(design))
+          .run(RemountPlan.of(MANY, OTHER_SEED, 2))
+          .toolPoint()
+          .covered();
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private static Judged judged(CouplingDesign design, ToolChangeOutlook outlook) {

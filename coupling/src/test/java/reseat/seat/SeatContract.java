@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.numerics.RandomStream;
 import reseat.space.Pose;
@@ -22,8 +23,8 @@ abstract class SeatContract {
   abstract int contacts();
 
   private static SeatFrame randomFrame(RandomStream draw) {
-    Vec3 up = draw.unitVector();
-    return new SeatFrame(draw.unitVector().times(0.05), up.anyPerpendicular(), up);
+    Vec3 up = RandomDirection.of(draw);
+    return new SeatFrame(RandomDirection.of(draw).times(0.05), up.anyPerpendicular(), up);
   }
 
   private interface Claim {
@@ -73,7 +74,7 @@ abstract class SeatContract {
     onTwentySeats(
         3,
         (seat, centre, draw) -> {
-          Vec3 off = centre.plus(draw.unitVector().times(2e-4));
+          Vec3 off = centre.plus(RandomDirection.of(draw).times(2e-4));
           for (Flank flank : seat.flanks()) {
             for (int k = 0; k < 3; k++) {
               Vec3 step = List.of(Vec3.X, Vec3.Y, Vec3.Z).get(k).times(h);
@@ -117,13 +118,13 @@ abstract class SeatContract {
     onTwentySeats(
         6,
         (seat, centre, draw) -> {
-          Pose move = Pose.of(draw.unitVector().times(draw.uniform(0, 3)), draw.unitVector());
+          Pose move = Pose.of(RandomDirection.of(draw).times(draw.uniform(0, 3)), RandomDirection.of(draw));
           SeatFrame f = seat.frame();
           Seat moved =
               seat.withFrame(
                   new SeatFrame(
                       move.apply(f.origin()), move.rotate(f.axis()), move.rotate(f.up())));
-          Vec3 off = centre.plus(draw.unitVector().times(1e-4));
+          Vec3 off = centre.plus(RandomDirection.of(draw).times(1e-4));
           for (int i = 0; i < contacts(); i++) {
             Flank before = seat.flanks().get(i);
             Flank after = moved.flanks().get(i);

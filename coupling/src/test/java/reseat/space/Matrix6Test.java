@@ -13,11 +13,11 @@ class Matrix6Test {
   private final RandomStream draw = RandomStream.of(20260113, 0);
 
   private Twist twist() {
-    return new Twist(draw.unitVector(), draw.unitVector(), draw.unitVector());
+    return new Twist(RandomDirection.of(draw), RandomDirection.of(draw), RandomDirection.of(draw));
   }
 
   private Wrench wrench() {
-    return new Wrench(draw.unitVector(), draw.unitVector(), draw.unitVector());
+    return new Wrench(RandomDirection.of(draw), RandomDirection.of(draw), RandomDirection.of(draw));
   }
 
   private static double power(Wrench w, Twist t) {
@@ -38,7 +38,7 @@ class Matrix6Test {
         }
       }
     }
-    return Matrix6.of(k, draw.unitVector());
+    return Matrix6.of(k, RandomDirection.of(draw));
   }
 
   @Test
@@ -46,7 +46,7 @@ class Matrix6Test {
     for (int i = 0; i < 100; i++) {
       Twist t = twist();
       Wrench w = wrench();
-      assertThat(power(w.movedTo(draw.unitVector()), t.movedTo(draw.unitVector())))
+      assertThat(power(w.movedTo(RandomDirection.of(draw)), t.movedTo(RandomDirection.of(draw))))
           .isCloseTo(power(w, t), within(1e-13));
     }
   }
@@ -54,8 +54,8 @@ class Matrix6Test {
   @Test
   void aMotionToldElsewhereMovesEveryPointAlike() {
     Twist t = twist();
-    Vec3 p = draw.unitVector();
-    assertThat(t.movedTo(draw.unitVector()).displacementOf(p).distanceTo(t.displacementOf(p)))
+    Vec3 p = RandomDirection.of(draw);
+    assertThat(t.movedTo(RandomDirection.of(draw)).displacementOf(p).distanceTo(t.displacementOf(p)))
         .isLessThan(1e-15);
   }
 
@@ -74,7 +74,7 @@ class Matrix6Test {
     for (int i = 0; i < 100; i++) {
       Matrix6 k = stiffness();
       Twist t = twist();
-      Matrix6 moved = k.stiffnessAt(draw.unitVector());
+      Matrix6 moved = k.stiffnessAt(RandomDirection.of(draw));
       assertThat(power(moved.times(t), t)).isCloseTo(power(k.times(t), t), within(1e-12));
       for (int r = 0; r < 6; r++) {
         for (int c = 0; c < r; c++) {
@@ -87,7 +87,7 @@ class Matrix6Test {
   @Test
   void movedThereAndBackIsUnchanged() {
     Matrix6 k = stiffness();
-    double[] back = k.stiffnessAt(draw.unitVector()).stiffnessAt(k.at()).toArray();
+    double[] back = k.stiffnessAt(RandomDirection.of(draw)).stiffnessAt(k.at()).toArray();
     for (int i = 0; i < 36; i++) {
       assertThat(back[i]).isCloseTo(k.toArray()[i], within(1e-12));
     }
@@ -111,7 +111,7 @@ class Matrix6Test {
     for (int i = 0; i < 6; i++) {
       flexible[7 * i] = i + 1;
     }
-    Vec3 at = draw.unitVector();
+    Vec3 at = RandomDirection.of(draw);
     Wrench load = wrench();
     Twist motion = Matrix6.of(flexible, at).times(load);
     assertThat(motion.at()).isEqualTo(at);

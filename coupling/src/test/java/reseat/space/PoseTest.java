@@ -14,7 +14,7 @@ class PoseTest {
   private static final long SEED = 20260111;
 
   private static Pose random(RandomStream draw, double turn) {
-    return Pose.of(draw.unitVector().times(turn), draw.unitVector().times(0.1));
+    return Pose.of(RandomDirection.of(draw).times(turn), RandomDirection.of(draw).times(0.1));
   }
 
   private static void same(Vec3 found, Vec3 expected, double tolerance) {
@@ -26,7 +26,7 @@ class PoseTest {
   void aRotationVectorComesBackFromItsMatrix(double angle) {
     RandomStream draw = RandomStream.of(SEED, 1);
     for (int i = 0; i < 50; i++) {
-      Vec3 w = draw.unitVector().times(angle);
+      Vec3 w = RandomDirection.of(draw).times(angle);
       same(Pose.of(w, Vec3.ZERO).rotationVector(), w, 1e-15 + 1e-14 * angle);
     }
   }
@@ -43,8 +43,8 @@ class PoseTest {
     RandomStream draw = RandomStream.of(SEED, 2);
     for (int i = 0; i < 100; i++) {
       Pose pose = random(draw, draw.uniform(0, 3));
-      Vec3 a = draw.unitVector();
-      Vec3 b = draw.unitVector();
+      Vec3 a = RandomDirection.of(draw);
+      Vec3 b = RandomDirection.of(draw);
       assertThat(pose.rotate(a).dot(pose.rotate(b))).isCloseTo(a.dot(b), within(1e-14));
       same(pose.rotate(a).cross(pose.rotate(b)), pose.rotate(a.cross(b)), 1e-14);
     }
@@ -55,7 +55,7 @@ class PoseTest {
     RandomStream draw = RandomStream.of(SEED, 3);
     for (int i = 0; i < 100; i++) {
       Pose pose = random(draw, draw.uniform(0, 3));
-      Vec3 p = draw.unitVector();
+      Vec3 p = RandomDirection.of(draw);
       same(pose.inverse().apply(pose.apply(p)), p, 1e-14);
       same(pose.compose(pose.inverse()).apply(p), p, 1e-14);
     }
@@ -67,7 +67,7 @@ class PoseTest {
     for (int i = 0; i < 100; i++) {
       Pose outer = random(draw, draw.uniform(0, 3));
       Pose inner = random(draw, draw.uniform(0, 3));
-      Vec3 p = draw.unitVector();
+      Vec3 p = RandomDirection.of(draw);
       same(outer.compose(inner).apply(p), outer.apply(inner.apply(p)), 1e-14);
     }
   }
@@ -77,9 +77,9 @@ class PoseTest {
     RandomStream draw = RandomStream.of(SEED, 5);
     for (int i = 0; i < 100; i++) {
       Pose before = random(draw, draw.uniform(0, 3));
-      Vec3 w = draw.unitVector().times(1e-3);
-      Pose after = Pose.of(w, draw.unitVector().times(1e-3)).compose(before);
-      Vec3 p = draw.unitVector();
+      Vec3 w = RandomDirection.of(draw).times(1e-3);
+      Pose after = Pose.of(w, RandomDirection.of(draw).times(1e-3)).compose(before);
+      Vec3 p = RandomDirection.of(draw);
       Twist motion = after.motionFrom(before, p);
       same(motion.translation(), after.apply(p).minus(before.apply(p)), 1e-16);
       same(motion.rotation(), w, 1e-14);

@@ -19,8 +19,8 @@ class Vec3Test {
   void whatIsRejectedFromADirectionStandsAcrossIt() {
     RandomStream draw = RandomStream.of(20260114, 0);
     for (int i = 0; i < 100; i++) {
-      Vec3 d = draw.unitVector();
-      Vec3 v = draw.unitVector().times(5);
+      Vec3 d = RandomDirection.of(draw);
+      Vec3 v = RandomDirection.of(draw).times(5);
       assertThat(v.rejectedFrom(d).dot(d)).isCloseTo(0, within(1e-14));
       assertThat(v.anyPerpendicular().dot(v)).isCloseTo(0, within(1e-14));
       assertThat(v.anyPerpendicular().norm()).isCloseTo(1, within(1e-14));

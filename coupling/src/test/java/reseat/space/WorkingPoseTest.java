@@ -19,8 +19,8 @@ class WorkingPoseTest {
     working = new WorkingPose();
     pose = Pose.identity();
     for (int i = 0; i < 3; i++) {
-      Vec3 t = draw.unitVector().times(0.02);
-      Vec3 w = draw.unitVector().times(0.7);
+      Vec3 t = RandomDirection.of(draw).times(0.02);
+      Vec3 w = RandomDirection.of(draw).times(0.7);
       working.move(new double[] {t.x(), t.y(), t.z(), w.x(), w.y(), w.z()});
       pose = Pose.of(w, t).compose(pose);
     }
@@ -34,7 +34,7 @@ class WorkingPoseTest {
 
   @Test
   void stepsAddUpToTheChainedPose() {
-    Vec3 p = draw.unitVector();
+    Vec3 p = RandomDirection.of(draw);
     double[] out = new double[5];
     working.apply(p.x(), p.y(), p.z(), out, 2);
     same(new double[] {out[2], out[3], out[4]}, pose.apply(p));
@@ -44,7 +44,7 @@ class WorkingPoseTest {
   @Test
   void aDirectionIsTurnedAsThePoseTurnsIt() {
     for (int i = 0; i < 5; i++) {
-      Vec3 v = draw.unitVector();
+      Vec3 v = RandomDirection.of(draw);
       double[] out = new double[3];
       working.rotate(v.x(), v.y(), v.z(), out);
       same(out, pose.rotate(v));
@@ -53,7 +53,7 @@ class WorkingPoseTest {
 
   @Test
   void rotatingBackUndoesRotation() {
-    Vec3 v = draw.unitVector();
+    Vec3 v = RandomDirection.of(draw);
     double[] out = new double[3];
     working.rotateBack(v.x(), v.y(), v.z(), out);
     same(out, pose.inverse().rotate(v));
@@ -61,7 +61,7 @@ class WorkingPoseTest {
 
   @Test
   void displacementIsThePlaceMinusTheNominalPlace() {
-    Vec3 p = draw.unitVector();
+    Vec3 p = RandomDirection.of(draw);
     double[] out = new double[3];
     working.displacement(p.x(), p.y(), p.z(), out);
     same(out, pose.apply(p).minus(p));
@@ -71,8 +71,8 @@ class WorkingPoseTest {
 
   @Test
   void aWrenchDoesTheSameWorkInEitherFrame() {
-    Vec3 force = draw.unitVector();
-    Vec3 moment = draw.unitVector();
+    Vec3 force = RandomDirection.of(draw);
+    Vec3 moment = RandomDirection.of(draw);
     double[] out = new double[6];
     working.wrenchToFrame(
         new double[] {force.x(), force.y(), force.z(), moment.x(), moment.y(), moment.z()}, out);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import reseat.space.RandomDirection;
 import org.junit.jupiter.api.Test;
 import reseat.check.Finding;
 import reseat.check.Verdict;
@@ -117,8 +118,8 @@ class CheckStudyTest {
     for (int i = 0; i < 100; i++) {
       RandomStream draw = RandomStream.of(seed, i);
       CouplingDesign layout = RandomCoupling.draw(draw).design();
-      Vec3 down = Vec3.Z.negated().plus(draw.unitVector().times(0.3));
-      Vec3 at = draw.unitVector().times(0.01);
+      Vec3 down = Vec3.Z.negated().plus(RandomDirection.of(draw).times(0.3));
+      Vec3 at = RandomDirection.of(draw).times(0.01);
       Distribution tenth = new Distribution(0.1, DistributionShape.UNIFORM);
       CouplingDesign design =
           layout.toBuilder()
@@ -126,8 +127,8 @@ class CheckStudyTest {
                   List.of(new Preload("pull", 300, down, at, tenth, tenth, Distribution.NONE, "")))
               .cases(
                   List.of(
-                      WorkedExamples.load("push", draw.unitVector().times(20), at),
-                      WorkedExamples.load("hit", draw.unitVector().times(2000), at)))
+                      WorkedExamples.load("push", RandomDirection.of(draw).times(20), at),
+                      WorkedExamples.load("hit", RandomDirection.of(draw).times(2000), at)))
               .build();
       CheckResult result = CheckStudy.run(design);
       assertThat(result.findings()).as("seed %d, layout %d", seed, i).isNotEmpty();

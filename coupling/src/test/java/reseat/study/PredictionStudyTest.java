@@ -60,8 +60,9 @@ class PredictionStudyTest {
         new AnalysisOptions(usual.confidence(), usual.share(), usual.falseAlarm(), 0));
   }
 
-  private PredictionStudy against(SeriesAnalysis readings) throws InterruptedException {
-    return PredictionStudy.of(readings, design, RemountPlan.of(4000, 3, 2));
+  private PredictionStudy against(SeriesAnalysis readings, long simulated)
+      throws InterruptedException {
+    return PredictionStudy.of(readings, design, RemountPlan.of(simulated, 3, 2));
   }
 
   private static CauseCalibration.Amount amount(PredictionStudy study, ScatterCause cause) {
@@ -74,7 +75,9 @@ class PredictionStudyTest {
   @Test
   void frictionAndPreloadScatterThatMadeTheReadingsAreFound() throws Exception {
     PredictionStudy study =
-        against(readings(Map.of(ScatterCause.FRICTION, 3.0, ScatterCause.PRELOAD, 4.0), 3000, -1));
+        against(
+            readings(Map.of(ScatterCause.FRICTION, 3.0, ScatterCause.PRELOAD, 4.0), 3000, -1),
+            4000);
     CauseCalibration.Amount preload = amount(study, ScatterCause.PRELOAD);
     CauseCalibration.Amount friction = amount(study, ScatterCause.FRICTION);
     assertThat(preload.assumed()).isEqualTo(0.02);
@@ -93,7 +96,8 @@ class PredictionStudyTest {
 
   @Test
   void theAmountsFoundScatterAsWasMeasured() throws Exception {
-    PredictionStudy study = against(readings(Map.of(ScatterCause.TEMPERATURE, 5.0), 2000, -1));
+    PredictionStudy study =
+        against(readings(Map.of(ScatterCause.TEMPERATURE, 5.0), 2000, -1), 4000);
     for (int i = 0; i < 3; i++) {
       assertThat(study.fit().orElseThrow().simulated().get(i))
           .isCloseTo(
@@ -105,7 +109,7 @@ class PredictionStudyTest {
 
   @Test
   void readingsMadeWithTheAssumedAmountsShowNoExcess() throws Exception {
-    PredictionStudy study = against(readings(Map.of(), 200, -1));
+    PredictionStudy study = against(readings(Map.of(), 200, -1), 1000);
     assertThat(study.tests())
         .allMatch(t -> t.verdict() == PredictionTest.Verdict.AS_PREDICTED || t.p() > 0.01);
     assertThat(study.flagged()).isEmpty();
@@ -114,7 +118,7 @@ class PredictionStudyTest {
 
   @Test
   void aMountThatStandsOutIsToldApartFromTheScatterOfTheRest() throws Exception {
-    PredictionStudy study = against(readings(Map.of(), 60, 40));
+    PredictionStudy study = against(readings(Map.of(), 60, 40), 1000);
     assertThat(study.flagged()).contains(40);
     assertThat(study.tests().get(0).verdict()).isEqualTo(PredictionTest.Verdict.MORE);
     assertThat(study.typical().get(0).ratio()).isBetween(0.7, 1.4);

@@ -44,8 +44,8 @@ class ToolStiffnessTest {
     for (int k = 0; k < 3; k++) {
       Vec3 along = design.axes().axis(k).direction();
       Wrench extra = Wrench.ofForce(along.times(force), tool);
-      Vec3 there = model.under(standing.load().plus(extra)).placeOf(design.toolPoint());
-      Vec3 back = model.under(standing.load().plus(extra.times(-1))).placeOf(design.toolPoint());
+      Vec3 there = model.equilibriumUnder(standing.load().plus(extra)).placeOf(design.toolPoint());
+      Vec3 back = model.equilibriumUnder(standing.load().plus(extra.times(-1))).placeOf(design.toolPoint());
       double expected = 2 * force / there.minus(back).dot(along);
       assertThat(told.component(k)).isCloseTo(expected, within(1e-4 * expected));
     }

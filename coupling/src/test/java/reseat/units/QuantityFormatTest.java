@@ -81,16 +81,6 @@ class QuantityFormatTest {
   }
 
   @Test
-  void tradeWordsAreEchoedInFull() {
-    assertThat(QuantityText.require("2 tenths", QuantityKind.LENGTH).understoodAs())
-        .isEqualTo("2 tenths, tenth (0.0001 in), 5.08 µm (200 µin)");
-    assertThat(QuantityText.require("1 thou", QuantityKind.LENGTH).understoodAs())
-        .isEqualTo("1 thou, thou (0.001 in), 25.40 µm (1000 µin)");
-    assertThat(QuantityText.require("1/2 in", QuantityKind.LENGTH).understoodAs())
-        .isEqualTo("1/2 in, 12.700 mm (0.5000 in)");
-  }
-
-  @Test
   void aQuotedTextStaysOnOneShortLine() {
     assertThat(QuotedText.of("a\nb\tc\u0007\u202e")).isEqualTo("\"a\\nb\\tc\\u0007\\u202e\"");
     assertThat(QuotedText.of("x".repeat(500))).hasSizeLessThan(70).contains("...");

@@ -109,7 +109,7 @@ class QuantityPropertyTest {
       }
       if (reading instanceof Quantity quantity) {
         understood++;
-        assertThat(quantity.understoodAs().indexOf('\n')).isNegative();
+        assertThat(quantity.value()).isFinite();
       } else {
         UnitProblem problem = (UnitProblem) reading;
         boolean good =

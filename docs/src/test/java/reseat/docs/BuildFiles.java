@@ -25,7 +25,7 @@ final class BuildFiles {
   /** Version of every dependency, plugin and tool of the build, under {@code group:artifact}. */
   static Map<String, String> versions() throws IOException {
     BuildFiles files = new BuildFiles();
-    for (String module : List.of("", "coupling", "plots", "cli", "docs")) {
+    for (String module : List.of("", "coupling", "plots", "cli/report", "cli", "docs")) {
       files.read(ProjectFolder.root().resolve(module).resolve("pom.xml"));
     }
     return files.versions;

@@ -29,7 +29,7 @@ class ResultsPageTest {
 
   /** Stand in the tables for what they are, not for keys. */
   private static final Set<String> WORDS =
-      Set.of("null", "--against", "--probes", "--later", "_m", "_rad");
+      Set.of("null", "--against", "--probes", "--later", "--all", "[remount]", "_m", "_rad");
 
   @TempDir private Path folder;
 
@@ -53,6 +53,11 @@ class ResultsPageTest {
     return keys;
   }
 
+  private String[] check(String name, String text) throws IOException {
+    Path file = Files.writeString(folder.resolve(name), text);
+    return new String[] {"check", file.toString(), "--json"};
+  }
+
   /** Last parts of all keys in the table below a heading. */
   private static Set<String> told(String command) throws IOException {
     String page = Files.readString(ProjectFolder.docs().resolve("guide/results.md"));
@@ -73,8 +78,16 @@ class ResultsPageTest {
   void everyKeyOfCheckStandsInItsTable() throws IOException {
     List<String[]> runs = new ArrayList<>();
     for (String name : List.of("tool-post.toml", "cone-vee-flat.toml")) {
-      runs.add(new String[] {"check", example(name), "--json"});
+      runs.add(new String[] {"check", example(name), "--json", "--all"});
     }
+    String post = Files.readString(ProjectFolder.examples().resolve("tool-post.toml"));
+    runs.add(check("weak.toml", post.replace("force = \"600 N\"", "force = \"60 N\"")));
+    String vee = Files.readString(ProjectFolder.examples().resolve("cone-vee-flat.toml"));
+    runs.add(
+        check(
+            "decided.toml",
+            vee.replace("height = \"0.5 um\"", "height = \"0.32 um\"")
+                + "\n[[accepted]]\ncheck = \"repeatability\"\nwhere = \"height\"\nup_to = 1.1\nreason = \"tried\"\n"));
     assertThat(told("check")).isEqualTo(printed(runs));
   }
 
@@ -88,9 +101,12 @@ class ResultsPageTest {
       rows.append(i % 2 == 0 ? ",left" : ",right").append(i % 4 < 2 ? ",1\n" : ",2\n");
     }
     Files.writeString(ways, rows);
+    Path coarse = folder.resolve("coarse.csv");
+    Files.writeString(coarse, "mount,X [mm]\n1,3\n2,8\n3,1\n4,9\n5,2\n6,7\n");
     List<String[]> runs =
         List.of(
             new String[] {"readings", ways.toString(), "--json"},
+            new String[] {"readings", coarse.toString(), "--json"},
             new String[] {
               "readings",
               example("readings-tool-post.csv"),

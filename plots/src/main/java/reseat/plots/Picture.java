@@ -130,7 +130,7 @@ public final class Picture {
   /**
    * Returns the picture as an element for an HTML page, without title and caption.
    *
-   * @return an {@code svg} element; the page includes {@link SvgWriter#styleSheet()} once
+   * @return an {@code svg} element, for a white ground
    */
   public String svgElement() {
     return SvgWriter.fragment(scene, altText);

@@ -17,6 +17,7 @@ import reseat.material.ElasticConstants;
 import reseat.material.ElasticPair;
 import reseat.material.Material;
 import reseat.plots.chart.DeviceBand;
+import reseat.plots.drawing.DrawingUnits;
 import reseat.plots.drawing.PivotSection;
 import reseat.plots.drawing.PlanView;
 import reseat.plots.drawing.SeatSection;
@@ -50,8 +51,8 @@ final class MountExamples {
         pivot("pivot-socket", new SocketPivot(R, Math.toRadians(15), Math.toRadians(55), pair)));
     all.add(pivot("pivot-whole-socket", new SocketPivot(R, 0, Math.toRadians(70), pair)));
     CouplingDesign stand = coneVeeFlat();
-    all.add(SeatSection.draw("seat-ring", stand.supports().get(0), contacts(stand)));
-    all.add(PlanView.draw(stand, ExampleDesigns.zones(stand), List.of()));
+    all.add(SeatSection.draw("seat-ring", stand.supports().get(0), contacts(stand), DrawingUnits.BOTH));
+    all.add(PlanView.draw(stand, ExampleDesigns.zones(stand), List.of(), DrawingUnits.BOTH));
     for (PreloadDevice device : devices()) {
       DeviceBand.draw("device", "the device", device, Optional.of(device.band(60, 260)))
           .ifPresent(all::add);
@@ -68,7 +69,8 @@ final class MountExamples {
         name,
         new PivotDuty(seat, STEEL, 0.12, "invented", Optional.empty(), Optional.empty()),
         STEEL,
-        250);
+        250,
+        DrawingUnits.BOTH);
   }
 
   /** The sensor mount with a cone in place of its trihedral seat, level on a table. */

@@ -8,6 +8,7 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.plots.drawing.BallStudSection;
+import reseat.plots.drawing.DrawingUnits;
 import reseat.plots.drawing.PlanView;
 import reseat.plots.drawing.PolarLiftOff;
 import reseat.plots.drawing.SeatSection;
@@ -34,26 +35,30 @@ public final class PictureGallery {
           PlanView.draw(
               d,
               ExampleDesigns.zones(d),
-              List.of(new PlanView.Landmark("centre of stiffness", new Vec3(0.004, 0.003, 0)))));
+              List.of(new PlanView.Landmark("centre of stiffness", new Vec3(0.004, 0.003, 0))),
+              DrawingUnits.BOTH));
     }
     for (CouplingDesign d : ExampleDesigns.all()) {
-      all.add(SideView.draw(d));
+      all.add(SideView.draw(d, DrawingUnits.BOTH));
       for (int i = 0; i < d.supports().size(); i++) {
         Support s = d.supports().get(i);
         String name = "seat-" + s.name().replace(' ', '-');
-        all.add(SeatSection.draw(name, s, ExampleDesigns.contacts(d, i)));
+        all.add(SeatSection.draw(name, s, ExampleDesigns.contacts(d, i), DrawingUnits.BOTH));
       }
     }
     for (CouplingDesign d : ExampleDesigns.all()) {
-      all.add(PolarLiftOff.of(d));
+      all.add(PolarLiftOff.of(d, DrawingUnits.BOTH));
     }
     all.addAll(ChartExamples.ofMarks());
-    all.add(BallStudSection.draw("stud-bonded", ExampleDesigns.bondedStud()));
-    all.add(BallStudSection.draw("stud-sleeve", ExampleDesigns.sleevedStud()));
+    all.add(BallStudSection.draw("stud-bonded", ExampleDesigns.bondedStud(), DrawingUnits.BOTH));
+    all.add(BallStudSection.draw("stud-sleeve", ExampleDesigns.sleevedStud(), DrawingUnits.BOTH));
     CouplingDesign gothic = ExampleDesigns.gothicPost();
     all.add(
         SeatSection.draw(
-            "seat-gothic", gothic.supports().get(0), ExampleDesigns.contacts(gothic, 0)));
+            "seat-gothic",
+            gothic.supports().get(0),
+            ExampleDesigns.contacts(gothic, 0),
+            DrawingUnits.BOTH));
     all.addAll(MountExamples.all());
     return all;
   }

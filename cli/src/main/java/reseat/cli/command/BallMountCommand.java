@@ -95,16 +95,24 @@ final class BallMountCommand implements FileCommand {
       err.println("reseat mount: --picture needs --output FILE, the file to write");
       return ExitCode.BAD_INPUT;
     }
-    Optional<BallMountResult> looked = read(file, err).map(BallMountStudy::run);
-    if (looked.isEmpty()) {
+    Optional<BallMountFile> read = read(file, err);
+    if (read.isEmpty()) {
       return ExitCode.BAD_INPUT;
     }
+    Screen screen;
+    try {
+      screen = ScreenChoices.of(given, read.get().inInches());
+    } catch (UnusableChoice e) {
+      err.println("reseat mount: " + e.getMessage());
+      return ExitCode.BAD_INPUT;
+    }
+    BallMountResult looked = BallMountStudy.run(read.get());
     return new OnePicture(
             "reseat mount",
             "this mount",
             target,
             given.hasMatchedOption("--png"),
             given.hasMatchedOption("--force"))
-        .write(given.matchedOptionValue(PICTURE, ""), BallMountPictures.of(looked.get()), out, err);
+        .write(given.matchedOptionValue(PICTURE, ""), BallMountPictures.of(looked, screen.units()), out, err);
   }
 }

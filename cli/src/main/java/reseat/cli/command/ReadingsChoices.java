@@ -8,10 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
+import reseat.csv.DecimalMark;
+import reseat.csv.HeadUnit;
 import reseat.readings.AnalysisOptions;
 import reseat.readings.ColumnFacts;
 import reseat.readings.MeasuredSeries;
 import reseat.readings.OffsetTable.AxisRule;
+import reseat.readings.ReaderWishes;
 import reseat.readings.ReadingColumn;
 import reseat.report.form.Screen;
 import reseat.report.readings.AcceptanceTestPlan;
@@ -36,6 +39,8 @@ final class ReadingsChoices {
   private static final String EXPECTED = "--expected";
   private static final String DIAMETER = "--diameter";
   private static final String TURN_SIGN = "--turn-sign";
+  private static final String DECIMAL = "--decimal";
+  private static final String UNIT = "--unit";
 
   private final ParseResult given;
 
@@ -62,6 +67,16 @@ final class ReadingsChoices {
             "units to print in; those of the columns if not given"));
     spec.addOption(Options.flag(ScreenChoices.ALL, "tell everything, not only what decides"));
     spec.addOption(Options.flag("--json", "Machine-readable result in SI units."));
+    spec.addOption(
+        Options.several(
+            UNIT,
+            "[PROBE=]UNIT",
+            "Unit of the readings where the file names none, such as um, mm or in."));
+    spec.addOption(
+        Options.text(
+            DECIMAL,
+            "comma|point",
+            "What stands before decimals, where the readings do not show it."));
     spec.addOption(
         Options.several(
             TARGET,
@@ -149,6 +164,40 @@ final class ReadingsChoices {
                 + " the simulated one where that is more."));
     spec.addOption(Options.flag("--force", "Replace files that are there already."));
     spec.addOption(Options.text("--date", "TEXT", "Date to print with the offsets."));
+  }
+
+  /**
+   * Returns what the file of readings leaves open.
+   *
+   * @return decimals and units as told
+   * @throws UnusableChoice if an option cannot be used
+   */
+  ReaderWishes wishes() throws UnusableChoice {
+    Optional<DecimalMark> mark =
+        switch (text(DECIMAL)) {
+          case "" -> Optional.empty();
+          case "comma" -> Optional.of(DecimalMark.COMMA);
+          case "point" -> Optional.of(DecimalMark.POINT);
+          default ->
+              throw new UnusableChoice(
+                  DECIMAL + ": found '" + text(DECIMAL) + "'; allowed are comma and point", null);
+        };
+    Map<String, String> units = new HashMap<>();
+    for (String word : words(UNIT)) {
+      int equals = word.indexOf('=');
+      String unit = word.substring(equals + 1).strip();
+      HeadUnit known = HeadUnit.of(unit, QuantityKind.LENGTH, QuantityKind.ANGLE);
+      if (!known.problem().isEmpty()) {
+        throw new UnusableChoice(UNIT + ": " + known.problem(), null);
+      }
+      String name = equals < 0 ? "" : word.substring(0, equals).strip();
+      if (units.put(name.toLowerCase(Locale.ROOT), unit) != null) {
+        throw new UnusableChoice(
+            UNIT + " is given twice for " + (name.isEmpty() ? "every probe" : "probe " + name),
+            null);
+      }
+    }
+    return new ReaderWishes(mark, units);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,12 +27,14 @@ import reseat.readings.PoseScatter;
 import reseat.readings.Probe;
 import reseat.readings.ProbeLayout;
 import reseat.readings.ProbeLayoutReader;
+import reseat.readings.ReaderWishes;
 import reseat.readings.ReadingColumn;
 import reseat.readings.ReadingsReader;
 import reseat.readings.Repeatability;
 import reseat.readings.SeriesAnalysis;
 import reseat.remount.RemountPlan;
 import reseat.report.form.Screen;
+import reseat.report.page.PageSource;
 import reseat.report.readings.AcceptanceSheet;
 import reseat.report.readings.AcceptanceTestPlan;
 import reseat.report.readings.OffsetTableText;
@@ -57,8 +60,8 @@ final class ReadingsCommand implements FileCommand {
                 + " readings that stand out, holders beside one another.");
     spec.addPositional(
         Options.file(
-            "CSV file. Its head names the columns, 'cycle, X [um], Z [um], temperature [degC],"
-                + " holder'; then a row for each mount."));
+            "CSV file, or - for text on standard input. Its head names the columns, 'cycle, X [um],"
+                + " Z [um], temperature [degC], holder'; then a row for each mount."));
     ReadingsChoices.describe(spec);
     ReadingsFiles.describe(spec);
   }
@@ -142,9 +145,16 @@ final class ReadingsCommand implements FileCommand {
         Path.of(choices.text(option)), content.getBytes(StandardCharsets.UTF_8), choices.force());
   }
 
+  private static MeasuredSeries read(Path file, ReaderWishes wishes)
+      throws IOException, UnreadableCsv {
+    return PageSource.isStandardInput(file)
+        ? ReadingsReader.read("standard input", System.in, wishes)
+        : ReadingsReader.read(file, wishes);
+  }
+
   private static ReadingsReport report(Path file, ReadingsChoices choices, PrintWriter err)
       throws IOException, UnreadableCsv, UnusableChoice {
-    MeasuredSeries series = choices.told(ReadingsReader.read(file));
+    MeasuredSeries series = choices.told(read(file, choices.wishes()));
     if (series.mounts() < 2) {
       throw new UnreadableCsv(
           List.of(
@@ -176,7 +186,7 @@ final class ReadingsCommand implements FileCommand {
         analysis,
         offsets(analysis, axes, choices),
         choices.text("--later"),
-        later(analysis, choices.text("--later")),
+        later(analysis, choices),
         poses(analysis, choices),
         points(choices),
         predictions(analysis, design));
@@ -260,7 +270,7 @@ final class ReadingsCommand implements FileCommand {
         analysis
             .series()
             .temperatures()
-            .map(t -> new Conditions(choices.text("--date"), true, Repeatability.of(t).mean()))
+            .map(t -> new Conditions(choices.text("--date"), true, Repeatability.of(present(t)).mean()))
             .orElse(new Conditions(choices.text("--date"), false, 0));
     try {
       return List.of(
@@ -275,18 +285,23 @@ final class ReadingsCommand implements FileCommand {
     }
   }
 
-  private static Map<String, ControlChart> later(SeriesAnalysis analysis, String file)
+  private static double[] present(double[] readings) {
+    return Arrays.stream(readings).filter(v -> !Double.isNaN(v)).toArray();
+  }
+
+  private static Map<String, ControlChart> later(SeriesAnalysis analysis, ReadingsChoices choices)
       throws IOException, UnreadableCsv, UnusableChoice {
+    String file = choices.text("--later");
     Map<String, ControlChart> charts = new LinkedHashMap<>();
     if (file.isEmpty()) {
       return charts;
     }
-    MeasuredSeries later = ReadingsReader.read(Path.of(file));
+    MeasuredSeries later = read(Path.of(file), choices.wishes());
     for (ColumnAnalysis c : analysis.columns()) {
       Optional<ReadingColumn> more = later.column(c.column().name());
       if (more.isPresent() && more.get().quantity() == c.column().quantity()) {
         c.chart()
-            .ifPresent(chart -> charts.put(c.column().name(), chart.with(more.get().values())));
+            .ifPresent(chart -> charts.put(c.column().name(), chart.with(present(more.get().values()))));
       }
     }
     if (charts.isEmpty()) {

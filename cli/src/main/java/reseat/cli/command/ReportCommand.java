@@ -19,7 +19,6 @@ import reseat.check.Finding;
 import reseat.check.Verdict;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.NoEquilibriumException;
-import reseat.plots.chart.PictureUnits;
 import reseat.remedy.Counsel;
 import reseat.report.check.CheckJson;
 import reseat.report.check.CheckTables;
@@ -195,7 +194,7 @@ final class ReportCommand implements Subcommand {
     Counsel counsel = TriedChanges.of(file, check);
     if (check instanceof SeatedCheck seated) {
       ReportStudy study = study(seated, effort);
-      ReportPictures pictures = ReportPictures.of(study, pictureUnits(figures));
+      ReportPictures pictures = ReportPictures.of(study, figures.system());
       page =
           ReportPage.of(
               study, pictures, stamp, figures, RemedyWords.lines(counsel.remedies(), figures));
@@ -252,22 +251,17 @@ final class ReportCommand implements Subcommand {
           "reseat report: the coupling does not stand, so there is no picture of it; see reseat check");
       return ExitCode.NO_SOLUTION;
     }
+    UnitSystem system = ScreenChoices.of(given, design.get().inInches()).units();
     String name = given.matchedOptionValue("--picture", "");
     if (name.startsWith(RESPONSE)) {
       return response(
-          given, design.get().design(), name.substring(RESPONSE.length()), target, out, err);
+          given, design.get().design(), name.substring(RESPONSE.length()), system, target, out, err);
     }
-    PictureUnits units = pictureUnits(ScreenChoices.of(given, design.get().inInches()).figures());
-    ReportPictures pictures = ReportPictures.of(seated, units);
+    ReportPictures pictures = ReportPictures.of(seated, system);
     if (pictures.named(name).isEmpty()) {
-      pictures = ReportPictures.of(study(seated, effort), units);
+      pictures = ReportPictures.of(study(seated, effort), system);
     }
     return written(given, target).write(name, pictures, out, err);
-  }
-
-  /** An axis has one scale; where both systems are asked for it is the metric one. */
-  private static PictureUnits pictureUnits(FigureText figures) {
-    return figures.system() == UnitSystem.INCH ? PictureUnits.INCH : PictureUnits.METRIC;
   }
 
   private static OnePicture written(ParseResult given, Path target) {
@@ -283,6 +277,7 @@ final class ReportCommand implements Subcommand {
       ParseResult given,
       CouplingDesign design,
       String dimension,
+      UnitSystem system,
       Path target,
       PrintWriter out,
       PrintWriter err)
@@ -298,7 +293,7 @@ final class ReportCommand implements Subcommand {
       err.println("Dimensions of this design: " + String.join(", ", names));
       return ExitCode.BAD_INPUT;
     }
-    return written(given, target).write(ResponsePicture.of(study.get(), design), out);
+    return written(given, target).write(ResponsePicture.of(study.get(), design, system), out);
   }
 
   /** Writes again whenever the file's time changes, until the program is stopped. */

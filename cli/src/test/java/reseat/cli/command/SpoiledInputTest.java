@@ -20,8 +20,8 @@ import reseat.cli.command.SpoiledRun.Outcome;
 
 /**
  * Spoiled files get an answer or a message, whatever they hold: never a fault of the program, a
- * number that is none, silence, or a file half-written. Many more cases with {@code -Pspoil}; what
- * was found stands in {@link FoundCasesTest}.
+ * number that is none, silence, or a file half-written. Many more cases with {@code -Pfull} and
+ * {@code -Pspoil}; what was found stands in {@link FoundCasesTest}.
  */
 class SpoiledInputTest {
 

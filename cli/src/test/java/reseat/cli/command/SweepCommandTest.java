@@ -42,7 +42,7 @@ class SweepCommandTest extends TypedCommand {
     assertEquals("", err.toString());
     assertTrue(
         out.toString()
-            .contains("All checks hold at 2 of 5 points: preload.force = 450 N to 750 N."),
+            .contains("2 of 5 points pass every check: preload.force = 450 N to 750 N."),
         out.toString());
     assertTrue(out.toString().contains("FAILS: lift-off (crash)"), out.toString());
     assertTrue(out.toString().contains("cannot be made [1]"), out.toString());

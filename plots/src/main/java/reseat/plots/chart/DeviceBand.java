@@ -53,7 +53,7 @@ public final class DeviceBand {
    * @param called what the design calls the device
    * @param device the device
    * @param band what it may be set to; empty if the coupling sets no band
-   * @param units unit system of the axes; the words of the key give both
+   * @param units unit system of axes and words
    * @return the picture; empty if nothing but the force itself is set on such a device, or it
    *     cannot be set
    */
@@ -94,7 +94,7 @@ public final class DeviceBand {
     panel.line(xs, array(forces, 1), CURVE);
     panel.vertical(setting.of(here.get().value()), NOMINAL);
     Scene drawn = panel.scene();
-    Scene key = Key.of(key(device, here.get(), part, band, pull), WIDTH - 12, 1);
+    Scene key = Key.of(key(device, here.get(), part, band, setting, pull), WIDTH - 12, 1);
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(key, 6, drawn.height() + 8);
     String caption =
@@ -102,7 +102,7 @@ public final class DeviceBand {
             + called
             + " gives for the "
             + here.get().kind().label()
-            + " set on it, with the spread between mounts and devices.";
+            + " set on it, with the spread between changes and devices.";
     return Optional.of(
         Picture.of(
             PictureKind.DEVICE_BAND,
@@ -170,17 +170,18 @@ public final class DeviceBand {
       BenchSetting here,
       double part,
       Optional<BenchBand> band,
+      AxisQuantity setting,
       AxisQuantity pull) {
     List<Key.Entry> entries = new ArrayList<>();
     entries.add(
         Key.Entry.line(
             NOMINAL,
-            "this design: " + here.told() + " for " + pull.text(device.nominalForce(), 3)));
+            "this design: " + told(here, setting) + " for " + pull.text(device.nominalForce(), 3)));
     entries.add(
         Key.Entry.line(
             SPREAD,
             FilledText.of(
-                "from mount to mount and device to device together \u00b1%.3g %%", 100 * part)));
+                "from change to change and device to device together \u00b1%.3g %%", 100 * part)));
     band.ifPresent(
         b -> {
           entries.add(
@@ -191,12 +192,16 @@ public final class DeviceBand {
                     LineStyle.NONE,
                     AIM,
                     "set from "
-                        + b.settingAtLow().get().told()
+                        + told(b.settingAtLow().get(), setting)
                         + " to "
-                        + b.settingAtHigh().get().told()));
+                        + told(b.settingAtHigh().get(), setting)));
           }
         });
     return entries;
+  }
+
+  private static String told(BenchSetting set, AxisQuantity setting) {
+    return set.kind().label() + " " + setting.text(set.value(), 3);
   }
 
   private static String allowed(BenchBand b, AxisQuantity pull) {

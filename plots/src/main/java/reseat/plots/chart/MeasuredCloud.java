@@ -106,13 +106,13 @@ public final class MeasuredCloud {
     Scene.Builder scene = new Scene.Builder().place(drawn, 0, 0);
     scene.place(key, 6, drawn.height() + 6);
     String plane = firstAxis + "\u2013" + secondAxis + " plane";
-    String told = told(firstAxis, secondAxis, found, foretold);
+    String deviations = deviations(firstAxis, secondAxis, found, foretold);
     return Picture.of(
         PictureKind.MEASURED_PLANE,
         name,
         (compared ? "Measured mounts over simulated ones, " : "Measured mounts, ") + plane,
-        told,
-        "Cloud of " + measured.size() + " measured mounts, " + plane + ". " + told,
+        deviations,
+        "Cloud of " + measured.size() + " measured mounts, " + plane + ". " + deviations,
         scene.build(WIDTH, drawn.height() + 6 + key.height()));
   }
 
@@ -144,7 +144,7 @@ public final class MeasuredCloud {
     return key;
   }
 
-  private static String told(
+  private static String deviations(
       String first, String second, CloudEllipse measured, CloudEllipse simulated) {
     String head = "Measured s " + pair(first, second, measured);
     return simulated == null

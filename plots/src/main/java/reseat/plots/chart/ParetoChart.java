@@ -208,11 +208,11 @@ public final class ParetoChart {
     }
     return "Along the dashed line one quality can only be bettered at the cost of the other;"
         + " recommended is "
-        + told(best.get(0), first, second)
+        + nameWithFigures(best.get(0), first, second)
         + ".";
   }
 
-  private static String told(Best b, AxisQuantity first, AxisQuantity second) {
+  private static String nameWithFigures(Best b, AxisQuantity first, AxisQuantity second) {
     return b.name() + " with " + first.text(b.first(), 3) + " and " + second.text(b.second(), 3);
   }
 
@@ -226,7 +226,7 @@ public final class ParetoChart {
         + ". Unbeaten: "
         + (best.isEmpty()
             ? "none"
-            : String.join("; ", best.stream().limit(12).map(b -> told(b, first, second)).toList()))
+            : String.join("; ", best.stream().limit(12).map(b -> nameWithFigures(b, first, second)).toList()))
         + ".";
   }
 }

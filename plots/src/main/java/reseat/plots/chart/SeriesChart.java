@@ -1,8 +1,10 @@
 package reseat.plots.chart;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;
 import reseat.plots.scene.Dash;
@@ -26,7 +28,7 @@ public final class SeriesChart {
    * One column of readings.
    *
    * @param quantity what was read, with the unit to show
-   * @param values readings, SI, in order; at least two
+   * @param values readings, SI, in order, NaN where one was missed; at least two
    * @param lower least reading allowed, SI; infinite for none
    * @param upper greatest reading allowed, SI; infinite for none
    * @param settledFrom number of the first reading that counts as settled, from 1; 0 if not judged
@@ -78,19 +80,16 @@ public final class SeriesChart {
         "Readings in the order in which they were taken",
         caption(columns),
         "Series of readings. "
-            + columns.stream().map(SeriesChart::told).collect(Collectors.joining("; "))
+            + columns.stream().map(SeriesChart::range).collect(Collectors.joining("; "))
             + ".",
         BarPanel.stacked(panels, WIDTH));
   }
 
   private static Scene panel(Column c) {
     int n = c.values().size();
-    double[] xs = new double[n];
-    double[] ys = new double[n];
-    for (int i = 0; i < n; i++) {
-      xs[i] = i + 1;
-      ys[i] = c.quantity().of(c.values().get(i));
-    }
+    int[] read = IntStream.range(0, n).filter(i -> !c.values().get(i).isNaN()).toArray();
+    double[] xs = Arrays.stream(read).mapToDouble(i -> i + 1.0).toArray();
+    double[] ys = Arrays.stream(read).mapToDouble(i -> c.quantity().of(c.values().get(i))).toArray();
     double lower = c.quantity().of(c.lower());
     double upper = c.quantity().of(c.upper());
     AxisRange.Gatherer range = new AxisRange.Gatherer().add(ys);
@@ -163,9 +162,9 @@ public final class SeriesChart {
     return "The first mounts still run in; " + settled + ".";
   }
 
-  private static String told(Column c) {
-    double least = c.values().stream().mapToDouble(v -> v).min().orElseThrow();
-    double most = c.values().stream().mapToDouble(v -> v).max().orElseThrow();
+  private static String range(Column c) {
+    double least = c.values().stream().mapToDouble(v -> v).filter(v -> !Double.isNaN(v)).min().orElseThrow();
+    double most = c.values().stream().mapToDouble(v -> v).filter(v -> !Double.isNaN(v)).max().orElseThrow();
     return c.quantity().name()
         + ": "
         + c.values().size()

@@ -5,7 +5,6 @@ import java.util.List;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
 import reseat.design.Support;
-import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;
 import reseat.plots.scene.Anchor;
@@ -41,10 +40,11 @@ public final class BallStudSection {
    *
    * @param name name of the picture, for instance {@code stud-front}
    * @param support a support whose ball stands on a described stud
+   * @param units units of its words
    * @return the picture
    * @throws IllegalArgumentException if the stud is not described
    */
-  public static Picture draw(String name, Support support) {
+  public static Picture draw(String name, Support support, DrawingUnits units) {
     StudMount mount =
         support
             .mounting()
@@ -53,7 +53,7 @@ public final class BallStudSection {
                 () ->
                     new IllegalArgumentException(
                         "the stud of ball " + support.name() + " is not described"));
-    return draw(name, "of ball " + support.name(), mount, support.ball().radius());
+    return draw(name, "of ball " + support.name(), mount, support.ball().radius(), units);
   }
 
   /**
@@ -63,9 +63,11 @@ public final class BallStudSection {
    * @param whose which stud, as the heading goes on: {@code of ball front}
    * @param mount the stud and what holds it
    * @param radius radius of its ball, m
+   * @param units units of its words
    * @return the picture
    */
-  public static Picture draw(String name, String whose, StudMount mount, double radius) {
+  public static Picture draw(
+      String name, String whose, StudMount mount, double radius, DrawingUnits units) {
     StudProfile profile = StudProfile.of(mount, radius);
     SheetView view = view(mount, profile, radius);
     List<Mark> marks = new ArrayList<>();
@@ -74,18 +76,18 @@ public final class BallStudSection {
     ball(view, radius, marks, placer);
     stud(mount, profile, view, marks, placer);
     bond(mount, profile, view, marks);
-    dimensions(mount, profile, view, marks, placer);
-    labels(mount, profile, radius, view, marks, placer);
+    dimensions(mount, profile, view, marks, placer, units);
+    labels(mount, profile, radius, view, marks, placer, units);
     Scene.Builder scene = new Scene.Builder().addAll(marks);
-    scene.addAll(ScaleBar.of(view, WIDTH - 8, HEIGHT - 22, 130));
-    Scene key = Key.of(StudWords.key(mount, SKETCH), WIDTH - 12, 1);
+    scene.addAll(ScaleBar.of(view, WIDTH - 8, HEIGHT - 22, 130, units));
+    Scene key = Key.of(StudWords.key(mount, SKETCH, units), WIDTH - 12, 1);
     scene.place(key, 6, HEIGHT + 4);
     return Picture.of(
         PictureKind.STUD_SECTION,
         name,
         "Stud " + whose,
-        StudWords.caption(mount),
-        StudWords.altText(whose, mount),
+        StudWords.caption(mount, units),
+        StudWords.altText(whose, mount, units),
         scene.build(WIDTH, HEIGHT + 4 + key.height()));
   }
 
@@ -185,7 +187,12 @@ public final class BallStudSection {
   }
 
   private static void dimensions(
-      StudMount mount, StudProfile profile, SheetView view, List<Mark> marks, LabelPlacer placer) {
+      StudMount mount,
+      StudProfile profile,
+      SheetView view,
+      List<Mark> marks,
+      LabelPlacer placer,
+      DrawingUnits units) {
     double left = profile.bodyHalfWidth(0);
     double face = -mount.stud().stickOut();
     Point centre = new Point(view.of(-left, 0).x() - 26, view.of(0, 0).y());
@@ -193,7 +200,7 @@ public final class BallStudSection {
     marks.add(Mark.Path.line(centre, view.of(0, 0).moved(-14, 0), LineStyle.THIN));
     marks.add(Mark.Path.line(atFace, view.of(-left, face), LineStyle.THIN));
     add(
-        DimensionLine.of(atFace, centre, 4, NumberText.length(mount.stud().stickOut())),
+        DimensionLine.of(atFace, centre, 4, units.dimension(mount.stud().stickOut())),
         marks,
         placer);
     if (mount.thread().isPresent()) {
@@ -203,7 +210,7 @@ public final class BallStudSection {
       Point atBottom = new Point(upper.x(), view.of(0, bottom).y());
       marks.add(Mark.Path.line(atBottom, view.of(-left, bottom), LineStyle.THIN));
       marks.add(Mark.Path.line(upper, atFace, LineStyle.THIN));
-      String engaged = NumberText.with(1e3 * profile.foot(), 4, "mm");
+      String engaged = units.length(profile.foot(), 4);
       add(DimensionLine.of(atBottom, upper, 4, engaged), marks, placer);
     }
   }
@@ -219,24 +226,25 @@ public final class BallStudSection {
       double radius,
       SheetView view,
       List<Mark> marks,
-      LabelPlacer placer) {
+      LabelPlacer placer,
+      DrawingUnits units) {
     double face = -mount.stud().stickOut();
     double shoulderTop = face + mount.stud().shoulderLength();
     double neck = mount.stud().neckDiameter() / 2;
     double neckMiddle = (shoulderTop - radius) / 2;
     label(
-        "ball \u00d8" + NumberText.length(2 * radius),
+        "ball \u00d8" + units.dimension(2 * radius),
         0.7 * radius,
         0.7 * radius,
         view,
         marks,
         placer);
     double beside = view.of(profile.bodyHalfWidth(0), 0).x() + 14;
-    beside("neck \u00d8" + NumberText.length(2 * neck), view.of(neck, neckMiddle), beside, marks);
+    addLabel("neck \u00d8" + units.dimension(2 * neck), view.of(neck, neckMiddle), beside, marks);
     if (mount.stud().shoulderLength() > 0) {
       double shoulder = mount.stud().shoulderDiameter();
-      beside(
-          "shoulder \u00d8" + NumberText.length(shoulder),
+      addLabel(
+          "shoulder \u00d8" + units.dimension(shoulder),
           view.of(shoulder / 2, (face + shoulderTop) / 2),
           beside,
           marks);
@@ -244,7 +252,7 @@ public final class BallStudSection {
   }
 
   /** Words on the level of what they name, right of body and nut, where nothing else stands. */
-  private static void beside(String words, Point named, double x, List<Mark> marks) {
+  private static void addLabel(String words, Point named, double x, List<Mark> marks) {
     Point to = new Point(x, named.y());
     marks.add(Mark.Path.line(named, to, LineStyle.THIN));
     marks.add(Mark.Text.level(words, to.moved(3, 4), Anchor.START, TextStyle.SMALL));

@@ -16,9 +16,11 @@ final class CaseWords {
   private CaseWords() {}
 
   /** For instance {@code finish: X -6 N, Z -4 N at the tool point}. */
-  static String of(CouplingDesign design, LoadCase loadCase) {
-    String force = components(design.axes(), loadCase.load().force(), "N");
-    String moment = components(design.axes(), loadCase.load().moment(), "N\u00b7m");
+  static String of(CouplingDesign design, LoadCase loadCase, DrawingUnits units) {
+    String force = components(
+            design.axes(), loadCase.load().force().times(units.forceIn(1)), units.forceUnit());
+    String moment = components(
+            design.axes(), loadCase.load().moment().times(units.momentIn(1)), units.momentUnit());
     String load =
         moment.isEmpty()
             ? force
@@ -27,7 +29,7 @@ final class CaseWords {
         + ": "
         + (load.isEmpty() ? "no load" : load)
         + " at "
-        + place(design, loadCase.load().at());
+        + place(design, loadCase.load().at(), units);
   }
 
   /** Components that are worth telling, or nothing. */
@@ -42,7 +44,7 @@ final class CaseWords {
     return String.join(", ", parts);
   }
 
-  private static String place(CouplingDesign design, Vec3 at) {
+  private static String place(CouplingDesign design, Vec3 at, DrawingUnits units) {
     if (at.distanceTo(design.toolPoint()) < 1e-9) {
       return "the tool point";
     }
@@ -50,11 +52,12 @@ final class CaseWords {
       return "the centre of mass";
     }
     return "("
-        + NumberText.significant(1e3 * at.x(), 4)
+        + units.number(at.x(), 4)
         + ", "
-        + NumberText.significant(1e3 * at.y(), 4)
+        + units.number(at.y(), 4)
         + ", "
-        + NumberText.significant(1e3 * at.z(), 4)
-        + ") mm";
+        + units.number(at.z(), 4)
+        + ") "
+        + units.lengthUnit();
   }
 }

@@ -28,7 +28,7 @@ final class ContactInset {
 
   private ContactInset() {}
 
-  static Scene of(Support support, SectionContact c, SheetView view, double width) {
+  static Scene of(Support support, SectionContact c, SheetView view, double width, DrawingUnits units) {
     double patch = Math.max(c.halfPatch(), 1e-3 * support.ball().radius());
     double edge = c.edgeDistance();
     boolean edgeShown = edge > -3 * patch && edge < 14 * patch;
@@ -51,12 +51,12 @@ final class ContactInset {
               origin.moved(-half, 0),
               origin.moved(half, 0),
               38,
-              NumberText.with(2e3 * c.halfPatch(), 3, "mm")));
+              units.length(2 * c.halfPatch(), 3)));
     }
     if (edgeShown && edge > 0) {
       scene.addAll(
           DimensionLine.of(
-              origin, origin.moved(scale * edge, 0), -44, NumberText.with(1e3 * edge, 3, "mm")));
+              origin, origin.moved(scale * edge, 0), -44, units.length(edge, 3)));
     }
     scene.add(Mark.Path.rectangle(frame, LineStyle.THIN, Fill.NONE));
     String heading =
@@ -70,7 +70,7 @@ final class ContactInset {
                 : "patch; "
                     + c.edgeName()
                     + " is "
-                    + NumberText.with(1e3 * edge, 3, "mm")
+                    + units.length(edge, 3)
                     + " away";
     scene.add(Mark.Text.level(words, new Point(1, HEIGHT + 15), Anchor.START, TextStyle.NOTE));
     return scene.build(width, HEIGHT + 20);

@@ -5,7 +5,6 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Preload;
-import reseat.plots.NumberText;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LabelPlacer;
@@ -29,11 +28,18 @@ final class LoadMarks {
   private final Projection projection;
   private final Box frame;
   private final LabelPlacer placer;
+  private final DrawingUnits units;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Key.Entry> key = new ArrayList<>();
   private List<Point> tips = List.of();
 
-  LoadMarks(CouplingDesign design, Projection projection, Box frame, LabelPlacer placer) {
+  LoadMarks(
+      CouplingDesign design,
+      Projection projection,
+      Box frame,
+      LabelPlacer placer,
+      DrawingUnits units) {
+    this.units = units;
     this.design = design;
     this.projection = projection;
     this.frame = frame;
@@ -69,8 +75,8 @@ final class LoadMarks {
     return marks;
   }
 
-  static String preloadWords(Preload p) {
-    return (p.name().isBlank() ? "preload" : p.name()) + ": " + NumberText.force(p.force());
+  static String preloadWords(Preload p, DrawingUnits units) {
+    return (p.name().isBlank() ? "preload" : p.name()) + ": " + units.force(p.force());
   }
 
   private void mass() {
@@ -92,7 +98,7 @@ final class LoadMarks {
     key.add(
         new Key.Entry(
             Sign.centreOfMass(new Point(0, 0), SIGN),
-            "centre of mass of the moving half, weight " + NumberText.force(weight)));
+            "centre of mass of the moving half, weight " + units.force(weight)));
   }
 
   private void landmarks(List<PlanView.Landmark> landmarks) {
@@ -117,7 +123,7 @@ final class LoadMarks {
         new Key.Entry(
             Sign.target(new Point(0, 0), SIGN, Tone.VERMILLION),
             "tool point, "
-                + NumberText.with(1e3 * design.toolPoint().z(), 4, "mm")
+                + units.length(design.toolPoint().z(), 4)
                 + " above the ball centres"));
   }
 
@@ -174,7 +180,7 @@ final class LoadMarks {
                 }
                 marks.addAll(balloon(box.middle(), number, across));
               });
-      key.add(new Key.Entry(balloon(new Point(0, 0), number, across), CaseWords.of(design, c)));
+      key.add(new Key.Entry(balloon(new Point(0, 0), number, across), CaseWords.of(design, c, units)));
     }
   }
 

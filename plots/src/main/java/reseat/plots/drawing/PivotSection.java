@@ -39,12 +39,13 @@ public final class PivotSection {
    * @param duty the seat
    * @param ball material of the ball
    * @param force force into the seat, zero or more, N
+   * @param units units of its words
    * @return the picture
    */
-  public static Picture draw(String name, PivotDuty duty, Material ball, double force) {
+  public static Picture draw(String name, PivotDuty duty, Material ball, double force, DrawingUnits units) {
     PivotSeat pivot = duty.seat();
     if (pivot instanceof SocketPivot socket) {
-      return SocketSection.draw(name, WHOSE, socket, force);
+      return SocketSection.draw(name, WHOSE, socket, force, units);
     }
     double r = pivot.ballRadius();
     SeatFrame frame = SeatFrame.level(Vec3.ZERO, 0);
@@ -73,7 +74,7 @@ public final class PivotSection {
             duty.material(),
             open,
             BallMounting.rigid());
-    return SeatSection.draw(name, WHOSE, support, contacts(support, contact, each));
+    return SeatSection.draw(name, WHOSE, support, contacts(support, contact, each), units);
   }
 
   private static List<Equilibrium.Contact> contacts(

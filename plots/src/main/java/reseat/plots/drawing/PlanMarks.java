@@ -8,7 +8,6 @@ import reseat.design.Support;
 import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.PreloadZone;
-import reseat.plots.NumberText;
 import reseat.plots.scene.Box;
 import reseat.plots.scene.Dash;
 import reseat.plots.scene.Fill;
@@ -38,11 +37,13 @@ final class PlanMarks {
   private final Projection projection;
   private final Box frame;
   private final LabelPlacer placer;
+  private final DrawingUnits units;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Mark> words = new ArrayList<>();
   private final List<Key.Entry> key = new ArrayList<>();
 
-  PlanMarks(CouplingDesign design, SheetView view, Box frame) {
+  PlanMarks(CouplingDesign design, SheetView view, Box frame, DrawingUnits units) {
+    this.units = units;
     this.design = design;
     this.view = view;
     this.projection = new Projection(view, Vec3.X, Vec3.Y);
@@ -58,7 +59,7 @@ final class PlanMarks {
     balls();
     contacts();
     preloads();
-    LoadMarks loads = new LoadMarks(design, projection, frame, placer);
+    LoadMarks loads = new LoadMarks(design, projection, frame, placer, units);
     loads.drawSigns(landmarks);
     names();
     loads.nameToolPoint();
@@ -216,11 +217,11 @@ final class PlanMarks {
       }
       marks.addAll(LoadMarks.direction(projection, p.direction(), at, 34, Tone.GREEN));
       placer.keepClear(Box.about(at, LoadMarks.SIGN));
-      String words = LoadMarks.preloadWords(p);
+      String words = LoadMarks.preloadWords(p, units);
       if (r > 0 && r < TOO_SMALL) {
         words +=
             ", wandering \u00b1"
-                + NumberText.with(1e3 * p.lineSpread().limit(), 2, "mm")
+                + units.length(p.lineSpread().limit(), 2)
                 + " (too little to show)";
       }
       key.add(
@@ -229,7 +230,7 @@ final class PlanMarks {
               words));
     }
     if (wander) {
-      key.add(Key.Entry.line(WANDER, "how far the preload line wanders from mount to mount"));
+      key.add(Key.Entry.line(WANDER, "how far the preload line wanders from change to change"));
     }
   }
 
@@ -239,11 +240,16 @@ final class PlanMarks {
       Point at = sheet(c);
       double outward = Elementary.atan2(c.y(), c.x());
       List<String> lines =
-          List.of(s.name(), "ball \u00d8" + NumberText.with(1e3 * s.ball().diameter(), 5, "mm"));
+          List.of(s.name(), "ball \u00d8" + units.briefly(s.ball().diameter()));
       placer
-          .place(lines, TextStyle.LABEL, at, view.length(s.ball().radius()) + 5, outward)
+          .place(lines, TextStyle.LABEL, at, view.length(clear(s)) + 5, outward)
           .ifPresent(p -> words.addAll(p.marks()));
     }
+  }
+
+  /** How far from the ball's centre a name is clear of ball and seat; a groove is long but narrow. */
+  private static double clear(Support s) {
+    return s.seat().isGroove() ? s.ball().radius() : PlanSeat.reach(s.seat(), s.ball());
   }
 
   private void circleName() {
@@ -258,7 +264,7 @@ final class PlanMarks {
     Point at = view.origin().toward(view.length(r), angle);
     placer
         .place(
-            List.of("circle of ball centres", "\u00d8" + NumberText.length(2 * r)),
+            List.of("circle of ball centres", "\u00d8" + units.dimension(2 * r)),
             TextStyle.SMALL,
             at,
             4,

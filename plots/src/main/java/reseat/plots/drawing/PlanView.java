@@ -7,7 +7,6 @@ import reseat.design.CouplingDesign;
 import reseat.design.Support;
 import reseat.elementary.Elementary;
 import reseat.equilibrium.PreloadZone;
-import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
@@ -50,23 +49,27 @@ public final class PlanView {
    * @param zones where the preload's line, or the resultant of several, may stand before a contact
    *     opens; one zone per preload is drawn too, but is harder to read; or none
    * @param landmarks further points, for instance the centre of stiffness
+   * @param units units of its words
    * @return the picture {@code plan}
    */
   public static Picture draw(
-      CouplingDesign design, List<PreloadZone> zones, List<Landmark> landmarks) {
+      CouplingDesign design,
+      List<PreloadZone> zones,
+      List<Landmark> landmarks,
+      DrawingUnits units) {
     SheetView.Extent extent = extent(design, landmarks);
     double inner = WIDTH - 2 * MARGIN;
     double height = Math.max(300, Math.min(480, inner * extent.height() / extent.width()));
     Box area = new Box(MARGIN, MARGIN, WIDTH - MARGIN, MARGIN + height);
     SheetView view = SheetView.fitting(extent, area);
     PlanMarks marks =
-        new PlanMarks(design, view, new Box(4, 4, WIDTH - 4, area.bottom() + MARGIN - 8));
+        new PlanMarks(design, view, new Box(4, 4, WIDTH - 4, area.bottom() + MARGIN - 8), units);
     marks.drawAll(zones, landmarks);
     Scene.Builder scene = new Scene.Builder();
     scene.place(marks.sheet(), 0, 0);
     double bottom = marks.sheet().height();
     scene.addAll(AxisTriad.of(design.axes(), Vec3.X, Vec3.Y, 6, bottom + 6));
-    scene.addAll(ScaleBar.of(view, WIDTH - 8, bottom + STRIP / 2, 170));
+    scene.addAll(ScaleBar.of(view, WIDTH - 8, bottom + STRIP / 2, 170, units));
     Scene key = Key.of(marks.key(), WIDTH - 12, 2);
     scene.place(key, 6, bottom + STRIP + 8);
     return Picture.of(
@@ -74,7 +77,7 @@ public final class PlanView {
         "plan",
         "Plan of the coupling",
         caption(design),
-        altText(design),
+        altText(design, units),
         scene.build(WIDTH, bottom + STRIP + 8 + key.height()));
   }
 
@@ -103,27 +106,30 @@ public final class PlanView {
         + (design.title().isBlank() ? "." : ": " + design.title() + ".");
   }
 
-  private static String altText(CouplingDesign design) {
+  private static String altText(CouplingDesign design, DrawingUnits units) {
     String balls =
         design.supports().stream()
             .map(
                 s ->
                     s.name()
                         + " at ("
-                        + NumberText.significant(1e3 * s.ball().centre().x(), 4)
+                        + units.number(s.ball().centre().x(), 4)
                         + ", "
-                        + NumberText.significant(1e3 * s.ball().centre().y(), 4)
-                        + ") mm, ball "
-                        + NumberText.significant(1e3 * s.ball().diameter(), 4)
-                        + " mm")
+                        + units.number(s.ball().centre().y(), 4)
+                        + ") "
+                        + units.lengthUnit()
+                        + ", ball "
+                        + units.length(s.ball().diameter(), 4))
             .collect(Collectors.joining("; "));
     return "Plan of the coupling to scale. Supports: "
         + balls
         + ". Tool point at ("
-        + NumberText.significant(1e3 * design.toolPoint().x(), 4)
+        + units.number(design.toolPoint().x(), 4)
         + ", "
-        + NumberText.significant(1e3 * design.toolPoint().y(), 4)
-        + ") mm. "
+        + units.number(design.toolPoint().y(), 4)
+        + ") "
+        + units.lengthUnit()
+        + ". "
         + design.preloads().size()
         + " preloads and "
         + design.cases().size()

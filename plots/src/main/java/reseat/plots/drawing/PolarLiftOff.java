@@ -10,7 +10,6 @@ import reseat.design.MachineAxis;
 import reseat.elementary.Elementary;
 import reseat.equilibrium.ContactLines;
 import reseat.equilibrium.LiftOff;
-import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;
 import reseat.plots.scene.Fill;
@@ -75,10 +74,11 @@ public final class PolarLiftOff {
    * Draws the map of one design in its three machine planes.
    *
    * @param design the coupling
+   * @param units units of its words
    * @return the picture {@code lift-off-map}
    * @throws ArithmeticException if the contacts do not constrain the holder
    */
-  public static Picture of(CouplingDesign design) {
+  public static Picture of(CouplingDesign design, DrawingUnits units) {
     MachineAxes axes = design.axes();
     int[][] pairs = {{0, 1}, {0, 2}, {1, 2}};
     List<Plane> planes = new ArrayList<>();
@@ -87,7 +87,7 @@ public final class PolarLiftOff {
       MachineAxis v = axes.axis(pair[1]);
       planes.add(new Plane(u.name(), v.name(), rays(design, u.direction(), v.direction())));
     }
-    return draw(planes);
+    return draw(planes, units);
   }
 
   private static List<Ray> rays(CouplingDesign design, Vec3 u, Vec3 v) {
@@ -106,10 +106,11 @@ public final class PolarLiftOff {
    * Draws maps from forces by direction.
    *
    * @param planes one to four planes
+   * @param units units of its words
    * @return the picture {@code lift-off-map}
    */
-  public static Picture draw(List<Plane> planes) {
-    double outer = outerRing(planes);
+  public static Picture draw(List<Plane> planes, DrawingUnits units) {
+    double outer = outerRing(planes, units);
     double panel = WIDTH / 2 - 4;
     Scene.Builder scene = new Scene.Builder();
     double rowTop = 0;
@@ -117,12 +118,12 @@ public final class PolarLiftOff {
     for (int i = 0; i < planes.size(); i++) {
       boolean leftHand = i % 2 == 0;
       rowTop = leftHand ? bottom : rowTop;
-      Scene drawn = PolarPanel.of(planes.get(i), outer, panel);
+      Scene drawn = PolarPanel.of(planes.get(i), outer, panel, units);
       scene.place(drawn, leftHand ? 0 : panel + 8, rowTop);
       bottom = Math.max(bottom, rowTop + drawn.height() + 6);
     }
     boolean roomBeside = planes.size() % 2 == 1;
-    Scene key = Key.of(key(outer), roomBeside ? panel - 20 : WIDTH - 12, 2);
+    Scene key = Key.of(key(outer, units), roomBeside ? panel - 20 : WIDTH - 12, 2);
     double top = roomBeside ? rowTop + 60 : bottom;
     scene.place(key, roomBeside ? panel + 20 : 6, top);
     Optional<Weakest> weakest = weakest(planes);
@@ -130,12 +131,12 @@ public final class PolarLiftOff {
         PictureKind.LIFT_OFF_MAP,
         "lift-off-map",
         "Force at the tool point that opens the first contact, by direction",
-        caption(weakest),
-        altText(planes),
+        caption(weakest, units),
+        altText(planes, units),
         scene.build(WIDTH, Math.max(bottom, top + key.height())));
   }
 
-  private static List<Key.Entry> key(double outer) {
+  private static List<Key.Entry> key(double outer, DrawingUnits units) {
     List<Key.Entry> entries = new ArrayList<>();
     entries.add(Key.Entry.line(PolarPanel.CURVE, "force that opens the first contact"));
     entries.add(
@@ -146,14 +147,14 @@ public final class PolarLiftOff {
             "weakest direction in the plane"));
     entries.add(
         Key.Entry.line(
-            LineStyle.THIN, "outer ring: " + NumberText.force(outer) + " or more is cut off here"));
+            LineStyle.THIN, "outer ring: " + units.force(outer) + " or more is cut off here"));
     entries.add(
         new Key.Entry(List.of(), "names round the ring: the contact that opens first there"));
     return entries;
   }
 
   /** A round force that shows the weak directions well. */
-  private static double outerRing(List<Plane> planes) {
+  private static double outerRing(List<Plane> planes, DrawingUnits units) {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
     for (Plane p : planes) {
@@ -167,14 +168,14 @@ public final class PolarLiftOff {
     if (most == 0) {
       return 1;
     }
-    double wanted = Math.min(1.05 * most, MOST_SHOWN * least);
+    double wanted = units.forceIn(Math.min(1.05 * most, MOST_SHOWN * least));
     double decade = Elementary.pow(10, Math.floor(Elementary.log10(wanted)));
     for (double step : new double[] {1, 1.2, 1.6, 2, 2.4, 3.2, 4, 6, 8}) {
       if (step * decade >= wanted) {
-        return step * decade;
+        return step * decade * units.oneForce();
       }
     }
-    return 10 * decade;
+    return 10 * decade * units.oneForce();
   }
 
   private record Weakest(Plane plane, Ray ray) {}
@@ -191,7 +192,7 @@ public final class PolarLiftOff {
     return Optional.ofNullable(best);
   }
 
-  private static String caption(Optional<Weakest> weakest) {
+  private static String caption(Optional<Weakest> weakest, DrawingUnits units) {
     return weakest
         .map(
             w ->
@@ -199,7 +200,7 @@ public final class PolarLiftOff {
                     ? "Contact " + w.ray().contact() + " is open already without any load."
                     : "The nearer a curve comes to the middle, the weaker the coupling in that"
                         + " direction: least in these planes is "
-                        + NumberText.force(w.ray().force())
+                        + units.force(w.ray().force())
                         + " in the "
                         + w.plane().first()
                         + "\u2013"
@@ -210,19 +211,19 @@ public final class PolarLiftOff {
         .orElse("No force in these planes opens a contact.");
   }
 
-  private static String altText(List<Plane> planes) {
+  private static String altText(List<Plane> planes, DrawingUnits units) {
     return "Polar maps of the force at the tool point that opens the first contact. "
-        + planes.stream().map(PolarLiftOff::extremes).collect(Collectors.joining(" "));
+        + planes.stream().map(p -> extremes(p, units)).collect(Collectors.joining(" "));
   }
 
-  private static String extremes(Plane p) {
+  private static String extremes(Plane p, DrawingUnits units) {
     double least = p.rays().stream().mapToDouble(Ray::force).min().orElse(Double.POSITIVE_INFINITY);
     double most = p.rays().stream().mapToDouble(Ray::force).max().orElse(0);
     return FilledText.of(
-        "Plane %s\u2013%s: least %s, most %s.", p.first(), p.second(), told(least), told(most));
+        "Plane %s\u2013%s: least %s, most %s.", p.first(), p.second(), forceText(least, units), forceText(most, units));
   }
 
-  private static String told(double force) {
-    return Double.isInfinite(force) ? "without limit" : NumberText.force(force);
+  private static String forceText(double force, DrawingUnits units) {
+    return Double.isInfinite(force) ? "without limit" : units.force(force);
   }
 }

@@ -30,10 +30,12 @@ final class PolarPanel {
   private final double radius;
   private final Point middle;
   private final LabelPlacer placer;
+  private final DrawingUnits units;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Mark> words = new ArrayList<>();
 
-  private PolarPanel(PolarLiftOff.Plane plane, double outer, double width) {
+  private PolarPanel(PolarLiftOff.Plane plane, double outer, double width, DrawingUnits units) {
+    this.units = units;
     this.plane = plane;
     this.outer = outer;
     this.radius = width / 2 - 58;
@@ -41,8 +43,8 @@ final class PolarPanel {
     this.placer = new LabelPlacer(new Box(1, 22, width - 1, middle.y() + radius + 36));
   }
 
-  static Scene of(PolarLiftOff.Plane plane, double outer, double width) {
-    PolarPanel p = new PolarPanel(plane, outer, width);
+  static Scene of(PolarLiftOff.Plane plane, double outer, double width, DrawingUnits units) {
+    PolarPanel p = new PolarPanel(plane, outer, width, units);
     p.grid(width);
     p.placer.avoidCircle(p.middle, p.radius);
     p.curve();
@@ -63,7 +65,7 @@ final class PolarPanel {
       LineStyle line = i == RINGS ? LineStyle.THIN : LineStyle.HATCH;
       marks.add(Mark.Oval.circle(middle, radius * i / RINGS, line, Fill.NONE));
       String force =
-          i == RINGS ? NumberText.force(outer) : NumberText.significant(outer * i / RINGS, 3);
+          i == RINGS ? units.force(outer) : NumberText.significant(units.forceIn(outer) * i / RINGS, 3);
       Mark.Text label =
           new Mark.Text(
               force,
@@ -155,7 +157,7 @@ final class PolarPanel {
     placer.keepClear(Box.about(p, 4));
     placer
         .place(
-            List.of(NumberText.force(least.force())),
+            List.of(units.force(least.force())),
             TextStyle.SMALL,
             p,
             6,

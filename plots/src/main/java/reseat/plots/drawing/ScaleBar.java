@@ -28,15 +28,19 @@ final class ScaleBar {
    * @param longest greatest length, sheet units
    * @return the marks
    */
-  static List<Mark> of(SheetView view, double right, double y, double longest) {
+  static List<Mark> of(SheetView view, double right, double y, double longest, DrawingUnits units) {
     double mm = largest(MILLIMETRES, view.length(1e-3), longest);
     double inch = largest(INCHES, view.length(0.0254), longest);
     double mmLong = view.length(1e-3 * mm);
     double inchLong = view.length(0.0254 * inch);
     double left = right - Math.max(mmLong, inchLong);
     List<Mark> marks = new ArrayList<>();
-    bar(marks, new Point(left, y - 4), mmLong, NumberText.significant(mm, 3) + " mm", -4);
-    bar(marks, new Point(left, y + 4), inchLong, NumberText.significant(inch, 3) + " in", 13);
+    if (units != DrawingUnits.INCH) {
+      bar(marks, new Point(left, y - 4), mmLong, NumberText.significant(mm, 3) + " mm", -4);
+    }
+    if (units != DrawingUnits.METRIC) {
+      bar(marks, new Point(left, y + 4), inchLong, NumberText.significant(inch, 3) + " in", 13);
+    }
     return marks;
   }
 

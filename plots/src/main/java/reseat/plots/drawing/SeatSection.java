@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import reseat.design.Support;
 import reseat.equilibrium.Equilibrium;
-import reseat.plots.NumberText;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;
 import reseat.plots.scene.Box;
@@ -42,15 +41,24 @@ public final class SeatSection {
    * @param name name of the picture, for instance {@code seat-front}
    * @param support the ball and its seat
    * @param contacts this support's contacts in some state, in the order of the seat's flanks
+   * @param units units of its words
    * @return the picture
    * @throws IllegalArgumentException if there is not one contact per flank
    */
-  public static Picture draw(String name, Support support, List<Equilibrium.Contact> contacts) {
-    return draw(name, "of ball " + support.name(), support, contacts);
+  public static Picture draw(
+      String name,
+      Support support,
+      List<Equilibrium.Contact> contacts,
+      DrawingUnits units) {
+    return draw(name, "of ball " + support.name(), support, contacts, units);
   }
 
   static Picture draw(
-      String name, String whose, Support support, List<Equilibrium.Contact> contacts) {
+      String name,
+      String whose,
+      Support support,
+      List<Equilibrium.Contact> contacts,
+      DrawingUnits units) {
     if (contacts.size() != support.seat().flanks().size()) {
       throw new IllegalArgumentException(
           "support "
@@ -64,19 +72,19 @@ public final class SeatSection {
     List<SectionContact> drawn = SectionContact.of(support, contacts);
     Scene.Builder scene = new Scene.Builder();
     SheetView view = view(support);
-    scene.addAll(section(support, drawn, view));
+    scene.addAll(section(support, drawn, view, units));
     SectionContact shown = mostCritical(drawn);
-    Scene inset = ContactInset.of(support, shown, view, WIDTH - VIEW_WIDTH - 14);
+    Scene inset = ContactInset.of(support, shown, view, WIDTH - VIEW_WIDTH - 14, units);
     scene.place(inset, VIEW_WIDTH + 8, 6);
-    scene.addAll(ScaleBar.of(view, WIDTH - 8, VIEW_HEIGHT - 14, 150));
-    Scene key = Key.of(key(drawn), WIDTH - 12, 1);
+    scene.addAll(ScaleBar.of(view, WIDTH - 8, VIEW_HEIGHT - 14, 150, units));
+    Scene key = Key.of(key(drawn, units), WIDTH - 12, 1);
     scene.place(key, 6, VIEW_HEIGHT + 12);
     return Picture.of(
         PictureKind.SEAT_SECTION,
         name,
         "Section through the seat " + whose,
-        caption(shown),
-        altText(support, drawn),
+        caption(shown, units),
+        altText(support, drawn, units),
         scene.build(WIDTH, VIEW_HEIGHT + 12 + key.height()));
   }
 
@@ -92,7 +100,7 @@ public final class SeatSection {
   }
 
   private static List<Mark> section(
-      Support support, List<SectionContact> contacts, SheetView view) {
+      Support support, List<SectionContact> contacts, SheetView view, DrawingUnits units) {
     Seat seat = support.seat();
     SeatProfile.Cut cut = SeatProfile.of(seat, support.ball());
     List<Mark> marks = new ArrayList<>();
@@ -113,7 +121,7 @@ public final class SeatSection {
     marks.add(Sign.centreCross(centre, r + 8));
     placer.avoidCircle(centre, r);
     if (cut.mouth().size() == 2) {
-      List<Mark> dimension = mouth(cut, view);
+      List<Mark> dimension = mouth(cut, view, units);
       marks.addAll(dimension);
       placer.keepClear(dimension.get(dimension.size() - 1).box().grown(2));
     }
@@ -122,12 +130,12 @@ public final class SeatSection {
       contact.avoid(placer, view, centre);
     }
     for (SectionContact contact : contacts) {
-      marks.addAll(contact.label(placer, view, centre, r));
+      marks.addAll(contact.label(placer, view, centre, r, units));
     }
     marks.addAll(outsideTheCut(contacts, placer, view));
     placer
         .place(
-            List.of("ball \u00d8" + NumberText.length(support.ball().diameter())),
+            List.of("ball \u00d8" + units.dimension(support.ball().diameter())),
             TextStyle.SMALL,
             centre.toward(r, Math.PI / 3),
             4,
@@ -151,7 +159,7 @@ public final class SeatSection {
         .orElse(List.of());
   }
 
-  private static List<Mark> mouth(SeatProfile.Cut cut, SheetView view) {
+  private static List<Mark> mouth(SeatProfile.Cut cut, SheetView view, DrawingUnits units) {
     Point a = cut.mouth().get(0);
     Point b = cut.mouth().get(1);
     Point left = view.of(a.x(), a.y());
@@ -161,7 +169,7 @@ public final class SeatSection {
         new Point(left.x(), Math.max(left.y(), right.y())),
         new Point(right.x(), Math.max(left.y(), right.y())),
         -down,
-        NumberText.length(b.x() - a.x()));
+        units.dimension(b.x() - a.x()));
   }
 
   private static SectionContact mostCritical(List<SectionContact> contacts) {
@@ -174,30 +182,31 @@ public final class SeatSection {
     return best;
   }
 
-  private static List<Key.Entry> key(List<SectionContact> contacts) {
+  private static List<Key.Entry> key(List<SectionContact> contacts, DrawingUnits units) {
     List<Key.Entry> entries = new ArrayList<>();
     for (SectionContact c : contacts) {
       entries.add(
           new Key.Entry(
               List.of(Mark.Path.line(new Point(-9, 0), new Point(9, 0), SectionContact.PATCH)),
-              c.words()));
+              c.words(units)));
     }
     return entries;
   }
 
-  private static String caption(SectionContact shown) {
+  private static String caption(SectionContact shown, DrawingUnits units) {
     String edge =
         Double.isFinite(shown.edgeDistance())
             ? "the patch of the "
                 + shown.flank()
                 + " contact ends "
-                + NumberText.with(1e3 * (shown.edgeDistance() - shown.halfPatch()), 3, "mm")
+                + units.length((shown.edgeDistance() - shown.halfPatch()), 3)
                 + " before the edge"
             : "no edge is stated near the contacts";
     return "How the ball lies in its seat, cut through the ball's centre: " + edge + ".";
   }
 
-  private static String altText(Support support, List<SectionContact> contacts) {
+  private static String altText(
+      Support support, List<SectionContact> contacts, DrawingUnits units) {
     Optional<SeatClearance> floor =
         support.seat().clearances(support.ball()).stream()
             .filter(c -> c.feature() == SeatClearance.Feature.FLOOR)
@@ -205,11 +214,11 @@ public final class SeatSection {
     return "Section through ball "
         + support.name()
         + ", diameter "
-        + NumberText.with(1e3 * support.ball().diameter(), 5, "mm")
+        + units.length(support.ball().diameter(), 5)
         + ". "
-        + contacts.stream().map(SectionContact::words).collect(Collectors.joining("; "))
+        + contacts.stream().map(c -> c.words(units)).collect(Collectors.joining("; "))
         + floor
-            .map(f -> "; ball clears the floor by " + NumberText.with(1e3 * f.distance(), 3, "mm"))
+            .map(f -> "; ball clears the floor by " + units.length(f.distance(), 3))
             .orElse("")
         + ".";
   }

@@ -190,7 +190,7 @@ record SectionContact(
     placer.keepClear(Box.about(p, 3));
   }
 
-  List<Mark> label(LabelPlacer placer, SheetView view, Point centre, double ballRadius) {
+  List<Mark> label(LabelPlacer placer, SheetView view, Point centre, double ballRadius, DrawingUnits units) {
     List<Mark> marks = new ArrayList<>();
     Point p = onSheet(view);
     if (inPlane) {
@@ -207,7 +207,7 @@ record SectionContact(
                 -Math.PI / 2)
             .ifPresent(l -> marks.addAll(l.marks()));
       }
-      List<String> words = List.of(flank, force > 0 ? NumberText.force(force) : "open");
+      List<String> words = List.of(flank, force > 0 ? units.force(force) : "open");
       placer
           .place(words, TextStyle.LABEL, p, 5, d + Math.PI)
           .ifPresent(l -> marks.addAll(l.marks()));
@@ -216,33 +216,33 @@ record SectionContact(
   }
 
   /** The contact in one sentence. */
-  String words() {
+  String words(DrawingUnits units) {
     if (!(force > 0)) {
       return flank + ": open, it would have to pull";
     }
     String patch =
         flank.startsWith("ring")
-            ? "ring " + NumberText.with(2e3 * halfPatch, 3, "mm") + " wide"
-            : patchWords();
+            ? "ring " + units.length(2 * halfPatch, 3) + " wide"
+            : patchWords(units);
     return flank
         + ": "
-        + NumberText.force(force)
+        + units.force(force)
         + (flank.startsWith("ring") ? " on a third" : "")
         + ", peak pressure "
-        + NumberText.with(1e-9 * pressure, 3, "GPa")
+        + units.pressure(pressure)
         + ", "
         + patch
         + (edgeName.isEmpty()
             ? ""
-            : ", " + edgeName + " " + NumberText.with(1e3 * edgeDistance, 3, "mm") + " away");
+            : ", " + edgeName + " " + units.length(edgeDistance, 3) + " away");
   }
 
-  private String patchWords() {
+  private String patchWords(DrawingUnits units) {
     return Math.abs(halfAcross - halfPatch) < 1e-3 * halfPatch
-        ? "patch \u00d8" + NumberText.with(2e3 * halfPatch, 3, "mm")
+        ? "patch \u00d8" + units.length(2 * halfPatch, 3)
         : "patch "
-            + NumberText.significant(2e3 * halfPatch, 3)
+            + units.number(2 * halfPatch, 3)
             + " \u00d7 "
-            + NumberText.with(2e3 * halfAcross, 3, "mm");
+            + units.length(2 * halfAcross, 3);
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import reseat.design.CouplingDesign;
 import reseat.design.LoadCase;
 import reseat.design.Support;
-import reseat.plots.NumberText;
 import reseat.plots.scene.LabelPlacer;
 import reseat.plots.scene.LineStyle;
 import reseat.plots.scene.Mark;
@@ -23,12 +22,9 @@ final class SideDimensions {
   }
 
   /** A length in millimetres. */
-  static String mm(double metres) {
-    return NumberText.with(1e3 * metres, 4, "mm");
-  }
-
   /** Overhang below, height of the tool point on the right, of the centre of mass on the left. */
-  static List<Mark> of(CouplingDesign design, Projection p, LabelPlacer placer) {
+  static List<Mark> of(
+      CouplingDesign design, Projection p, LabelPlacer placer, DrawingUnits units) {
     List<Mark> marks = new ArrayList<>();
     Vec3 tool = design.toolPoint();
     double out = tool.dot(p.right());
@@ -37,7 +33,7 @@ final class SideDimensions {
     if (p.view().length(out) > 4) {
       Point centre = new Point(p.view().of(0, 0).x(), lowest + 6);
       Point under = new Point(tip.x(), lowest + 6);
-      add(DimensionLine.of(centre, under, -18, NumberText.length(out)), placer, marks);
+      add(DimensionLine.of(centre, under, -18, units.dimension(out)), placer, marks);
       marks.add(Mark.Path.line(tip.moved(0, 12), under, LineStyle.THIN));
       marks.add(Mark.Path.line(p.view().of(0, 0), centre, LineStyle.CENTRE));
     }
@@ -45,7 +41,7 @@ final class SideDimensions {
       double farRight = rightEdge(design, p);
       Point level = new Point(farRight, p.view().of(0, 0).y());
       List<Mark> dimension =
-          DimensionLine.of(level, new Point(farRight, tip.y()), -12, mm(tool.z()));
+          DimensionLine.of(level, new Point(farRight, tip.y()), -12, units.dimension(tool.z()));
       add(dimension, placer, marks);
       if (farRight > tip.x() + 12) {
         marks.add(Mark.Path.line(tip.moved(12, 0), new Point(farRight, tip.y()), LineStyle.THIN));
@@ -56,7 +52,7 @@ final class SideDimensions {
       Point left = p.view().of(extentLeft(design, p), 0);
       Point at = p.of(mass);
       Point top = new Point(left.x(), at.y());
-      add(DimensionLine.of(left, top, 20, mm(mass.z())), placer, marks);
+      add(DimensionLine.of(left, top, 20, units.dimension(mass.z())), placer, marks);
       marks.add(Mark.Path.line(at.moved(-9, 0), top, LineStyle.THIN));
     }
     return marks;

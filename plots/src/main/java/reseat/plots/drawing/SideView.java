@@ -38,9 +38,10 @@ public final class SideView {
    * Draws the view.
    *
    * @param design the coupling
+   * @param units units of its words
    * @return the picture {@code side}
    */
-  public static Picture draw(CouplingDesign design) {
+  public static Picture draw(CouplingDesign design, DrawingUnits units) {
     Vec3 right = rightHand(design);
     SheetView.Extent extent = extent(design, right);
     double height =
@@ -53,12 +54,12 @@ public final class SideView {
     LabelPlacer placer = new LabelPlacer(frame);
     List<Mark> marks = new ArrayList<>();
     List<Key.Entry> key = new ArrayList<>();
-    plates(design, projection, marks);
+    plates(design, projection, placer, marks);
     balls(design, projection, placer, marks);
     plane(design, projection, marks);
-    marks.addAll(SideDimensions.of(design, projection, placer));
-    preloads(design, projection, placer, marks, key);
-    LoadMarks loads = new LoadMarks(design, projection, frame, placer);
+    marks.addAll(SideDimensions.of(design, projection, placer, units));
+    preloads(design, projection, placer, marks, key, units);
+    LoadMarks loads = new LoadMarks(design, projection, frame, placer, units);
     loads.drawSigns(List.of());
     names(design, projection, placer, marks);
     loads.nameToolPoint();
@@ -71,7 +72,7 @@ public final class SideView {
     Scene.Builder scene = new Scene.Builder().place(drawing, 0, 0);
     double bottom = drawing.height() + 4;
     scene.addAll(AxisTriad.of(design.axes(), right, Vec3.Z, 6, bottom + 2));
-    scene.addAll(ScaleBar.of(view, WIDTH - 8, bottom + 34, 170));
+    scene.addAll(ScaleBar.of(view, WIDTH - 8, bottom + 34, 170, units));
     Scene keySheet = Key.of(key, WIDTH - 12, 2);
     scene.place(keySheet, 6, bottom + 74);
     return Picture.of(
@@ -80,7 +81,7 @@ public final class SideView {
         "Side view of the coupling",
         "How far the tool point stands out from the coupling and above its plane, and how preload"
             + " and loads act on it.",
-        altText(design, right),
+        altText(design, right, units),
         scene.build(WIDTH, bottom + 74 + keySheet.height()));
   }
 
@@ -114,7 +115,8 @@ public final class SideView {
     return e;
   }
 
-  private static void plates(CouplingDesign design, Projection p, List<Mark> marks) {
+  private static void plates(
+      CouplingDesign design, Projection p, LabelPlacer placer, List<Mark> marks) {
     double r = SideDimensions.largestRadius(design);
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
@@ -127,7 +129,9 @@ public final class SideView {
       Point a = p.view().of(left, side * 1.7 * r);
       Point b = p.view().of(right, side * 2.2 * r);
       Box plate = new Box(a.x(), Math.min(a.y(), b.y()), b.x(), Math.max(a.y(), b.y()));
-      marks.add(Mark.Path.rectangle(plate, SKETCH, Fill.NONE));
+      Mark.Path outline = Mark.Path.rectangle(plate, SKETCH, Fill.NONE);
+      marks.add(outline);
+      placer.avoid(outline);
     }
   }
 
@@ -141,8 +145,8 @@ public final class SideView {
       double z = s.ball().centre().z();
       double seatSide = design.ballsOn() == Half.HOLDER ? -1 : 1;
       double plate = SideDimensions.largestRadius(design) * 1.7;
-      carrier(p, x, z + seatSide * 0.62 * r, seatSide * plate, 1.25 * r, marks);
-      carrier(p, x, z - seatSide * 0.75 * r, -seatSide * plate, 0.55 * r, marks);
+      carrier(p, x, z + seatSide * 0.62 * r, seatSide * plate, 1.25 * r, placer, marks);
+      carrier(p, x, z - seatSide * 0.75 * r, -seatSide * plate, 0.55 * r, placer, marks);
       Point c = p.of(s.ball().centre());
       marks.add(Mark.Oval.circle(c, p.view().length(r), LineStyle.OUTLINE, Fill.PAPER));
       marks.add(Mark.Oval.circle(c, p.view().length(r), LineStyle.NONE, new Fill(Tone.SKY, 0.22)));
@@ -154,10 +158,19 @@ public final class SideView {
 
   /** A block between a ball and a plate. */
   private static void carrier(
-      Projection p, double x, double from, double to, double halfWidth, List<Mark> marks) {
+      Projection p,
+      double x,
+      double from,
+      double to,
+      double halfWidth,
+      LabelPlacer placer,
+      List<Mark> marks) {
     Point a = p.view().of(x - halfWidth, Math.max(from, to));
     Point b = p.view().of(x + halfWidth, Math.min(from, to));
-    marks.add(Mark.Path.rectangle(new Box(a.x(), a.y(), b.x(), b.y()), SKETCH, Fill.PAPER));
+    Mark.Path outline =
+        Mark.Path.rectangle(new Box(a.x(), a.y(), b.x(), b.y()), SKETCH, Fill.PAPER);
+    marks.add(outline);
+    placer.avoid(outline);
   }
 
   private static void plane(CouplingDesign design, Projection p, List<Mark> marks) {
@@ -176,7 +189,8 @@ public final class SideView {
       Projection p,
       LabelPlacer placer,
       List<Mark> marks,
-      List<Key.Entry> key) {
+      List<Key.Entry> key,
+      DrawingUnits units) {
     double top = 2.2 * SideDimensions.largestRadius(design);
     for (Preload preload : design.preloads()) {
       Vec3 d = preload.direction();
@@ -197,16 +211,28 @@ public final class SideView {
       key.add(
           new Key.Entry(
               Sign.arrow(new Point(0, -7), new Point(0, 7), Tone.GREEN, 2),
-              LoadMarks.preloadWords(preload)));
+              LoadMarks.preloadWords(preload, units)));
     }
   }
 
   private static void names(
       CouplingDesign design, Projection p, LabelPlacer placer, List<Mark> marks) {
+    List<Support> told = new ArrayList<>();
     for (Support s : design.supports()) {
+      if (told.contains(s)) {
+        continue;
+      }
+      // one ball stands behind another: one label names both
+      List<String> names = new ArrayList<>();
+      for (Support other : design.supports()) {
+        if (p.of(other.ball().centre()).distanceTo(p.of(s.ball().centre())) < 1) {
+          names.add(other.name());
+          told.add(other);
+        }
+      }
       placer
           .place(
-              List.of(s.name()),
+              List.of(String.join(", ", names)),
               TextStyle.LABEL,
               p.of(s.ball().centre()),
               p.view().length(s.ball().radius()) + 4,
@@ -215,12 +241,12 @@ public final class SideView {
     }
   }
 
-  private static String altText(CouplingDesign design, Vec3 right) {
+  private static String altText(CouplingDesign design, Vec3 right, DrawingUnits units) {
     Vec3 tool = design.toolPoint();
     return "Side view of the coupling to scale. The tool point stands "
-        + SideDimensions.mm(tool.dot(right))
+        + units.dimension(tool.dot(right))
         + " from the middle of the coupling and "
-        + SideDimensions.mm(tool.z())
+        + units.dimension(tool.z())
         + " above the plane of the ball centres. "
         + design.preloads().size()
         + " preloads and "

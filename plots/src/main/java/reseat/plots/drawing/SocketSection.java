@@ -28,7 +28,7 @@ final class SocketSection {
 
   private SocketSection() {}
 
-  static Picture draw(String name, String whose, SocketPivot socket, double force) {
+  static Picture draw(String name, String whose, SocketPivot socket, double force, DrawingUnits units) {
     double r = socket.ballRadius();
     double rim = -r * Elementary.cos(socket.outerAngle());
     double under = -1.45 * r;
@@ -54,15 +54,15 @@ final class SocketSection {
     }
     placer
         .place(
-            List.of("ball \u00d8" + NumberText.length(2 * r)),
+            List.of("ball \u00d8" + units.dimension(2 * r)),
             TextStyle.SMALL,
             centre.toward(drawn, Math.PI / 3),
             4,
             Math.PI / 2)
         .ifPresent(p -> marks.addAll(p.marks()));
     Scene.Builder scene = new Scene.Builder().addAll(marks);
-    scene.addAll(ScaleBar.of(view, WIDTH - 8, HEIGHT - 14, 130));
-    String words = words(socket, force);
+    scene.addAll(ScaleBar.of(view, WIDTH - 8, HEIGHT - 14, 130, units));
+    String words = words(socket, force, units);
     Scene key =
         Key.of(
             List.of(
@@ -83,15 +83,15 @@ final class SocketSection {
         scene.build(WIDTH, HEIGHT + 8 + key.height()));
   }
 
-  private static String words(SocketPivot socket, double force) {
+  private static String words(SocketPivot socket, double force, DrawingUnits units) {
     return "land from "
         + NumberText.significant(Elementary.toDegrees(socket.innerAngle()), 3)
         + "\u00b0 to "
         + NumberText.significant(Elementary.toDegrees(socket.outerAngle()), 3)
         + "\u00b0 from the axis; "
-        + NumberText.force(force)
+        + units.force(force)
         + " press it with at most "
-        + NumberText.with(1e-6 * socket.peakPressure(force), 3, "MPa");
+        + units.pressure(socket.peakPressure(force));
   }
 
   private static List<Point> body(

@@ -5,7 +5,6 @@ import java.util.List;
 import reseat.ballmount.BondJoint;
 import reseat.design.StudMount;
 import reseat.design.StudThread;
-import reseat.plots.NumberText;
 import reseat.plots.scene.Key;
 import reseat.plots.scene.LineStyle;
 import reseat.plots.scene.Tone;
@@ -18,11 +17,11 @@ final class StudWords {
   private StudWords() {}
 
   /** The key of the section, a sketched lock nut drawn in the line given. */
-  static List<Key.Entry> key(StudMount mount, LineStyle sketch) {
+  static List<Key.Entry> key(StudMount mount, LineStyle sketch, DrawingUnits units) {
     List<Key.Entry> key = new ArrayList<>();
     mount
         .bond()
-        .ifPresent(b -> key.add(Key.Entry.line(LineStyle.solid(Tone.ORANGE, 3), bondWords(b))));
+        .ifPresent(b -> key.add(Key.Entry.line(LineStyle.solid(Tone.ORANGE, 3), bondWords(b, units))));
     mount
         .thread()
         .ifPresent(
@@ -33,7 +32,7 @@ final class StudWords {
                         "thread "
                             + t.limits().thread().designation()
                             + ", engaged over "
-                            + NumberText.length(t.engagement()))));
+                            + units.dimension(t.engagement()))));
     if (mount.thread().flatMap(StudThread::lockNut).isPresent()) {
       key.add(Key.Entry.line(sketch, "lock nut, sketched"));
     }
@@ -43,35 +42,44 @@ final class StudWords {
             "stud of "
                 + mount.material().name()
                 + "; the ball gives "
-                + NumberText.with(1e9 * mount.compliance().axial(), 3, "nm/N")
+                + units.give(mount.compliance().axial())
                 + " along the stud and "
-                + NumberText.with(1e9 * mount.compliance().lateral(), 3, "nm/N")
+                + units.give(mount.compliance().lateral())
                 + " across it"));
     return key;
   }
 
-  private static String bondWords(BondJoint b) {
+  private static String bondWords(BondJoint b, DrawingUnits units) {
     return "bond: "
         + b.adhesive().name()
         + ", "
-        + NumberText.with(1e6 * b.area(), 3, "mm\u00b2")
+        + units.area(b.area())
         + ", gap "
-        + NumberText.with(1e3 * b.gap(), 2, "mm")
+        + units.length(b.gap(), 2)
         + (b.bottomsOnMetal() ? ", the ball bottoms on metal" : "");
   }
 
-  static String caption(StudMount mount) {
+  private static String described(StudMount mount, DrawingUnits units) {
+    return mount.material().name()
+        + " stud "
+        + units.dimension(mount.stud().neckDiameter())
+        + ", standing out "
+        + units.dimension(mount.stud().stickOut())
+        + mount.thread().map(t -> ", thread " + t.limits().thread()).orElse("");
+  }
+
+  static String caption(StudMount mount, DrawingUnits units) {
     return "How the ball stands on its stud, "
-        + NumberText.with(1e3 * mount.stud().stickOut(), 4, "mm")
+        + units.length(mount.stud().stickOut(), 4)
         + " out of the body; a shorter or thicker neck gives less.";
   }
 
-  static String altText(String whose, StudMount mount) {
+  static String altText(String whose, StudMount mount, DrawingUnits units) {
     return "Section along the stud "
         + whose
         + ": "
-        + mount.description()
-        + mount.bond().map(b -> "; " + bondWords(b)).orElse("")
+        + described(mount, units)
+        + mount.bond().map(b -> "; " + bondWords(b, units)).orElse("")
         + ".";
   }
 }

@@ -1,28 +1,23 @@
 package reseat.plots.scene;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import reseat.elementary.Elementary;
 
 /**
  * Writes a scene as SVG: standard elements only, no script, nothing fetched from elsewhere.
  *
- * <p>A document stands alone, in the colours for a white sheet. A fragment is meant to be put into
- * an HTML page: it has no background, and its colours follow the variables of {@link
- * #styleSheet()}, which the page includes once; without them it shows the colours for a white
- * sheet. The same scene gives the same text.
+ * <p>A document stands alone. A fragment is meant to be put into an HTML page, on a white ground: it
+ * has no background of its own. Colours are those for a white sheet. The same scene gives the same
+ * text.
  */
 public final class SvgWriter implements MarkPainter {
 
   private static final String FONTS = "DejaVu Sans, Verdana, Arial, Helvetica, sans-serif";
 
   private final StringBuilder out = new StringBuilder();
-  private final boolean fragment;
 
-  private SvgWriter(boolean fragment) {
-    this.fragment = fragment;
-  }
+  private SvgWriter() {}
 
   /**
    * Writes a picture that stands alone.
@@ -33,7 +28,7 @@ public final class SvgWriter implements MarkPainter {
    * @return an XML document
    */
   public static String document(Scene scene, String title, String description) {
-    SvgWriter w = new SvgWriter(false);
+    SvgWriter w = new SvgWriter();
     w.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     w.open(scene, "");
     w.head(scene, title, description);
@@ -58,7 +53,7 @@ public final class SvgWriter implements MarkPainter {
    */
   public static String page(
       Scene scene, String title, String description, String width, String height) {
-    SvgWriter w = new SvgWriter(false);
+    SvgWriter w = new SvgWriter();
     w.out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     w.open(scene, width, height, "");
     w.head(scene, title, description);
@@ -75,7 +70,7 @@ public final class SvgWriter implements MarkPainter {
    * @return an {@code svg} element
    */
   public static String fragment(Scene scene, String description) {
-    SvgWriter w = new SvgWriter(true);
+    SvgWriter w = new SvgWriter();
     w.open(scene, " class=\"picture\" role=\"img\" aria-label=\"" + escaped(description) + "\"");
     return w.finish(scene);
   }
@@ -95,36 +90,6 @@ public final class SvgWriter implements MarkPainter {
   private String finish(Scene scene) {
     scene.marks().forEach(m -> m.paint(this));
     return out.append("</svg>\n").toString();
-  }
-
-  /**
-   * Returns the style sheet that lets fragments follow a light or a dark page.
-   *
-   * @return CSS; variables on {@code svg.picture}, changed where the reader prefers dark, except in
-   *     print
-   */
-  public static String styleSheet() {
-    StringBuilder css = new StringBuilder();
-    css.append("svg.picture{").append(variables(false)).append("}\n");
-    css.append("@media screen and (prefers-color-scheme:dark){svg.picture{");
-    css.append(variables(true)).append("}}\n");
-    for (Tone t : Tone.values()) {
-      String name = name(t);
-      String value = "var(" + t.cssVariable() + ")";
-      css.append("svg.picture .s-").append(name).append("{stroke:").append(value).append("}");
-      css.append("svg.picture .f-").append(name).append("{fill:").append(value).append("}\n");
-    }
-    return css.toString();
-  }
-
-  private static String variables(boolean dark) {
-    return List.of(Tone.values()).stream()
-        .map(t -> t.cssVariable() + ":" + (dark ? t.darkHex() : t.lightHex()))
-        .collect(Collectors.joining(";"));
-  }
-
-  private static String name(Tone tone) {
-    return tone.name().toLowerCase(Locale.ROOT);
   }
 
   @Override
@@ -188,14 +153,11 @@ public final class SvgWriter implements MarkPainter {
       out.append('"');
     }
     turn(text.turn(), text.at());
-    String classes = "f-" + name(text.style().tone());
     out.append(" fill=\"").append(text.style().tone().lightHex()).append('"');
     if (text.halo()) {
-      classes += " s-paper";
       out.append(" stroke=\"").append(Tone.PAPER.lightHex());
       out.append("\" stroke-width=\"3\" paint-order=\"stroke\"");
     }
-    classes(classes);
     out.append('>').append(escaped(text.words())).append("</text>\n");
   }
 
@@ -219,9 +181,7 @@ public final class SvgWriter implements MarkPainter {
   }
 
   private void paints(LineStyle line, Fill fill) {
-    String classes = "";
     if (line.visible()) {
-      classes = "s-" + name(line.tone());
       out.append(" stroke=\"").append(line.tone().lightHex());
       out.append("\" stroke-width=\"").append(number(line.width())).append('"');
       if (line.dash() != Dash.SOLID) {
@@ -232,20 +192,12 @@ public final class SvgWriter implements MarkPainter {
       }
     }
     if (fill.visible()) {
-      classes += (classes.isEmpty() ? "f-" : " f-") + name(fill.tone());
       out.append(" fill=\"").append(fill.tone().lightHex()).append('"');
       if (fill.opacity() < 1) {
         out.append(" fill-opacity=\"").append(number(fill.opacity())).append('"');
       }
     }
-    classes(classes);
     out.append("/>\n");
-  }
-
-  private void classes(String classes) {
-    if (fragment && !classes.isEmpty()) {
-      out.append(" class=\"").append(classes).append('"');
-    }
   }
 
   /** Two decimals without trailing zeros and without minus zero. */

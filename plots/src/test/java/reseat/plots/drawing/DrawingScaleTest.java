@@ -33,7 +33,7 @@ class DrawingScaleTest {
   @ValueSource(ints = {0, 1, 2})
   void ballsInThePlanHaveTheirPlacesAndSizesAtOneScale(int which) {
     CouplingDesign d = ExampleDesigns.all().get(which);
-    List<Mark.Oval> drawn = balls(PlanView.draw(d, List.of(), List.of()));
+    List<Mark.Oval> drawn = balls(PlanView.draw(d, List.of(), List.of(), DrawingUnits.BOTH));
     assertThat(drawn).hasSize(3);
     double scale = drawn.get(0).rx() / d.supports().get(0).ball().radius();
     for (int i = 0; i < 3; i++) {
@@ -54,7 +54,7 @@ class DrawingScaleTest {
   void thePatchInTheSectionIsAsLongAsTheResultSays() {
     CouplingDesign d = ExampleDesigns.toolPost();
     List<Equilibrium.Contact> contacts = ExampleDesigns.contacts(d, 0);
-    Picture p = SeatSection.draw("s", d.supports().get(0), contacts);
+    Picture p = SeatSection.draw("s", d.supports().get(0), contacts, DrawingUnits.BOTH);
     double scale = balls(p).get(0).rx() / d.supports().get(0).ball().radius();
     Mark.Path patch =
         p.scene().marks().stream()
@@ -85,7 +85,7 @@ class DrawingScaleTest {
   @Test
   void theLiftOffMapComesAsNearToTheMiddleAsTheWeakestForce() {
     CouplingDesign d = ExampleDesigns.toolPost();
-    Picture p = PolarLiftOff.of(d);
+    Picture p = PolarLiftOff.of(d, DrawingUnits.BOTH);
     LiftOff liftOff = new LiftOff(ContactLines.nominal(d), d.standingLoad());
     Mark.Oval ring =
         p.scene().marks().stream()

@@ -25,6 +25,7 @@ import reseat.report.form.FigureText;
 import reseat.report.form.PageNumbers;
 import reseat.report.form.Paragraph;
 import reseat.report.form.Screen;
+import reseat.report.form.SeatWords;
 import reseat.report.form.TextTable;
 import reseat.report.form.UnitSystem;
 import reseat.space.Matrix6;
@@ -209,10 +210,17 @@ public final class BallMountText {
     if (assumed.isEmpty()) {
       return;
     }
-    int most = screen.all() ? assumed.size() : Math.min(ASSUMED, assumed.size());
+    if (screen.all()) {
+      out.append("\nAssumed, not stated:\n");
+      for (String one : AssumedWords.of(assumed, figures, true)) {
+        out.append("  ").append(Paragraph.of("    ", one).stripLeading());
+      }
+      return;
+    }
+    int most = Math.min(ASSUMED, assumed.size());
     List<String> told = new ArrayList<>();
     for (AssumedValue a : assumed.subList(0, most)) {
-      told.add(AssumedWords.of(a, figures, screen.all()));
+      told.add(AssumedWords.brief(a, figures));
     }
     int left = assumed.size() - most;
     out.append(
@@ -239,7 +247,7 @@ public final class BallMountText {
     StudMount m = design.mount();
     StudCompliance c = result.compliance();
     StudCompliance bare = m.stud().compliance();
-    heading("Ball on its stud: " + m.description());
+    heading("Ball on its stud: " + SeatWords.stud(m, figures));
     // The first row stands where headings would: these tables need none.
     TextTable t =
         new TextTable(

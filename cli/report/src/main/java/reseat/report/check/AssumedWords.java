@@ -11,6 +11,7 @@ import reseat.study.AssumedShare;
 import reseat.study.AssumedShares;
 import reseat.study.CheckResult;
 import reseat.units.PrintedNumber;
+import reseat.units.QuantityKind;
 
 /** Values that a design file leaves to a default, in words of the trade. */
 public final class AssumedWords {
@@ -24,6 +25,7 @@ public final class AssumedWords {
           "line_wander", "line of pull wanders by",
           "direction_wander", "direction of pull wanders by",
           "scatter", "preload scatters by",
+          "force_accuracy", "force of the device",
           "holder_expansion", "holder expands by");
 
   private AssumedWords() {}
@@ -48,50 +50,110 @@ public final class AssumedWords {
   }
 
   /**
-   * Tells every assumption by its key, with its source and share.
+   * Tells every assumption by its key, with its source and share; like ones of several tables of
+   * the file together.
    *
    * @param result the check
    * @param figures how numbers are written
    * @return the largest share first
    */
   public static List<String> all(CheckResult result, FigureText figures) {
-    List<String> told = new ArrayList<>();
+    Map<String, List<String>> keys = new LinkedHashMap<>();
     for (AssumedShare s : AssumedShares.of(result)) {
       AssumedValue a = s.value();
-      told.add(
-          a.key()
-              + " "
-              + value(a, figures)
+      String said =
+          value(a, figures)
               + " ("
               + a.source()
               + (s.share() > 0 ? "; carries " + FigureText.percent(s.share()) : "")
-              + ")");
+              + ")";
+      keys.computeIfAbsent(tables(a.key()) + '\n' + said, k -> new ArrayList<>()).add(a.key());
     }
-    return told;
+    return joined(keys);
   }
 
   /**
-   * Tells one assumption by its key.
+   * Tells assumptions by their keys; like ones of several tables of the file together.
    *
-   * @param a the assumption
+   * @param assumed the assumptions
    * @param figures how numbers are written
-   * @param source whether its source is told too
+   * @param source whether their sources are told too
    * @return for instance {@code remount.temperature_scatter 0.2 K}
    */
-  public static String of(AssumedValue a, FigureText figures, boolean source) {
-    return a.key() + " " + value(a, figures) + (source ? " (" + a.source() + ")" : "");
+  public static List<String> of(List<AssumedValue> assumed, FigureText figures, boolean source) {
+    Map<String, List<String>> keys = new LinkedHashMap<>();
+    for (AssumedValue a : assumed) {
+      String said = value(a, figures) + (source ? " (" + a.source() + ")" : "");
+      keys.computeIfAbsent(tables(a.key()) + '\n' + said, k -> new ArrayList<>()).add(a.key());
+    }
+    return joined(keys);
+  }
+
+  /** A key without the numbers of its tables. */
+  private static String tables(String key) {
+    int from = key.indexOf('[');
+    int to = key.indexOf(']');
+    return from < 0 || to < from ? key : key.substring(0, from) + "[]" + key.substring(to + 1);
+  }
+
+  /**
+   * Keys that differ in the number of their table only, as one: {@code support[1,2,3].mounting}.
+   */
+  private static List<String> joined(Map<String, List<String>> keys) {
+    List<String> told = new ArrayList<>();
+    keys.forEach(
+        (said, alike) -> {
+          String key = alike.get(0);
+          if (alike.size() > 1) {
+            List<String> numbers = new ArrayList<>();
+            alike.forEach(k -> numbers.add(k.substring(k.indexOf('[') + 1, k.indexOf(']'))));
+            key =
+                key.substring(0, key.indexOf('[') + 1)
+                    + String.join(",", numbers)
+                    + key.substring(key.indexOf(']'));
+          }
+          told.add(key + " " + said.substring(said.indexOf('\n') + 1));
+        });
+    return told;
+  }
+
+  private static String number(AssumedValue a, FigureText figures) {
+    QuantityKind kind = a.kind().orElseThrow();
+    return kind == QuantityKind.RATIO
+        ? FigureText.percent(a.value())
+        : figures.quantity(a.value(), kind);
   }
 
   private static String value(AssumedValue a, FigureText figures) {
     return a.kind().isEmpty()
         ? a.words()
-        : figures.quantity(a.value(), a.kind().get())
-            + (a.words().isEmpty() ? "" : ", " + a.words());
+        : number(a, figures) + (a.words().isEmpty() ? "" : ", " + a.words());
+  }
+
+  /**
+   * Tells one assumption in few words, without its source.
+   *
+   * @param a the assumption
+   * @param figures how numbers are written
+   * @return a material and its modulus, or the key with its value
+   */
+  public static String brief(AssumedValue a, FigureText figures) {
+    return a.key().endsWith("material")
+        ? material(a, figures)
+        : a.key() + " " + (a.kind().isEmpty() ? a.words() : number(a, figures));
+  }
+
+  private static String material(AssumedValue a, FigureText figures) {
+    return a.kind().isPresent() && a.words().startsWith("modulus of ")
+        ? a.words().substring("modulus of ".length()).split(",", -1)[0]
+            + " with E "
+            + number(a, figures)
+        : a.words();
   }
 
   private static String trade(AssumedValue a, CouplingDesign design, FigureText figures) {
     String last = a.key().substring(a.key().lastIndexOf('.') + 1);
-    String number = a.kind().isEmpty() ? a.words() : figures.quantity(a.value(), a.kind().get());
+    String number = a.kind().isEmpty() ? a.words() : number(a, figures);
     if (a.key().startsWith("friction.")) {
       String surface = a.words().substring(a.words().lastIndexOf(' ') + 1);
       return "friction "
@@ -104,15 +166,19 @@ public final class AssumedWords {
     }
     return switch (last) {
       case "mounting", "axial_stiffness", "lateral_stiffness" -> "ball stands rigidly";
-      case "material", "body_material" ->
-          a.words().startsWith("modulus of ")
-              ? a.words().substring("modulus of ".length()).split(",", -1)[0] + ", " + number
-              : a.words();
-      case "coverage" -> "targets are for " + design.targets().coverage().written();
+      case "material", "body_material" -> material(a, figures);
+      case "coverage" ->
+          "targets are for "
+              + (design.targets().coverage().isLargest() ? "the " : "")
+              + design.targets().coverage().written()
+              + " of changes".repeat(design.targets().coverage().isLargest() ? 0 : 1);
       case "gravity" -> "gravity along " + number;
       case "must" -> "loads must leave it seated";
       default -> {
         String name = NAMES.get(last);
+        if (name != null && name.endsWith(" wanders by") && a.value() == 0) {
+          yield name.replace(" wanders by", " does not wander");
+        }
         yield name == null
             ? last.replace('_', ' ') + " " + number
             : name + (last.endsWith("force") || last.endsWith("expansion") ? " " : " ±") + number;

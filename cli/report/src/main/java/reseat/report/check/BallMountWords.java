@@ -61,9 +61,9 @@ public final class BallMountWords {
           "the lock nut of "
               + s.name(0)
               + " pulls with "
-              + s.amount(1)
+              + s.beside(1, 2)
               + ", less than the "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " that press the stud in: the play of the thread stays and the height is not fixed.";
       case TIGHTEN_NUT -> "Tighten the nut more.";
       case NUT_SHIFT ->
@@ -83,9 +83,9 @@ public final class BallMountWords {
           "the finest turn that a hand sets reliably, 2 deg, moves the ball of "
               + s.name(0)
               + " by "
-              + s.amount(1)
+              + s.beside(1, 2)
               + "; ±"
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is required.";
       case FINER_PITCH -> "Take a finer pitch, a differential screw or a long wrench with a scale.";
       case BOND_USE ->
@@ -116,9 +116,9 @@ public final class BallMountWords {
       case LEAVES_PIVOT ->
           s.name(0)
               + " has "
-              + s.amount(2)
+              + s.beside(2, 3)
               + " sideways; beyond "
-              + s.amount(3)
+              + s.beside(3, 2)
               + " the ball begins to leave "
               + s.name(1)
               + ", but for friction.";

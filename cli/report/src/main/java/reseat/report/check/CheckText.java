@@ -71,7 +71,7 @@ public final class CheckText {
           }
         });
     assumed(result, screen, out);
-    out.append(Paragraph.of("", "Next: " + next(result, remedies, file, screen)));
+    out.append(next(result, remedies, file, screen));
     return out.toString();
   }
 
@@ -120,10 +120,14 @@ public final class CheckText {
     if (count == 0) {
       return;
     }
-    List<String> told =
-        screen.all()
-            ? AssumedWords.all(result, screen.figures())
-            : AssumedWords.most(result, screen.figures(), ASSUMED);
+    if (screen.all()) {
+      out.append("Assumed, not stated:\n");
+      for (String one : AssumedWords.all(result, screen.figures())) {
+        out.append("  ").append(Paragraph.of("    ", one).stripLeading());
+      }
+      return;
+    }
+    List<String> told = AssumedWords.most(result, screen.figures(), ASSUMED);
     out.append(
         Paragraph.of(
             "",
@@ -134,12 +138,12 @@ public final class CheckText {
 
   private static String next(CheckResult result, Remedies remedies, String file, Screen screen) {
     CouplingDesign design = result.design();
-    String quoted = file.contains(" ") ? '"' + file + '"' : file;
+    String typed = Screen.word(file);
     if (!remedies.remedies().isEmpty()) {
-      return screen.call() + " check " + quoted + " --remedy 1 -o changed.toml";
+      return screen.next("check", typed, " --remedy 1 -o changed.toml");
     }
     return result.verdict() == Verdict.HOLDS && !design.preloads().isEmpty()
-        ? screen.call() + " report " + quoted + " -o report"
-        : screen.call() + " check " + quoted + " --all";
+        ? screen.next("report", typed, " -o report")
+        : screen.next("check", typed, " --all");
   }
 }

@@ -23,28 +23,18 @@ final class ContactWords {
               + s.amount(0)
               + ".";
       case STRENGTH_UNKNOWN -> "no strength is known for " + s.name(0) + ", so it was not judged.";
-      case TAKE_HARD_INSERTS ->
-          "Set hard inserts (58 HRC or harder, or carbide) into the soft part"
-              + orPreload(s, 0)
-              + ".";
-      case LOWER_PRESSURE ->
-          "Take larger balls, a closer fit (gothic groove) or a stronger material"
-              + orPreload(s, 0)
-              + ".";
       case STATE_STRENGTH ->
           "Give its yield strength, or of a brittle one its hardness and toughness, in the design file.";
       case CASE_DEPTH ->
           "the hard layer of "
               + s.name(0)
               + " is "
-              + s.amount(1)
+              + s.beside(1, 3)
               + " deep; the greatest shear lies at "
               + s.amount(2)
               + ", and three times that, "
-              + s.amount(3)
+              + s.beside(3, 1)
               + ", is required.";
-      case HARDEN_DEEPER ->
-          "Harden deeper, to at least " + s.amount(0) + ", or take a through-hardened insert.";
       case PATCH_OVER_RADIUS ->
           s.name(0)
               + ": the patch is "
@@ -59,8 +49,6 @@ final class ContactWords {
               + " of the hollow's. Contact theory is good to "
               + s.amount(2)
               + "; take the figures as a guide.";
-      case LOWER_FORCE -> "Lower the force or take a larger ball.";
-      case OPEN_GROOVE_RADIUS -> "Open the groove's radius.";
       case RING ->
           s.name(0)
               + " holds its ball by a ring, which carries all round only if ball and cone are round"
@@ -74,11 +62,6 @@ final class ContactWords {
       case LAP_RING ->
           "Lap ball and cone together, or take a trihedral seat, which has three places of its own.";
       case NEAR_EDGE -> edge(s);
-      case WIDEN_MOUTH -> "Widen the mouth by " + s.amount(0) + " or more, or take a smaller ball.";
-      case NARROW_RELIEF ->
-          "Narrow the relief by " + s.amount(0) + " or more, or take a larger ball.";
-      case MOVE_END ->
-          "Move the end " + s.amount(0) + " or more away, or the ball toward the middle.";
       case BOTTOMS ->
           s.name(0)
               + " bottoms: the ball reaches "
@@ -88,11 +71,10 @@ final class ContactWords {
           "the ball of "
               + s.name(0)
               + " clears the floor by "
-              + s.amount(1)
+              + s.beside(1, 2)
               + "; "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is required, as room for dirt.";
-      case DEEPEN -> "Deepen the seat by " + s.amount(0) + " or more, or take a larger ball.";
       case FLANKS_NOT_STATED ->
           "how far the flanks of "
               + s.name(0)
@@ -105,11 +87,11 @@ final class ContactWords {
     return s.name(0)
         + (s.absent(1) ? " at rest" : " under " + s.name(1))
         + ": peak pressure "
-        + s.amount(2)
+        + s.beside(2, 4)
         + ", "
         + s.amount(3)
         + " of "
-        + s.amount(4)
+        + s.beside(4, 2)
         + ". From there on, "
         + s.amount(7)
         + " on this contact, "
@@ -142,9 +124,5 @@ final class ContactWords {
         + ", and twice that to the edge, "
         + s.figures().length(2 * reach)
         + ", is required.";
-  }
-
-  private static String orPreload(Spoken s, int place) {
-    return s.absent(place) ? "" : ", or keep the preload under " + s.amount(place);
   }
 }

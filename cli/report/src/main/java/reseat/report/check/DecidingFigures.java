@@ -10,6 +10,7 @@ import reseat.check.Subject;
 import reseat.design.CheckKind;
 import reseat.repeatability.ToolChangeOutlook;
 import reseat.report.form.FigureText;
+import reseat.report.form.SeatWords;
 import reseat.space.Vec3;
 import reseat.study.SeatedCheck;
 
@@ -59,12 +60,12 @@ public final class DecidingFigures {
                             + figures.of(Measure.FACTOR, check.design().friction().low())
                             + " to "
                             + figures.of(Measure.FACTOR, check.design().friction().high()),
-                        f.subject().name() + " closes last",
+                        SeatWords.seat(f.subject().name()) + " closes last",
                         f.judged())));
     return found;
   }
 
-  /** Half-widths along all axes in one line, judged by the worst. */
+  /** The half-width along the axis that decides, with those along the others. */
   private static Optional<Figure> repeatability(SeatedCheck check, FigureText figures) {
     ToolChangeOutlook outlook = check.toolChanges();
     if (outlook.road() == ToolChangeOutlook.Road.NOT_ASKED) {
@@ -73,35 +74,68 @@ public final class DecidingFigures {
     if (outlook.halfWidth().isEmpty()) {
       Finding seating = tightest(check, CheckKind.TOOL_CHANGE_SEATING).orElseThrow();
       return Optional.of(
-          new Figure(COMES_BACK, hangUps(outlook), "at most 0.1 %", "", seating.judged()));
+          new Figure(
+              COMES_BACK,
+              outlook.changes() == 0 ? "hangs up" : outlook.hungUp() + " hang up",
+              "at most 0.1 %",
+              outlook.changes() == 0 ? "on friction" : "of " + outlook.changes() + " tool changes",
+              seating.judged()));
     }
     Vec3 half = outlook.halfWidth().get();
-    List<String> axes = new ArrayList<>();
-    double largest = 0;
-    for (int k = 0; k < 3; k++) {
-      largest = Math.max(largest, half.component(k));
-    }
-    for (int k = 0; k < 3; k++) {
-      axes.add(
-          check.design().axes().axis(k).name()
-              + " ±"
-              + figures.scatterNumber(half.component(k), largest));
-    }
     Optional<Finding> worst = tightest(check, CheckKind.REPEATABILITY);
+    int told = told(check, half, worst);
+    double largest = Math.max(half.x(), Math.max(half.y(), half.z()));
+    double most = half.component(told);
+    List<String> others = new ArrayList<>();
+    for (int k = 0; k < 3; k++) {
+      if (k != told) {
+        others.add(
+            check.design().axes().axis(k).name()
+                + " ±"
+                + figures.scatterNumber(half.component(k), largest));
+      }
+    }
     return Optional.of(
         new Figure(
             COMES_BACK,
-            String.join(", ", axes) + " " + figures.scatterUnit(largest),
-            worst.map(f -> "at most ±" + figures.length(f.limit())).orElse("no target"),
-            worst.map(f -> f.subject().name() + ", ").orElse("")
-                + check.design().targets().coverage().written(),
+            "±" + worst.map(f -> beside(f, figures)).orElse(scatter(most, figures)),
+            worst
+                .map(f -> "at most ±" + figures.beside(Measure.LENGTH, f.limit(), f.value(), false))
+                .orElse("no target"),
+            check.design().axes().axis(told).name()
+                + ", "
+                + check.design().targets().coverage().written()
+                + "; "
+                + String.join(", ", others)
+                + (figures.scatterUnit(largest).equals(figures.scatterUnit(most))
+                    ? ""
+                    : " " + figures.scatterUnit(largest)),
             worst.map(Finding::judged).orElse(Judged.ADVICE)));
   }
 
-  private static String hangUps(ToolChangeOutlook outlook) {
-    return outlook.changes() == 0
-        ? "tool changes hang up on friction"
-        : outlook.hungUp() + " of " + outlook.changes() + " tool changes hang up";
+  /** The axis that decides, or else the one along which it scatters most. */
+  private static int told(SeatedCheck check, Vec3 half, Optional<Finding> worst) {
+    int told = 0;
+    for (int k = 0; k < 3; k++) {
+      if (worst.isPresent()
+          ? worst.get().subject().name().equals(check.design().axes().axis(k).name())
+          : half.component(k) > half.component(told)) {
+        told = k;
+      }
+    }
+    return told;
+  }
+
+  /** Two figures, or as many as keep it apart from its target. */
+  private static String beside(Finding f, FigureText figures) {
+    String fine = figures.beside(Measure.LENGTH, f.value(), f.limit(), true);
+    return fine.equals(figures.of(Measure.LENGTH, f.value(), true))
+        ? scatter(f.value(), figures)
+        : fine;
+  }
+
+  private static String scatter(double size, FigureText figures) {
+    return figures.scatterNumber(size, size) + " " + figures.scatterUnit(size);
   }
 
   /** The worst judged finding of a kind. */
@@ -116,13 +150,13 @@ public final class DecidingFigures {
     String contact =
         check.cases().stream()
             .filter(c -> c.loadCase().name().equals(f.subject().name()))
-            .map(c -> ", " + c.liftOff().contact())
+            .map(c -> ": " + SeatWords.seat(c.liftOff().contact()) + " lifts")
             .findFirst()
             .orElse("");
     return new Figure(
         name,
-        figures.of(Measure.FACTOR, f.value(), true) + " × the load",
-        "at least " + figures.of(Measure.FACTOR, f.limit()) + " ×",
+        figures.beside(Measure.FACTOR, f.value(), f.limit(), true) + " × the load",
+        "at least " + figures.beside(Measure.FACTOR, f.limit(), f.value(), false) + " ×",
         f.subject().name() + contact,
         f.judged());
   }
@@ -131,8 +165,8 @@ public final class DecidingFigures {
     String bound = f.sense() == Finding.Sense.AT_MOST ? "at most " : "at least ";
     return new Figure(
         name,
-        figures.of(f.measure(), f.value(), true),
-        bound + figures.of(f.measure(), f.limit()),
+        figures.beside(f.measure(), f.value(), f.limit(), true),
+        bound + figures.beside(f.measure(), f.limit(), f.value(), false),
         f.subject().kind() == Subject.Kind.CONTACT
             ? f.subject().name() + " at rest"
             : f.subject().name(),

@@ -88,25 +88,28 @@ public final class ExplainText {
 
   private static String told(Explained e, SeatedCheck check, FigureText text) {
     StringBuilder out = new StringBuilder(800);
-    out.append(Paragraph.of("", e.what() + ": " + e.value() + "."));
+    out.append(
+        Paragraph.of("", e.what() + ": " + e.value() + (e.value().endsWith(".") ? "" : ".")));
     out.append(Paragraph.of("  ", "Formula: " + e.formula() + "."));
     out.append("  Inputs:\n");
     for (String input : e.inputs()) {
       out.append(Paragraph.of("    ", input));
     }
     out.append(Paragraph.of("  ", "Source: " + e.source() + "."));
-    List<String> assumed = new ArrayList<>();
+    List<AssumedValue> assumed = new ArrayList<>();
     for (AssumedValue a : check.stated().assumed()) {
       if (rests(e, a.key())) {
-        assumed.add(AssumedWords.of(a, text, true));
+        assumed.add(a);
       }
     }
-    out.append(
-        Paragraph.of(
-            "  ",
-            assumed.isEmpty()
-                ? "Assumed: nothing; the file states what it rests on."
-                : "Assumed: " + String.join("; ", assumed) + "."));
+    if (assumed.isEmpty()) {
+      out.append("  Assumed: nothing; the file states what it rests on.\n");
+      return out.toString();
+    }
+    out.append("  Assumed:\n");
+    for (String one : AssumedWords.of(assumed, text, true)) {
+      out.append("    ").append(Paragraph.of("      ", one).stripLeading());
+    }
     return out.toString();
   }
 

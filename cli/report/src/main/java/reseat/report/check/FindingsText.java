@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import reseat.check.Finding;
 import reseat.check.Judged;
+import reseat.check.Said;
 import reseat.report.form.FigureText;
 import reseat.report.form.Paragraph;
 
@@ -39,8 +40,15 @@ public final class FindingsText {
       if (!kept.isEmpty()) {
         out.append(Paragraph.of("", "OK: " + kept + "."));
       }
+    } else {
+      tell(unused(findings), Judged.ADVICE, DECISIONS, figures, out);
     }
     return out.toString();
+  }
+
+  /** A decision that changes nothing misleads whoever reads the file. */
+  private static List<Finding> unused(List<Finding> findings) {
+    return findings.stream().filter(f -> f.said().key() == Said.ACCEPTANCE_UNUSED).toList();
   }
 
   private static void tell(

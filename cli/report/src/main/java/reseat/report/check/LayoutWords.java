@@ -13,8 +13,6 @@ final class LayoutWords {
           "over-constrained: "
               + s.amount(0)
               + " contacts for 6 motions, so the holder rocks between contacts.";
-      case TAKE_CONTACTS_AWAY ->
-          "Take contacts away until six are left; a cone counts as a ring, a trihedral seat as three.";
       case MOTION_FREE ->
           s.amount(0)
               + " contacts hold only "
@@ -25,8 +23,6 @@ final class LayoutWords {
                   : s.amount(2) + " motions are free, one of them ")
               + s.inner(3)
               + ".";
-      case ADD_CONTACTS ->
-          "Add contacts: three grooves give six, and so do trihedral seat, groove and flat.";
       case BARELY_HELD, BARELY_HELD_SEVERAL ->
           (s.statement().key() == reseat.check.Said.BARELY_HELD
                   ? "all 6 motions are held, but one barely: "
@@ -44,24 +40,17 @@ final class LayoutWords {
               + s.amount(1)
               + ").";
       case MOTION -> s.name(0);
-      case CHANGE_SUPPORTS -> "Change where the supports stand or which way they face.";
       case LAYOUT_NOT_MADE ->
           "the seats of this file do not make it; write a file of that layout to compare.";
       case REFUSED -> s.name(0);
       case TOO_LARGE ->
           "the circle about the balls is "
-              + s.amount(0)
+              + s.beside(0, 1)
               + "; at most "
-              + s.amount(1)
+              + s.beside(1, 0)
               + " is wanted.";
       case TOO_SOFT ->
-          "the softest axis has " + s.amount(0) + "; at least " + s.amount(1) + " is wanted.";
-      case TURN_A_GROOVE ->
-          (s.name(0).contains(",") ? "Turn the groove of any one of " : "Turn the groove of ")
-              + s.name(0)
-              + " by "
-              + s.amount(1)
-              + " deg and check again.";
+          "the softest axis has " + s.beside(0, 1) + "; at least " + s.beside(1, 0) + " is wanted.";
       case ERROR_MOTION ->
           s.name(0)
               + " moves the tool point along "
@@ -69,18 +58,10 @@ final class LayoutWords {
               + " by "
               + s.amount(2)
               + " if the contacts stick, by "
-              + s.amount(3)
+              + s.beside(3, 4)
               + " if they slide; the target is "
               + s.amount(4)
               + ".";
-      case RAISE_PRELOAD_BY ->
-          "Raise the preload "
-              + s.amount(0)
-              + " times (stiffness goes with its cube root), or bring the tool point nearer to the"
-              + " balls.";
-      case BRING_TOOL_NEARER ->
-          "Bring the tool point nearer to the balls, widen their circle or take larger balls; more"
-              + " preload alone will not fix this.";
       case GROOVES_ON_BISECTORS -> "the grooves run along the bisectors of the ball triangle.";
       case GROOVE_OFF_BISECTOR ->
           "the groove of "
@@ -100,8 +81,6 @@ final class LayoutWords {
           s.name(0)
               + " is open at rest: preload and weight would have it "
               + (s.absent(1) ? "carry nothing." : "pull with " + s.amount(1) + ".");
-      case MOVE_LINE_TOWARD ->
-          "Move the preload's line of action toward " + s.name(0) + ", or tilt it less.";
       case LIFTS_OFF ->
           s.name(0)
               + " lifts "
@@ -109,29 +88,24 @@ final class LayoutWords {
               + " off at "
               + s.amount(2)
               + " of this load; "
-              + s.figures().of(Measure.SHARE, s.si(3))
+              + s.figures().beside(Measure.SHARE, s.si(3), s.si(2), false)
               + " is required.";
       case LIFT_OFF_FACTOR ->
           s.name(1)
               + " lifts off at "
-              + s.amount(2)
+              + s.beside(2, 3)
               + " × "
               + s.name(0)
               + " ("
-              + s.amount(3)
+              + s.beside(3, 2)
               + " × required).";
       case LITTLE_FORCE_LEFT ->
           s.name(0)
               + " leaves a contact only "
-              + s.amount(1)
+              + s.beside(1, 2)
               + " of its force at rest; "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is usual.";
-      case RAISE_PRELOAD -> "Raise the preload from " + s.amount(0) + " to " + s.amount(1) + ".";
-      case MOVE_LINE -> "Move the preload's line of action, the supports or the load.";
-      case TURN_SUPPORTS ->
-          "Turn the supports by " + s.amount(0) + " deg about z: factor " + s.amount(1) + ".";
-      case OR -> s.inner(0) + " Or: " + s.inner(1);
       case LOAD_INSIDE, LOAD_OUTSIDE -> resultant(s);
       case WIDEN_TRIANGLE ->
           "Widen the triangle past the load, move the preload toward it, or raise the preload.";

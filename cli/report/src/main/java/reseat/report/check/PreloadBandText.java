@@ -55,8 +55,13 @@ public final class PreloadBandText {
     String then =
         fails.check().isEmpty()
             ? "nothing fails " + way
-            : fails.check() + " fails " + way + " " + force(fails.force(), figures);
-    return what + ", to be decided; " + then + ")";
+            : way
+                + " "
+                + force(fails.force(), figures)
+                + " "
+                + (fails.check().equals(end.check()) ? "it" : fails.check())
+                + " fails";
+    return what + ": decide; " + then + ")";
   }
 
   private static String force(double newtons, FigureText figures) {

@@ -20,7 +20,6 @@ final class PreloadWords {
               + s.name(2)
               + " lifts off"
               + (s.absent(3) ? "." : "; it wanders by " + s.amount(3) + ".");
-      case GUIDE_LINE -> "Guide the line of action, or move it away from that contact's edge.";
       case PRELOAD_SCATTER ->
           "preload scatter of ±"
               + s.amount(0)
@@ -31,14 +30,6 @@ final class PreloadWords {
               + (s.absent(3)
                   ? "; no target is set along any axis."
                   : "; the target for all causes together is " + s.amount(3) + ".");
-      case HOLD_PRELOAD ->
-          "Hold the preload within ±"
-              + s.amount(0)
-              + ", as a spring stack, a magnet at a stop or a weight does; "
-              + s.name(1)
-              + " has ±"
-              + s.amount(2)
-              + ".";
       case STATE_TARGETS -> "State repeatability targets to have it judged.";
       case DEVICE_SETTING -> setting(s);
       case SETTING ->
@@ -46,17 +37,15 @@ final class PreloadWords {
               + " "
               + s.figures().quantity(s.si(1), ((BenchSetting.Kind) s.term(0)).quantity());
       case BAND_AIM ->
-          "It may lie between "
+          "Allowed are "
               + s.figures().forces(s.si(0), s.si(1))
               + (s.absent(2)
                   ? "; the device cannot be set so low."
-                  : "; aim from " + s.inner(2) + " to " + s.inner(3) + ".");
+                  : "; aim between " + s.inner(2) + " and " + s.inner(3) + ".");
       case BAND_TOO_NARROW ->
-          "It may lie between "
-              + s.figures().forces(s.si(0), s.si(1))
-              + ", too narrow for its scatter.";
+          "Allowed are " + s.figures().forces(s.si(0), s.si(1)) + ", too narrow for its scatter.";
       case BAND_OUT_OF_REACH ->
-          "It may lie between "
+          "Allowed are "
               + s.figures().forces(s.si(0), s.si(1))
               + ", which this device cannot be set to.";
       case ALL_IT_GIVES -> "as much as it gives";
@@ -78,7 +67,7 @@ final class PreloadWords {
               + " to "
               + s.amount(4)
               + ".";
-      case SEATS_ALWAYS ->
+      default ->
           "the holder seats by itself at any friction up to "
               + s.amount(0)
               + " and beyond; expected is "
@@ -86,11 +75,6 @@ final class PreloadWords {
               + " to "
               + s.amount(4)
               + ".";
-      default ->
-          "Oil the seats or take carbide or ceramic, make the flank angle nearer to 60 deg, or move"
-              + " the preload toward "
-              + s.name(0)
-              + "; or tap it home.";
     };
   }
 
@@ -104,7 +88,9 @@ final class PreloadWords {
         + (s.absent(2) ? "" : " set " + s.inner(2))
         + "."
         + (s.absent(3) ? "" : " " + s.inner(3))
-        + (closelyRepeated ? "" : " From mount to mount ±" + s.amount(4) + " (" + s.name(5) + ").")
+        + (closelyRepeated
+            ? ""
+            : " From change to change ±" + s.amount(4) + " (" + s.name(5) + ").")
         + (closelyMade ? "" : " From device to device ±" + s.amount(6) + ".")
         + (Math.abs(perKelvin) < 0.5e-5
             ? ""

@@ -23,6 +23,12 @@ record Spoken(Statement statement, FigureText figures) {
     return figures.of((Amount) at(place));
   }
 
+  /** An amount with its unit, by so many figures that it does not read as another beside it. */
+  String beside(int place, int other) {
+    Amount one = (Amount) at(place);
+    return figures.beside(one.measure(), one.si(), si(other), one.computed());
+  }
+
   /** An amount in SI. */
   double si(int place) {
     return ((Amount) at(place)).si();

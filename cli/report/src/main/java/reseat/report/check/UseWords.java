@@ -13,32 +13,30 @@ final class UseWords {
           "the gap at "
               + s.name(0)
               + " is "
-              + s.amount(1)
+              + s.beside(1, 2)
               + " at its smallest; "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is required, so that nothing but the balls touches.";
-      case GAP_NOT_STATED -> "the gap at " + s.name(0) + " is not stated, so it was not checked.";
-      case WIDEN_GAP -> "Widen the gap by " + s.amount(0) + " or more.";
       case REPEATABILITY ->
           "the tool point comes back along "
               + s.name(0)
               + " within ± "
-              + s.amount(1)
+              + s.beside(1, 2)
               + " ("
               + s.name(3)
               + "); the target is ± "
-              + s.amount(2)
+              + s.beside(2, 1)
               + ". "
               + road(s);
       case AT_THE_TARGET ->
           "the tool point comes back along "
               + s.name(0)
               + " within about ± "
-              + s.amount(1)
+              + s.beside(1, 2)
               + " ("
               + s.name(3)
               + "), at the target of ± "
-              + s.amount(2)
+              + s.beside(2, 1)
               + ": decide. "
               + road(s);
       case HANG_UP ->
@@ -52,11 +50,11 @@ final class UseWords {
       case HOLDERS_APART ->
           s.name(3)
               + " of the holders: within ± "
-              + s.amount(1)
+              + s.beside(1, 2)
               + " of their mean along "
               + s.name(0)
               + "; ± "
-              + s.amount(2)
+              + s.beside(2, 1)
               + " is wanted.";
       case SURELY_SEATS -> "every tool change seats: friction stays well below the seating limit.";
       case SEATING_NOT_LOOKED_AT ->
@@ -69,8 +67,6 @@ final class UseWords {
               + " ("
               + s.amount(2)
               + ").";
-      case EASE_SEATING ->
-          "Push harder while it seats, lower the friction, or make the flanks steeper.";
       case SEATS_WITH ->
           s.si(1) == 0
               ? "No push by hand closes it within 200 N."
@@ -79,7 +75,7 @@ final class UseWords {
                   + " of seating force to close, tried; stated is "
                   + s.amount(0)
                   + ".";
-      case UNUSUAL_VALUE -> s.name(0) + ": " + s.name(1) + ".";
+      case UNUSUAL_VALUE -> s.name(0) + ": " + s.name(1) + (s.name(1).endsWith(".") ? "" : ".");
       case MEND_OR_ACCEPT -> "Mend the value; if it is meant, write " + s.name(0) + ".";
       case RESTS_ON ->
           s.amount(3)
@@ -94,13 +90,14 @@ final class UseWords {
       case ACCEPTANCE_UNUSED ->
           "the acceptance of "
               + s.name(0)
-              + (s.absent(1) ? "" : " at " + s.name(1))
-              + " applies to nothing any more. Take it out of the file.";
+              + (s.absent(1) ? " without a place (where)" : " at " + s.name(1))
+              + " applies to nothing. Name the place that is to be decided, or take it out of the"
+              + " file.";
       default ->
           "accepted was up to "
-              + s.amount(1)
+              + s.beside(1, 0)
               + ", and it is now "
-              + s.amount(0)
+              + s.beside(0, 1)
               + ": decide again.";
     };
   }

@@ -24,27 +24,34 @@ public final class VerdictWords {
     return switch (Verdict.of(findings)) {
       case HOLDS ->
           accepted == 0
-              ? "HOLDS: all " + all + " checks."
-              : "HOLDS: all " + all + " checks, " + accepted + " of them by accepted decision.";
+              ? "HOLDS: " + all(all) + "."
+              : "HOLDS: " + all(all) + ", " + accepted + " of them by accepted decision.";
       case UNDECIDED ->
           "NEEDS A DECISION: "
               + decide
               + " of "
-              + all
-              + (decide == 1 ? " checks is over a soft limit" : " checks are over a soft limit")
+              + checks(all)
+              + (decide == 1 ? " is over a soft limit" : " are over a soft limit")
               + ", none fails.";
       case FAILS ->
           "FAILS: "
               + fails
               + " of "
-              + all
-              + " checks"
+              + checks(all)
               + (decide == 0
                   ? "."
                   : decide == 1
                       ? ", 1 more needs a decision."
                       : ", " + decide + " more need a decision.");
     };
+  }
+
+  private static String all(int count) {
+    return count == 1 ? "the only check" : "all " + count + " checks";
+  }
+
+  private static String checks(int count) {
+    return count == 1 ? "1 check" : count + " checks";
   }
 
   /**

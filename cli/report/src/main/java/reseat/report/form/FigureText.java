@@ -31,6 +31,9 @@ public record FigureText(UnitSystem system) {
   /** From this on a length has hundredths of a millimetre, m. */
   private static final double LARGE = 1e-2;
 
+  /** Most figures that keep a value and its limit apart. */
+  private static final int MOST_FIGURES = 8;
+
   private static final double LARGEST_FACTOR = 1000;
 
   /**
@@ -81,6 +84,59 @@ public record FigureText(UnitSystem system) {
               ? QuantityFormat.significant(si, UnitCatalog.URAD, 3)
               : QuantityFormat.significant(si, UnitCatalog.DEGREE, 3);
     };
+  }
+
+  /**
+   * Writes a value that stands beside another, for instance its limit, so that the two can be told
+   * apart: by more figures where the usual ones would read alike.
+   *
+   * @param measure what both measure
+   * @param si the value, SI; may be infinite
+   * @param other the other value, SI; may be infinite
+   * @param computed whether the value was computed
+   * @return number and unit
+   */
+  public String beside(Measure measure, double si, double other, boolean computed) {
+    double apart = Math.abs(si - other);
+    boolean alike = of(measure, si, true).equals(of(measure, other, true));
+    if (!alike || apart <= 1e-9 * Math.abs(si) || !(apart < Double.POSITIVE_INFINITY)) {
+      return of(measure, si, computed);
+    }
+    for (int figures = 3; figures <= MOST_FIGURES; figures++) {
+      String one = fine(measure, si, other, figures);
+      if (!one.equals(fine(measure, other, si, figures))) {
+        return one;
+      }
+    }
+    return of(measure, si, computed);
+  }
+
+  /** A value by so many figures, in the unit of the larger of two. */
+  private String fine(Measure measure, double si, double other, int figures) {
+    double larger = Math.max(Math.abs(si), Math.abs(other));
+    return switch (measure) {
+      case COUNT -> of(measure, si);
+      case FACTOR -> QuantityFormat.significantNumber(si, Unit.ONE, figures);
+      case SHARE -> QuantityFormat.significantNumber(100 * si, Unit.ONE, figures) + " %";
+      case LENGTH ->
+          in(si, metric(larger), larger < SMALL ? UnitCatalog.UIN : UnitCatalog.INCH, figures);
+      case ANGLE ->
+          QuantityFormat.significant(
+              si,
+              larger < UnitCatalog.ARC_MINUTE.toSi(1) ? UnitCatalog.URAD : UnitCatalog.DEGREE,
+              figures);
+      case PRESSURE ->
+          in(si, larger < 1e9 ? UnitCatalog.MPA : UnitCatalog.GPA, UnitCatalog.KSI, figures);
+      case FORCE -> in(si, UnitCatalog.NEWTON, UnitCatalog.LBF, figures);
+      case STIFFNESS -> in(si, UnitCatalog.N_PER_UM, UnitCatalog.LBF_PER_INCH, figures);
+      case TORQUE, MASS, AREA, EXPANSION, TEMPERATURE -> of(measure, si);
+    };
+  }
+
+  private String in(double si, Unit metric, Unit inch, int figures) {
+    return joined(
+        QuantityFormat.significant(si, metric, figures),
+        QuantityFormat.significant(si, inch, figures));
   }
 
   /**

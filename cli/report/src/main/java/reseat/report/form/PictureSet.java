@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import reseat.plots.Picture;
 import reseat.plots.PictureKind;
+import reseat.plots.chart.PictureUnits;
+import reseat.plots.drawing.DrawingUnits;
 import reseat.report.page.Page;
 
 /** Pictures that can be asked for by name, in the order in which they stand on a page. */
@@ -17,6 +19,30 @@ public class PictureSet {
 
   /** Begins without pictures. */
   public PictureSet() {}
+
+  /**
+   * Picks the units of a drawing.
+   *
+   * @param system unit system asked for
+   * @return units of its words
+   */
+  public static DrawingUnits drawing(UnitSystem system) {
+    return switch (system) {
+      case METRIC -> DrawingUnits.METRIC;
+      case INCH -> DrawingUnits.INCH;
+      case BOTH -> DrawingUnits.BOTH;
+    };
+  }
+
+  /**
+   * Picks the units of a chart, metric where both systems are asked for.
+   *
+   * @param system unit system asked for
+   * @return units of its axes
+   */
+  public static PictureUnits chart(UnitSystem system) {
+    return system == UnitSystem.INCH ? PictureUnits.INCH : PictureUnits.METRIC;
+  }
 
   public final void add(Picture picture) {
     byName.put(picture.name(), picture);

@@ -1,5 +1,7 @@
 package reseat.report.form;
 
+import reseat.design.BallMounting;
+import reseat.design.StudMount;
 import reseat.seat.ConeSeat;
 import reseat.seat.CylinderPair;
 import reseat.seat.FlatSeat;
@@ -15,6 +17,45 @@ import reseat.units.UnitCatalog;
 public final class SeatWords {
 
   private SeatWords() {}
+
+  /**
+   * Names the seat of a contact.
+   *
+   * @param contact name of the contact, for instance {@code front (left flank)}
+   * @return the name without the flank
+   */
+  public static String seat(String contact) {
+    int bracket = contact.lastIndexOf(" (");
+    return bracket < 0 ? contact : contact.substring(0, bracket);
+  }
+
+  /**
+   * Says how a ball is held.
+   *
+   * @param mounting how it is
+   * @param figures how numbers are written
+   * @return a few words; those of the mounting itself where there is no stud
+   */
+  public static String mounting(BallMounting mounting, FigureText figures) {
+    return mounting.stud().map(m -> stud(m, figures)).orElse(mounting.description());
+  }
+
+  /**
+   * Describes a ball stud.
+   *
+   * @param mount the stud with its bond and thread
+   * @param figures how numbers are written
+   * @return material, neck, length, bond and thread
+   */
+  public static String stud(StudMount mount, FigureText figures) {
+    return mount.material().name()
+        + " stud "
+        + figures.dimension(mount.stud().neckDiameter())
+        + ", standing out "
+        + figures.dimension(mount.stud().stickOut())
+        + mount.bond().map(b -> ", ball bonded with " + b.adhesive().name()).orElse("")
+        + mount.thread().map(t -> ", thread " + t.limits().thread()).orElse("");
+  }
 
   /** A seat with its sizes in both unit systems. */
   public static String of(Seat seat) {

@@ -89,7 +89,7 @@ public final class DesignSections {
               s.ballMaterial().name(),
               SeatWords.of(s.seat(), f.text()),
               s.seatMaterial().name(),
-              s.mounting().description()));
+              SeatWords.mounting(s.mounting(), f.text())));
     }
     return new Page.Section(
         "inputs",

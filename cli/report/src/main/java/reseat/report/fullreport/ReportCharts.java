@@ -97,7 +97,7 @@ public final class ReportCharts {
       clouds.add(
           RepeatEllipse.draw(
               "repeat-" + k,
-              "simulated mounts of one holder",
+              "simulated tool changes of one holder",
               new RepeatEllipse.Plane(
                   d.axes().first().name(),
                   d.axes().axis(k).name(),

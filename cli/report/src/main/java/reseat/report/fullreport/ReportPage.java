@@ -145,7 +145,11 @@ public final class ReportPage {
 
   /** What carries most; all of it stands in a table with its sources. */
   private static List<String> assumed(CheckResult check, FigureText figures) {
-    return AssumedWords.most(check, figures, ASSUMED);
+    List<String> told = new ArrayList<>(AssumedWords.most(check, figures, ASSUMED));
+    if (check.stated().assumed().size() > told.size()) {
+      told.add("and more, all with their sources, under Assumptions");
+    }
+    return told;
   }
 
   /** The deciding figures, each in the tone of its judgement: never green beside a broken limit. */

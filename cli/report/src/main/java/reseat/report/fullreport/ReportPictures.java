@@ -17,6 +17,7 @@ import reseat.plots.Picture;
 import reseat.plots.chart.DeviceBand;
 import reseat.plots.chart.PictureUnits;
 import reseat.plots.drawing.BallStudSection;
+import reseat.plots.drawing.DrawingUnits;
 import reseat.plots.drawing.PlanView;
 import reseat.plots.drawing.PolarLiftOff;
 import reseat.plots.drawing.SeatSection;
@@ -25,6 +26,7 @@ import reseat.preload.PreloadDevice;
 import reseat.report.form.FigureText;
 import reseat.report.form.PictureSet;
 import reseat.report.form.SeatWords;
+import reseat.report.form.UnitSystem;
 import reseat.report.page.Page;
 import reseat.space.Vec3;
 import reseat.study.ReportStudy;
@@ -39,10 +41,11 @@ public final class ReportPictures extends PictureSet {
    * Draws what the check alone gives.
    *
    * @param check the check of a coupling that stands
-   * @param units unit system of the charts
+   * @param system unit system of their words and axes
    * @return its pictures
    */
-  public static ReportPictures of(SeatedCheck check, PictureUnits units) {
+  public static ReportPictures of(SeatedCheck check, UnitSystem system) {
+    DrawingUnits units = drawing(system);
     ReportPictures pictures = new ReportPictures();
     pictures.add(
         PlanView.draw(
@@ -51,8 +54,9 @@ public final class ReportPictures extends PictureSet {
             List.of(
                 new PlanView.Landmark(
                     "centre of stiffness",
-                    StiffnessCentre.of(check.frictionless().stiffness().at(Vec3.ZERO))))));
-    pictures.add(SideView.draw(check.design()));
+                    StiffnessCentre.of(check.frictionless().stiffness().at(Vec3.ZERO)))),
+            units));
+    pictures.add(SideView.draw(check.design(), units));
     int number = 1;
     for (Support s : check.design().supports()) {
       List<Equilibrium.Contact> contacts = new ArrayList<>();
@@ -61,16 +65,16 @@ public final class ReportPictures extends PictureSet {
           contacts.add(c);
         }
       }
-      pictures.add(SeatSection.draw("section-" + number, s, contacts));
+      pictures.add(SeatSection.draw("section-" + number, s, contacts, units));
       if (s.mounting().stud().isPresent() && number == 1) {
-        pictures.add(BallStudSection.draw("section-stud", s));
+        pictures.add(BallStudSection.draw("section-stud", s, units));
       }
       number++;
     }
     if (!check.design().preloads().isEmpty()) {
-      pictures.add(PolarLiftOff.of(check.design()));
+      pictures.add(PolarLiftOff.of(check.design(), units));
     }
-    pictures.addDevices(check, units);
+    pictures.addDevices(check, chart(system));
     return pictures;
   }
 
@@ -78,12 +82,12 @@ public final class ReportPictures extends PictureSet {
    * Draws everything.
    *
    * @param study all results
-   * @param units unit system of the charts
+   * @param system unit system of their words and axes
    * @return its pictures
    */
-  public static ReportPictures of(ReportStudy study, PictureUnits units) {
-    ReportPictures pictures = of(study.check(), units);
-    ReportCharts.of(study, units).forEach(pictures::add);
+  public static ReportPictures of(ReportStudy study, UnitSystem system) {
+    ReportPictures pictures = of(study.check(), system);
+    ReportCharts.of(study, chart(system)).forEach(pictures::add);
     return pictures;
   }
 

@@ -197,7 +197,7 @@ public final class ScatterSections {
             rows));
     blocks.add(
         new Page.Paragraph(
-            "The bars of the picture show what differs from mount to mount. Tolerances stay with a holder and go"
+            "The bars of the picture show what differs from change to change. Tolerances stay with a holder and go"
                 + " into its offset."));
     blocks.addAll(turned(d, f, budget.expanded(BudgetLine.Nature.RANDOM)));
     return new Page.Section("budget", "Error budget", blocks);

@@ -77,7 +77,7 @@ public final class InterchangeRankingText {
     for (LinearStack.Line l : lines.subList(0, Math.min(told, lines.size()))) {
       Contributor c = l.effect().contributor();
       table.row(
-          c.name(),
+          ToleranceWords.name(c, system),
           ToleranceWords.limit(c, c.spread().limit(), system),
           ToleranceWords.sensitivity(c, l.sensitivity(), system),
           ToleranceWords.perUnit(c, system),
@@ -111,7 +111,7 @@ public final class InterchangeRankingText {
           any = true;
           table.row(
               study.design().axes().axis(k).name(),
-              g.contributor().name(),
+              ToleranceWords.name(g.contributor(), system),
               ToleranceWords.limit(g.contributor(), g.contributor().spread().limit(), system),
               PageNumbers.percent(g.gain()));
         }

@@ -131,21 +131,23 @@ public final class InterchangeText {
 
   private String kept() {
     if (Double.isInfinite(study.wish().within())) {
-      return "no spread is wanted (--within).";
+      return screen.all()
+          ? "no limit of their spread is given (--within)."
+          : "no limit of their spread is given; --within takes one, for instance half of the widest.";
     }
     StringBuilder missed = new StringBuilder();
     for (int k = 0; k < 3; k++) {
       if (!study.keepsWithin(k)) {
-        missed.append(missed.length() == 0 ? "" : " and ").append(axis(k));
+        missed.append(missed.length() == 0 ? "" : ", ").append(axis(k));
       }
     }
     String wanted = "±" + figures.length(study.wish().within());
     return missed.length() == 0
         ? study.design().targets().coverage().written()
-            + " of them: within "
+            + " of them lie within "
             + wanted
             + " of their mean."
-        : "they spread beyond " + wanted + " along " + missed + ".";
+        : "they spread beyond " + wanted + " of their mean along " + missed + ".";
   }
 
   private void misfits(StringBuilder out) {
@@ -168,7 +170,7 @@ public final class InterchangeText {
             "lrrrrrrr",
             "tool point, " + figures.column(QuantityKind.LENGTH).symbol(),
             "95 % within ±",
-            "at most ±",
+            "worst case ±",
             "s: itself",
             "between",
             "with table",
@@ -196,7 +198,7 @@ public final class InterchangeText {
                 + (entry > 0 ? " to " + figures.length(entry) : "")
                 + ", and against the drawing (accuracy)."
                 + (screen.all()
-                    ? " At most ±: every tolerance at its limit. Span of five: from the first to the"
+                    ? " Worst case ±: every tolerance at its limit. Span of five: from the first to the"
                         + " last of five holders, on average. Repeatability is from "
                         + study.wish().mounts()
                         + " simulated tool changes."

@@ -58,7 +58,7 @@ public final class ToleranceAdviceText {
     int told = screen.all() ? lines.size() : Math.min(ROWS, lines.size());
     for (ToleranceAdvice.Line l : lines.subList(0, told)) {
       table.row(
-          l.contributor().name(),
+          ToleranceWords.name(l.contributor(), screen.units()),
           ToleranceWords.limit(l.contributor(), l.contributor().spread().limit(), screen.units()),
           ToleranceWords.limit(l.contributor(), l.limit(), screen.units()),
           word(l));

@@ -1,5 +1,7 @@
 package reseat.report.interchange;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import reseat.design.ToleranceKind;
 import reseat.interchange.Contributor;
 import reseat.report.form.FigureText;
@@ -12,7 +14,27 @@ import reseat.units.UnitCatalog;
 /** Limits and sensitivities in the units of the workshop. */
 public final class ToleranceWords {
 
+  /** What a length in millimetres within a name looks like. */
+  private static final Pattern LENGTH = Pattern.compile("\\(([0-9.]+) mm\\)");
+
   private ToleranceWords() {}
+
+  /**
+   * Names a toleranced dimension.
+   *
+   * @param c which
+   * @param system the units asked for
+   * @return its name, with a size in it written in those units
+   */
+  public static String name(Contributor c, UnitSystem system) {
+    Matcher size = LENGTH.matcher(c.name());
+    return size.find()
+        ? c.name().substring(0, size.start(1))
+            + new FigureText(system)
+                .dimension(UnitCatalog.MM.toSi(Double.parseDouble(size.group(1))))
+            + c.name().substring(size.end() - 1)
+        : c.name();
+  }
 
   /** What a deviation is told in. */
   private static Unit unit(ToleranceKind.Measure measure, UnitSystem system) {

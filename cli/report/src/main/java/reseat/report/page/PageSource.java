@@ -61,6 +61,16 @@ public final class PageSource {
     return lines;
   }
 
+  /**
+   * Tells whether a file name stands for standard input.
+   *
+   * @param file the file
+   * @return true for a single dash
+   */
+  public static boolean isStandardInput(Path file) {
+    return file.toString().equals("-");
+  }
+
   /** The versions on which every figure of a page rests. */
   private static String madeBy(String seed) {
     return "Made by reseat "
@@ -74,6 +84,9 @@ public final class PageSource {
   }
 
   private static String origin(String what, Path file) throws IOException {
+    if (isStandardInput(file)) {
+      return what + "from standard input";
+    }
     byte[] content = Files.readAllBytes(file);
     String saved = Files.getLastModifiedTime(file).toInstant().toString().substring(0, 10);
     return what

@@ -128,10 +128,16 @@ public final class AcceptanceSheet {
       cells[0] = String.valueOf(analysis.series().cycle(m));
       for (int i = 0; i < columns.size(); i++) {
         cells[i + 1] =
-            QuantityFormat.fixedNumber(values[i][m], columns.get(i).column().unit(), decimals[i]);
+            Double.isNaN(values[i][m])
+                ? "-"
+                : QuantityFormat.fixedNumber(
+                    values[i][m], columns.get(i).column().unit(), decimals[i]);
       }
       if (warm) {
-        cells[width] = QuantityFormat.fixedNumber(temperatures[m], UnitCatalog.CELSIUS, 2);
+        cells[width] =
+            Double.isNaN(temperatures[m])
+                ? "-"
+                : QuantityFormat.fixedNumber(temperatures[m], UnitCatalog.CELSIUS, 2);
       }
       table.row(cells);
     }

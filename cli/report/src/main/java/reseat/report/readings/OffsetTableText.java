@@ -38,7 +38,7 @@ public final class OffsetTableText {
   public static TextTable table(OffsetTable table, FigureText figures) {
     boolean inch = figures.system() == UnitSystem.INCH;
     Unit unit = inch ? UnitCatalog.INCH : UnitCatalog.MM;
-    List<String> head = new ArrayList<>(List.of("offset, " + unit.symbol(), "mounts"));
+    List<String> head = new ArrayList<>(List.of(unit.symbol(), "mounts"));
     for (AxisRule axis : table.axes()) {
       head.add(axis.axis());
       head.add("±");

@@ -110,8 +110,8 @@ public final class PredictionText {
 
   private static String fit(CauseCalibration fit, PredictionStudy study, FigureText figures) {
     StringBuilder out = new StringBuilder();
-    out.append("\nAmounts from mount to mount with which the simulation scatters as measured");
-    out.append(study.flagged().isEmpty() ? "\n" : " (without the flagged mounts)\n");
+    out.append("\nAmounts with which the simulation scatters as measured");
+    out.append(study.flagged().isEmpty() ? "\n" : " without the flagged mounts\n");
     out.append(amounts(fit, figures).text());
     told(fit, study, figures).forEach(t -> out.append(Paragraph.of("", t)));
     return out.toString();
@@ -172,9 +172,10 @@ public final class PredictionText {
     boolean all = fit.amounts().stream().noneMatch(Amount::separable);
     if (!twins.isEmpty()) {
       out.add(
-          "Not told apart by these axes: "
-              + (all ? "any of them" : twins)
-              + ". Their amounts can be traded for one another, within the bounds given.");
+          (all
+                  ? "The axes measured do not tell these causes apart."
+                  : "Not told apart by the axes measured: " + twins + ".")
+              + " Their amounts can be traded for one another, within the bounds given.");
     }
     if (fit.fit().p() < MISFIT) {
       out.add(

@@ -1,5 +1,6 @@
 package reseat.report.readings;
 
+import java.util.Arrays;
 import reseat.elementary.Elementary;
 import reseat.readings.ColumnAnalysis;
 import reseat.readings.Repeatability;
@@ -66,7 +67,7 @@ public final class ReadingFigures {
   /** Decimals with which the readings were written, as far as their unit lets tell. */
   public static int readingDecimals(ColumnAnalysis c) {
     double one = c.column().written().toSi(1);
-    double[] readings = c.column().values();
+    double[] readings = Arrays.stream(c.column().values()).filter(v -> !Double.isNaN(v)).toArray();
     int looked = Math.min(LOOKED_AT, readings.length);
     for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
       double scale = Elementary.pow(10, decimals) / one;

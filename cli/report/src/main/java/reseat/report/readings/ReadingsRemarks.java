@@ -25,6 +25,9 @@ import reseat.units.QuantityKind;
 /** What stands out in a remount series, one sentence each, and what to do about it. */
 public final class ReadingsRemarks {
 
+  /** Below this the bound on the scatter is near to what was found. */
+  private static final double FEW = 1.1;
+
   private final ReadingsReport report;
   private final SeriesAnalysis analysis;
   private final List<String> out = new ArrayList<>();
@@ -96,7 +99,7 @@ public final class ReadingsRemarks {
     mounts.forEach(
         (index, read) ->
             out.add(
-                "mount "
+                "Mount "
                     + analysis.series().cycle(index)
                     + " (line "
                     + analysis.series().line(index)
@@ -307,18 +310,16 @@ public final class ReadingsRemarks {
   }
 
   private void aboutTheBound(ScatterBounds b) {
-    if (brief) {
-      out.add(
-          FilledText.of(
-              "With only %d mounts the true scatter may be up to %.2f times this (%s).",
-              b.n(), b.upperOneSided() / b.s(), percent(b.confidence())));
-      return;
+    double times = b.upperOneSided() / b.s();
+    if (times < 1.005) {
+      return; // the scatter is known
     }
     out.add(
-        FilledText.of(
-            "With only %d mounts the true scatter may be up to %.2f times this (%s, for normal,"
-                + " independent readings).",
-            b.n(), b.upperOneSided() / b.s(), percent(b.confidence())));
+        (times < FEW ? "From " : "With only ")
+            + FilledText.of(
+                "%d mounts the true scatter may be up to %.2f times this (%s",
+                b.n(), times, percent(b.confidence()))
+            + (brief ? ")." : ", for normal, independent readings)."));
   }
 
   private void aboutLaterChecks(ColumnAnalysis c) {
@@ -334,8 +335,9 @@ public final class ReadingsRemarks {
       signals.forEach(
           signal ->
               out.add(
-                  name
-                      + "reading "
+                  "Later "
+                      + c.column().name()
+                      + ", reading "
                       + (signal.index() - chart.baseline() + 1)
                       + ": "
                       + signal.rule().words()

@@ -62,6 +62,7 @@ public record ReadingsReport(
    * @return a sentence or two
    */
   public String headline() {
+    List<String> missed = new ArrayList<>();
     List<String> open = new ArrayList<>();
     boolean targets = false;
     for (ColumnAnalysis c : analysis.columns()) {
@@ -69,11 +70,8 @@ public record ReadingsReport(
         targets = true;
         Optional<ProofOfTarget.Verdict> proof = c.proof().map(ProofOfTarget::verdict);
         if (!proof.equals(Optional.of(ProofOfTarget.Verdict.PROVEN))) {
-          open.add(
-              c.column().name()
-                  + (proof.equals(Optional.of(ProofOfTarget.Verdict.REFUTED))
-                      ? " missed"
-                      : " not proven"));
+          (proof.equals(Optional.of(ProofOfTarget.Verdict.REFUTED)) ? missed : open)
+              .add(c.column().name());
         }
       }
     }
@@ -83,9 +81,13 @@ public record ReadingsReport(
     String told =
         !targets
             ? "No target was given (--target or --against)."
-            : open.isEmpty()
+            : open.isEmpty() && missed.isEmpty()
                 ? "PROVEN: every target."
-                : "NOT PROVEN: " + String.join(", ", open) + ".";
+                : missed.isEmpty()
+                    ? "NOT PROVEN: " + String.join(", ", open) + "."
+                    : "MISSED: "
+                        + String.join(", ", missed)
+                        + (open.isEmpty() ? "." : "; not proven: " + String.join(", ", open) + ".");
     return told + (changed ? " Later checks show a change." : "");
   }
 

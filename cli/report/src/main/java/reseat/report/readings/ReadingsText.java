@@ -74,17 +74,17 @@ public final class ReadingsText {
    */
   public static String of(ReadingsReport report, String typed, Screen screen) {
     return new ReadingsText(report, screen.all()).text()
-        + screen.next(
-            "readings", typed, report.holds() && !screen.all() ? " -o my-test" : " --all");
+        + screen.next("readings", typed, report.holds() || screen.all() ? " -o my-test" : " --all");
   }
 
   private String text() {
     StringBuilder out = new StringBuilder();
+    understood().forEach(t -> out.append(Paragraph.of("", t)));
     out.append(Paragraph.of("", report.headline()));
     for (InputDoubt doubt : report.doubts()) {
       out.append(Paragraph.of("", "Decide first, column " + doubt.key() + ": " + doubt.message()));
     }
-    out.append(Paragraph.of("", headline() + ". " + settled()));
+    out.append(Paragraph.of("", settled()));
     out.append(table().text());
     for (String remark : all ? ReadingsRemarks.of(report) : ReadingsRemarks.brief(report)) {
       out.append(Paragraph.of("", remark));
@@ -99,17 +99,8 @@ public final class ReadingsText {
     return out.toString();
   }
 
-  private String headline() {
-    int mounts = analysis.series().mounts();
-    int unmade = analysis.series().notMade();
-    long holders = analysis.series().holders().stream().distinct().count();
-    return analysis.series().source()
-        + ": "
-        + counted(mounts, "mount")
-        + ", "
-        + counted(columns.size(), "probe")
-        + (holders > 1 ? ", " + holders + " holders" : "")
-        + (unmade > 0 ? "; " + counted(unmade, "row") + " without readings passed over" : "");
+  private List<String> understood() {
+    return UnderstoodText.of(analysis.series());
   }
 
   private String settled() {
@@ -157,14 +148,16 @@ public final class ReadingsText {
   }
 
   /**
-   * Says which mounts are counted.
+   * Says what was read and which mounts are counted.
    *
    * @param report what is reported
-   * @return two sentences
+   * @return two or three sentences
    */
   public static List<String> head(ReadingsReport report) {
     ReadingsText text = new ReadingsText(report, true);
-    return List.of(text.headline() + ".", text.settled());
+    List<String> head = new ArrayList<>(text.understood());
+    head.add(text.settled());
+    return head;
   }
 
   private TextTable table() {

@@ -31,14 +31,9 @@ public final class RemountCauseText {
     if (shares.mounts() - shares.dropped() < 2) {
       return "What causes it cannot be told: too few changes seat.\n";
     }
-    double largest = 0;
-    for (CauseShares.Share s : shares.causes()) {
-      for (int k = 0; k < 3; k++) {
-        largest = Math.max(largest, s.alone().component(k));
-      }
-    }
+    double largest = largest(shares);
     String unit = screen.figures().scatterUnit(largest);
-    List<String> head = new ArrayList<>(List.of("cause alone, s in " + unit));
+    List<String> head = new ArrayList<>(List.of("cause alone: s, " + unit));
     for (int k = 0; k < 3; k++) {
       head.add(design.axes().axis(k).name());
       head.add("share");
@@ -57,22 +52,33 @@ public final class RemountCauseText {
     return table.text();
   }
 
+  private static double largest(CauseShares shares) {
+    double largest = 0;
+    for (CauseShares.Share s : shares.causes()) {
+      for (int k = 0; k < 3; k++) {
+        largest = Math.max(largest, s.alone().component(k));
+      }
+    }
+    return largest;
+  }
+
   private static String whole(CouplingDesign design, CauseShares shares, Screen screen) {
     if (shares.mounts() - shares.dropped() < 2) {
-      return "\nWhat causes it cannot be told: every mount failed with one luck or another.\n";
+      return "\nWhat causes it cannot be told: in some set no change seats.\n";
     }
-    List<String> head = new ArrayList<>(List.of("cause"));
+    double largest = largest(shares);
+    FigureText f = screen.figures();
+    List<String> head = new ArrayList<>(List.of("cause alone: s, " + f.scatterUnit(largest)));
     for (int k = 0; k < 3; k++) {
-      head.add(design.axes().axis(k).name() + " µm");
+      head.add(design.axes().axis(k).name());
       head.add("%");
     }
-    head.add("assumed from mount to mount");
+    head.add("assumed from change to change");
     TextTable table = new TextTable("lrrrrrrl", head.toArray(String[]::new));
-    int figures = RemountText.figures(shares.mounts());
     for (CauseShares.Share s : shares.causes()) {
       List<String> row = new ArrayList<>(List.of(s.cause().words()));
       for (int k = 0; k < 3; k++) {
-        row.add(PageNumbers.micrometres(s.alone().component(k), figures));
+        row.add(f.scatterNumber(s.alone().component(k), largest));
         row.add(percent(s.first().component(k)) + "/" + percent(s.total().component(k)));
       }
       row.add(assumed(s.cause(), design, screen.figures()));
@@ -87,19 +93,21 @@ public final class RemountCauseText {
               100 * shares.interaction().component(k),
               Math.ceil(100 * shares.interactionError().component(k))));
     }
-    row.add("what the first shares leave, and how well it is known");
+    row.add("not explained by single causes, ± how well that is known");
     table.row(row.toArray(String[]::new));
     return "\nWhat causes it\n"
         + table.text()
         + Paragraph.of(
             "  ",
-            "µm: standard deviation when the cause alone is at work. %: share of the variance that"
+            "s: standard deviation when the cause alone is at work. %: share of the variance that"
                 + " it causes alone / that it has a part in. From "
                 + shares.mounts()
-                + " mounts in each of "
+                + " changes in each of "
                 + CauseShares.SETS
                 + " sets"
-                + (shares.dropped() == 0 ? "." : "; " + shares.dropped() + " left out as failed."));
+                + (shares.dropped() == 0
+                    ? "."
+                    : "; " + shares.dropped() + " left out that do not seat."));
   }
 
   /** A share is estimated, so it can come out a little below nothing or above all. */
@@ -132,7 +140,9 @@ public final class RemountCauseText {
 
   private static String lines(CouplingDesign d, FigureText f) {
     List<String> parts = new ArrayList<>();
+    boolean wanders = false;
     for (Preload p : d.preloads()) {
+      wanders |= p.lineSpread().limit() > 0 || p.tiltSpread().limit() > 0;
       parts.add(
           p.name()
               + spread(p.lineSpread().limit(), QuantityKind.LENGTH, f)
@@ -140,7 +150,7 @@ public final class RemountCauseText {
                   ? "," + spread(p.tiltSpread().limit(), QuantityKind.ANGLE, f)
                   : ""));
     }
-    return parts.isEmpty() ? "no preload" : joined(parts);
+    return parts.isEmpty() ? "no preload" : wanders ? joined(parts) : "no line wanders";
   }
 
   /** All parts if they are few, else the first with the number of the others. */

@@ -1,5 +1,6 @@
 package reseat.report.remount;
 
+import java.util.Locale;
 import reseat.check.Finding;
 import reseat.check.Said;
 import reseat.design.CheckKind;
@@ -87,7 +88,7 @@ public final class RemountText {
                     + " stated. A remount test shows what these add."
                 : "Not in the model: wear, creep, impact, bending, dirt beyond the film stated. A"
                     + " remount test shows what these add."));
-    out.append(Paragraph.of("", "Next: " + screen.call() + " check " + file));
+    out.append(screen.next("check", Screen.word(file), ""));
     return out.toString();
   }
 
@@ -121,7 +122,7 @@ public final class RemountText {
     if (scatter.failures().isEmpty()) {
       return;
     }
-    out.append("\nFailed mounts, not in the figures below\n");
+    out.append("\nTool changes that do not seat, not in the figures below\n");
     for (RemountScatter.Failure f : scatter.failures()) {
       out.append(Paragraph.of("  ", f.count() + ": the holder " + f.words()));
     }
@@ -135,10 +136,7 @@ public final class RemountText {
   private void repeatability(StringBuilder out) {
     VectorScatter tool = scatter.toolPoint();
     Coverage coverage = design.targets().coverage();
-    double largest = 0;
-    for (int k = 0; k < 3; k++) {
-      largest = Math.max(largest, tool.covered().component(k));
-    }
+    double largest = largest(tool.covered());
     FigureText f = screen.figures();
     String unit = f.scatterUnit(largest);
     TextTable table =
@@ -158,30 +156,46 @@ public final class RemountText {
           f.scatterNumber(known(tool, k), largest));
     }
     out.append(table.text());
-    out.append(Paragraph.of("  ", coverage.words() + ". " + sampleWords()));
+    out.append(Paragraph.of("  ", capital(coverage.words()) + ". " + sampleWords()));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private String sampleWords() {
     double part = 1.96 / Math.sqrt(2.0 * (scatter.seated() - 1));
     return FilledText.of(
-        "With %d changes s is known within about %s %%.",
+        "With %d changes s is known to about %s %%.",
         scatter.seated(), PageNumbers.plain(100 * part, 2));
   }
 
   private void place(StringBuilder out) {
     VectorScatter tool = scatter.toolPoint();
-    TextTable table = new TextTable("llll", "axis", "mean shift", "range", "least to greatest, µm");
+    double largest = largest(tool.range());
+    FigureText f = screen.figures();
+    TextTable table =
+        new TextTable(
+            "lrrrr",
+            "place of the tool point, " + f.scatterUnit(largest),
+            "mean shift",
+            "range",
+            "least",
+            "greatest");
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          PageNumbers.small(known(tool, k), figures),
-          PageNumbers.small(tool.range().component(k), figures),
-          PageNumbers.micrometres(tool.least().component(k), 2)
-              + " to "
-              + PageNumbers.micrometres(tool.greatest().component(k), 2));
+          f.scatterNumber(known(tool, k), largest),
+          f.scatterNumber(tool.range().component(k), largest),
+          f.scatterNumber(tool.least().component(k), largest),
+          f.scatterNumber(tool.greatest().component(k), largest));
     }
-    out.append("\nPlace of the tool point, against rest without friction under nominal preload\n")
-        .append(table.text());
+    out.append(table.text());
+    out.append(Paragraph.of("  ", "Against rest without friction under the stated preload."));
+  }
+
+  private static double largest(Vec3 v) {
+    return Math.max(Math.abs(v.x()), Math.max(Math.abs(v.y()), Math.abs(v.z())));
   }
 
   /** A mean, or zero where the sample does not tell it from zero (two standard errors). */
@@ -211,47 +225,52 @@ public final class RemountText {
 
   private void after(StringBuilder out) {
     if (scatter.afterCut().count() > 1) {
-      out.append("\nAfter the load '")
-          .append(scatter.plan().cutCase())
-          .append("' has come and gone the tool point stands off by\n")
-          .append(further(scatter.afterCut()));
+      out.append(further("after " + scatter.plan().cutCase(), scatter.afterCut()));
     }
     if (scatter.afterReclamp().count() > 1) {
-      out.append("\nAfter letting the preload go and clamping again it stands off by a further\n")
-          .append(further(scatter.afterReclamp()));
+      out.append(further("further after clamping again", scatter.afterReclamp()));
     }
   }
 
-  private String further(VectorScatter v) {
-    TextTable table = new TextTable("llll", "axis", "mean", "± 95 % about it", "range");
+  private String further(String when, VectorScatter v) {
+    double largest = largest(v.range());
+    FigureText f = screen.figures();
+    TextTable table =
+        new TextTable(
+            "lrrr", when + ", " + f.scatterUnit(largest), "off by", "± 95 % about it", "range");
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          PageNumbers.small(known(v, k), figures),
-          "± " + PageNumbers.small(v.band().component(k), figures),
-          PageNumbers.small(v.range().component(k), figures));
+          f.scatterNumber(known(v, k), largest),
+          f.scatterNumber(v.band().component(k), largest),
+          f.scatterNumber(v.range().component(k), largest));
     }
     return table.text();
   }
 
   private void bounds(StringBuilder out) {
-    TextTable table = new TextTable("lll", "axis", "friction could hold it off by", "simulated");
+    Vec3 bound = study.bound().toolPoint();
+    double largest = largest(bound);
+    FigureText f = screen.figures();
+    TextTable table =
+        new TextTable(
+            "lrr", "± tool point, " + f.scatterUnit(largest), "bound from friction", "simulated");
     for (int k = 0; k < 3; k++) {
       table.row(
           axis(k),
-          PageNumbers.small(study.bound().toolPoint().component(k)),
-          "± " + PageNumbers.small(scatter.toolPoint().band().component(k), figures));
+          f.scatterNumber(bound.component(k), largest),
+          f.scatterNumber(scatter.toolPoint().band().component(k), largest));
     }
     out.append("\nRule-of-thumb upper bound from friction, for comparison\n")
         .append(table.text())
         .append(
             Paragraph.of(
                 "  ",
-                "Friction force over normal stiffness, µN/kn, is at most "
-                    + PageNumbers.small(study.bound().perContact())
-                    + " at a contact; carried to the tool point, root sum square. Full slip of a"
-                    + " contact, 1.5 µN/kt: "
-                    + PageNumbers.small(study.bound().fullSlip())
+                "Bound: friction force over normal stiffness, at most "
+                    + f.length(study.bound().perContact())
+                    + " at a contact, carried to the tool point, root sum square. A contact slips"
+                    + " fully from "
+                    + f.length(study.bound().fullSlip())
                     + ". The simulation also counts preload, temperature and film."));
   }
 

@@ -6,7 +6,10 @@ import reseat.design.CouplingDesign;
 import reseat.elementary.Elementary;
 import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
+import reseat.plots.chart.PictureUnits;
 import reseat.plots.chart.ResponseCurve;
+import reseat.report.form.PictureSet;
+import reseat.report.form.UnitSystem;
 import reseat.space.Vec3;
 import reseat.study.ResponseStudy;
 
@@ -20,9 +23,11 @@ public final class ResponsePicture {
    *
    * @param study the answers
    * @param design the coupling
+   * @param system unit system of its axes
    * @return the picture {@code response}
    */
-  public static Picture of(ResponseStudy study, CouplingDesign design) {
+  public static Picture of(ResponseStudy study, CouplingDesign design, UnitSystem system) {
+    PictureUnits units = PictureSet.chart(system);
     List<ResponseCurve.Curve> curves = new ArrayList<>();
     for (int axis = 0; axis < 3; axis++) {
       List<Double> along = new ArrayList<>();
@@ -33,9 +38,9 @@ public final class ResponsePicture {
     }
     double none = Double.POSITIVE_INFINITY;
     return ResponseCurve.draw(
-        input(study),
+        units.of(input(study)),
         study.deviations(),
-        AxisQuantity.micrometres("shift of the tool point"),
+        units.of(AxisQuantity.micrometres("shift of the tool point")),
         curves,
         new ResponseCurve.Marked(none, none, 0),
         false);

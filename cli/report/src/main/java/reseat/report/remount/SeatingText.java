@@ -51,7 +51,7 @@ public final class SeatingText {
             "rests above",
             "jams above",
             "tips over above",
-            "seat");
+            "verdict");
     for (int i = 0; i < study.byHand().oneOpen().size(); i++) {
       SelfSeating.Path hand = study.byHand().oneOpen().get(i);
       SelfSeating.Path clamp = study.byPreload().oneOpen().get(i);
@@ -100,14 +100,14 @@ public final class SeatingText {
         limit(hand.restFriction()),
         limit(clamp.limitFriction()),
         limit(hand.tipFriction()),
-        hand.lastSeat() + ": " + verdict(Math.min(hand.restFriction(), clamp.restFriction()), f));
+        verdict(Math.min(hand.restFriction(), clamp.restFriction()), f));
   }
 
   private static String verdict(double limit, Friction f) {
     return limit > f.high()
         ? "seats"
         : limit > f.nominal()
-            ? "MAY HANG UP within the range of friction"
+            ? "MAY HANG UP in the expected range"
             : "HANGS UP at " + number(f.nominal());
   }
 

@@ -6,6 +6,8 @@ import java.util.Optional;
 import reseat.plots.Picture;
 import reseat.plots.chart.AxisQuantity;
 import reseat.plots.chart.ParetoChart;
+import reseat.report.form.PictureSet;
+import reseat.report.form.UnitSystem;
 import reseat.search.Candidate;
 import reseat.search.CandidateCheck;
 import reseat.search.Merits;
@@ -21,9 +23,10 @@ public final class SizePicture {
    * Draws the picture.
    *
    * @param study the search
+   * @param system unit system of its axes
    * @return the picture; empty if no candidate holds
    */
-  public static Optional<Picture> of(SizingStudy study) {
+  public static Optional<Picture> of(SizingStudy study, UnitSystem system) {
     if (study.sample().isEmpty()) {
       return Optional.empty();
     }
@@ -32,8 +35,11 @@ public final class SizePicture {
     AxisQuantity first =
         share
             ? new AxisQuantity("scatter of tool changes, bound", "% of target", 0.01)
-            : AxisQuantity.micrometres("scatter of tool changes, bound");
-    AxisQuantity second = new AxisQuantity("least stiffness at the tool point", "N/µm", 1e6);
+            : PictureSet.chart(system)
+                .of(AxisQuantity.micrometres("scatter of tool changes, bound"));
+    AxisQuantity second =
+        PictureSet.chart(system)
+            .of(new AxisQuantity("least stiffness at the tool point", "N/µm", 1e6));
     double[] xs = study.sample().stream().mapToDouble(c -> merits(c).repeatability()).toArray();
     double[] ys = study.sample().stream().mapToDouble(c -> merits(c).stiffness()).toArray();
     List<ParetoChart.Best> best = new ArrayList<>();

@@ -102,11 +102,15 @@ public final class SizeText {
         study.holding()
             + " of "
             + study.judged()
-            + " designs"
+            + (study.judged() == 1 ? " design" : " designs")
             + of
-            + " pass every check, "
-            + study.undecided()
-            + (study.undecided() == 1 ? " needs a decision." : " need a decision.");
+            + (study.judged() == 1 || study.holding() == 1 ? " passes" : " pass")
+            + " every check"
+            + (study.undecided() == 0
+                ? "."
+                : ", "
+                    + study.undecided()
+                    + (study.undecided() == 1 ? " needs a decision." : " need a decision."));
     return switch (study.verdict()) {
       case HOLDS -> "FOUND: " + counts;
       case UNDECIDED -> "NEEDS A DECISION: " + counts;
@@ -231,16 +235,20 @@ public final class SizeText {
 
   private void pareto(StringBuilder out) {
     List<Candidate> all = study.pareto();
+    if (all.isEmpty()) {
+      return;
+    }
+    String count = all.size() == 1 ? "1 design" : all.size() + " designs";
     if (!screen.all()) {
       out.append(
           Paragraph.of(
               "",
-              all.size()
-                  + " designs are best trade-offs of repeatability, stiffness, pressure and size"
-                  + " (told with --all)."));
+              "Best trade-offs of repeatability, stiffness, pressure and size: "
+                  + count
+                  + " (--all)."));
       return;
     }
-    out.append("Best trade-offs: ").append(all.size()).append(" designs; best in each\n");
+    out.append("Best trade-offs: ").append(count).append("; best in each\n");
     List<String> head = new ArrayList<>(List.of("best in", "no."));
     head.addAll(heads(space));
     head.addAll(
@@ -309,7 +317,7 @@ public final class SizeText {
   private String words() {
     String scatter =
         "Scatter: upper bound of what preload and friction do to the tool point"
-            + (targets ? ", of the target on the worst axis." : " on the worst axis.");
+            + (targets ? ", as a share of the target, on the worst axis." : " on the worst axis.");
     return screen.all()
         ? scatter
             + " Nearest limit: share of it that is used; \"decide\" is over a soft limit. Stiffness:"

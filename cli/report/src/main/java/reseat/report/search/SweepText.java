@@ -116,12 +116,22 @@ public final class SweepText {
 
   private String verdict() {
     long hold = study.points().stream().filter(p -> p.state() == SweepPoint.State.HOLDS).count();
+    int all = study.points().size();
     String counted =
-        "All checks hold at "
-            + hold
-            + " of "
-            + study.points().size()
-            + (study.points().size() == 1 ? " point" : " points");
+        hold == 0
+            ? all == 1
+                ? "The one point does not pass every check"
+                : "None of the " + all + " points passes every check"
+            : hold == all
+                ? all == 1
+                    ? "The one point passes every check"
+                    : "All " + all + " points pass every check"
+                : hold
+                    + " of "
+                    + all
+                    + " points "
+                    + (hold == 1 ? "passes" : "pass")
+                    + " every check";
     return study.plan().axes().size() == 1 && hold > 0
         ? counted
             + ": "
@@ -173,38 +183,23 @@ public final class SweepText {
   }
 
   private TextTable table(Set<Integer> told, boolean wide) {
-    List<String> first = new ArrayList<>();
-    List<String> second = new ArrayList<>();
-    List<String> units = new ArrayList<>();
+    List<String> head = new ArrayList<>();
     StringBuilder sides = new StringBuilder();
     for (SweepAxis axis : study.plan().axes()) {
-      String[] path = axis.key().path().split("\\.(?=[^.]*$)", 2);
-      first.add(path.length > 1 ? path[0] + "." : "");
-      second.add(path[path.length - 1]);
-      units.add("");
+      head.add(axis.key().path().replaceFirst("\\.(?=[^.]*$)", ".\n"));
       sides.append('l');
       if (hasOther(axis)) {
-        first.add("");
-        second.add("");
-        units.add("");
+        head.add("");
         sides.append('r');
       }
     }
     for (OutputColumn c : columns) {
-      int hyphen = c.output().name().lastIndexOf('-');
-      first.add(c.output().name().substring(0, hyphen + 1) + WITHIN);
-      second.add(c.output().name().substring(hyphen + 1) + WITHIN);
-      units.add(c.unitText() + WITHIN);
+      String unit = c.unitText().isEmpty() ? "" : "\n" + c.unitText() + WITHIN;
+      head.add(c.output().name().replaceFirst("-(?=[^-]*$)", "-" + WITHIN + "\n") + WITHIN + unit);
       sides.append('r');
     }
-    first.add("");
-    second.add("verdict");
-    units.add("");
-    TextTable table = new TextTable(sides.append('l').toString(), first.toArray(new String[0]));
-    table.row(second.toArray(new String[0]));
-    if (units.stream().anyMatch(u -> !u.isBlank())) {
-      table.row(units.toArray(new String[0]));
-    }
+    head.add("verdict");
+    TextTable table = new TextTable(sides.append('l').toString(), head.toArray(new String[0]));
     for (int i : told) {
       table.row(row(i, wide).toArray(new String[0]));
     }

@@ -41,7 +41,8 @@ public final class ClearanceSheet {
                     "Six contacts and no seventh: the gaps below are the least that the holder's motion"
                         + " needs, from first touch to rest, under the worst load case, with preloads"
                         + " and parts at their limits, all added. They are no allowance for dirt,"
-                        + " paint, bent parts or a badly placed hole: a shop leaves 0.2 mm (0.008 in)"
+                        + " paint, bent parts or a badly placed hole: a shop leaves "
+                        + units.pair("0.2 mm", "0.008 in")
                         + " and more where it can (common practice)."),
                 new Page.Table(
                     "Points in the coupling frame: x and y in the plane of the ball centres, z from"
@@ -99,7 +100,9 @@ public final class ClearanceSheet {
         "Cables and hoses: slack enough to hang by themselves with the holder lifted; tied to the"
             + " holder near its middle. A pull of a cable is a load case: give it in the design file.");
     points.add(
-        "Look through the gap against a light, then slide paper of 0.1 mm (0.004 in) all round.");
+        "Look through the gap against a light, then slide paper of "
+            + units.pair("0.1 mm", "0.004 in")
+            + " all round.");
     List<String> open = new ArrayList<>();
     for (CaseResponse c : study.check().cases()) {
       if (c.liftsOff()) {

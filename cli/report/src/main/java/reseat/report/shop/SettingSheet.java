@@ -235,7 +235,7 @@ public final class SettingSheet {
         new Page.Table(
             "What pulls the holder home; the band keeps every load case seated and no contact"
                 + " overstressed, all preloads scaled alike.",
-            List.of("preload", "by", "force", "set", "aim between", "from mount to mount"),
+            List.of("preload", "by", "force", "set", "aim between", "from change to change"),
             rows.rows()));
     return new Page.Section("preload", "Preload", blocks);
   }

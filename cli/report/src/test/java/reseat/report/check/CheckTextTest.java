@@ -71,7 +71,7 @@ class CheckTextTest {
   @Test
   void aCouplingThatIsNotConstrainedSaysWhatIsFree() {
     assertThat(screen(CheckedDesigns.unconstrained()))
-        .contains("FAILS: 1 of 1 checks.")
+        .contains("FAILS: 1 of 1 check.")
         .contains("one motion is free: sliding along y")
         .doesNotContain("contacts at rest");
   }

@@ -30,7 +30,7 @@ class ExplainTextTest {
       String told = ExplainText.of(POST, key, FigureText.METRIC).orElseThrow();
       assertThat(told)
           .as(key)
-          .contains("  Formula: ", "  Inputs:\n    ", "  Source: ", "  Assumed: ");
+          .contains("  Formula: ", "  Inputs:\n    ", "  Source: ", "  Assumed:");
       assertThat(told).as(key).doesNotContain("NaN").doesNotContain("null");
       assertThat(told.lines().mapToInt(String::length).max().orElse(0))
           .as(key)
