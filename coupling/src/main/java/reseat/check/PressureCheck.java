@@ -31,9 +31,6 @@ import reseat.space.Vec3;
  */
 public final class PressureCheck {
 
-  /** Yield pressure under which a body is called soft, Pa: hardened steel has about three times. */
-  private static final double SOFT = 1.2e9;
-
   /** How far from its place a ball may land, m, for the proof force; judgement. */
   private static final double LANDING = 30e-6;
 

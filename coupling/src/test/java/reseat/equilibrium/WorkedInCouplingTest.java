@@ -83,9 +83,13 @@ class WorkedInCouplingTest {
     Vec3 tool = POST.toolPoint();
     for (Vec3 direction : List.of(Vec3.X, Vec3.Y, Vec3.Z)) {
       Wrench small = Wrench.ofForce(direction.times(0.01), tool);
-      Vec3 there = standing.model().equilibriumUnder(standing.load().plus(small)).displacementOf(tool);
+      Vec3 there =
+          standing.model().equilibriumUnder(standing.load().plus(small)).displacementOf(tool);
       Vec3 back =
-          standing.model().equilibriumUnder(standing.load().plus(small.times(-1))).displacementOf(tool);
+          standing
+              .model()
+              .equilibriumUnder(standing.load().plus(small.times(-1)))
+              .displacementOf(tool);
       double compliance = there.minus(back).dot(direction) / 0.02;
       double k = stiffness.stiffnessAlong(standing.placeOf(tool), direction);
       assertThat(1 / compliance).isCloseTo(k, within(2e-3 * k));
