@@ -19,6 +19,7 @@ SCRIPTS = {
     "hertz_coefficients.py": "mpmath",
     "handbook_contacts.py": "mpmath",
     "subsurface_stresses.py": "mpmath",
+    "dents.py": "mpmath",
     "tangential_contacts.py": "mpmath",
     "statics.py": "mpmath",
     "coupling_errors.py": "mpmath",

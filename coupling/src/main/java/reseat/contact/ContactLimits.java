@@ -89,6 +89,22 @@ public final class ContactLimits {
     }
   }
 
+  /** What a force leaves behind on the bodies, mildest first. */
+  public enum Surface {
+    /** No mark. */
+    ELASTIC,
+    /** A little settling at the first mount, nothing to be seen. */
+    SETTLES,
+    /** A dent; usable after work-in. */
+    DENTS,
+    /** A dent like a Brinell ball's. */
+    DENTS_FULLY,
+    /** A crack may run from a flaw. */
+    MAY_CRACK,
+    /** A crack runs. */
+    CRACKS
+  }
+
   /**
    * One limit.
    *
@@ -287,11 +303,21 @@ public final class ContactLimits {
   public Optional<Dent> dent(double greatest) {
     Optional<Limit> flows = flow();
     if (flows.isEmpty()
-        || !(contact instanceof EllipticContact point)
         || !(greatest > 0 && contact.peakPressure(greatest) > flows.get().peakPressure())) {
       return Optional.empty();
     }
-    return Optional.of(dented(point, flows.get()).under(greatest));
+    return contact.accept(
+        new BallContact.Visitor<>() {
+          @Override
+          public Optional<Dent> point(EllipticContact point) {
+            return Optional.of(dented(point, flows.get()).under(greatest));
+          }
+
+          @Override
+          public Optional<Dent> ringThird(RingThird third) {
+            return Optional.empty();
+          }
+        });
   }
 
   /**
@@ -310,6 +336,44 @@ public final class ContactLimits {
         RingCrack.slidingTension(contact.aspect(), limit.material().elastic().poisson(), friction);
     return RingCrack.runningFlaw(
         limit.material().nominal(MaterialProperty.TOUGHNESS).orElseThrow(), tension * peakPressure);
+  }
+
+  /**
+   * Returns the state of the surfaces.
+   *
+   * @param greatest greatest force ever on the contact, N
+   * @return the worst of both bodies; elastic where no strength is known
+   */
+  public Surface surface(double greatest) {
+    double pressure = greatest > 0 ? contact.peakPressure(greatest) : 0;
+    Surface worst = Surface.ELASTIC;
+    for (Limit limit : limits) {
+      if (pressure > limit.breaks()) {
+        return Surface.CRACKS;
+      }
+      if (pressure > limit.peakPressure()
+          && !limit.kind().isFlow()
+          && limit.kind() != Kind.STATIC_BRINELLING) {
+        worst = Surface.MAY_CRACK;
+      }
+    }
+    Optional<Limit> flows = flow();
+    if (worst != Surface.ELASTIC || flows.isEmpty()) {
+      return worst;
+    }
+    Optional<Dent> dent = dent(greatest);
+    if (dent.isPresent()) {
+      return switch (dent.get().state()) {
+        case ELASTIC -> Surface.ELASTIC;
+        case SETTLES -> Surface.SETTLES;
+        case DENTS -> Surface.DENTS;
+        case DENTS_FULLY -> Surface.DENTS_FULLY;
+      };
+    }
+    double ratio = pressure / flows.get().peakPressure();
+    return ratio <= 1
+        ? Surface.ELASTIC
+        : ratio <= DentedContact.SHAKEDOWN ? Surface.SETTLES : Surface.DENTS;
   }
 
   private DentedContact dented(EllipticContact point, Limit flows) {

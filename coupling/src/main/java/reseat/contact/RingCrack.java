@@ -74,10 +74,7 @@ public final class RingCrack {
     double scaled = intensity(poisson, friction) * tension / slidingTension(1, poisson, friction);
     // semi-axes grow as p0, so K grows as its 3/2th power
     double unit = contact.forceAtPeakPressure(1e9);
-    double size =
-        contact instanceof RingThird
-            ? contact.semiMinor(unit)
-            : Math.sqrt(contact.semiMajor(unit) * contact.semiMinor(unit));
+    double size = contact.accept(new CrackSize(unit));
     double root = Elementary.cbrt(toughness / (scaled * Math.sqrt(size / 1e9)));
     return new RingCrack(root * root, tension, toughness);
   }
@@ -170,5 +167,19 @@ public final class RingCrack {
    */
   public double polished() {
     return lowerBound * Elementary.cbrt(POLISHED);
+  }
+
+  /** The length that a crack beside a patch is measured by, m. */
+  private record CrackSize(double force) implements BallContact.Visitor<Double> {
+
+    @Override
+    public Double point(EllipticContact contact) {
+      return Math.sqrt(contact.semiMajor(force) * contact.semiMinor(force));
+    }
+
+    @Override
+    public Double ringThird(RingThird contact) {
+      return contact.semiMinor(force);
+    }
   }
 }

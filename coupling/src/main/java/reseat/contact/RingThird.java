@@ -11,7 +11,7 @@ import reseat.numerics.Bounds;
  * circumference; width, pressure and approach are those of {@link RingContact} under that w:
  *
  * <pre>
- *   delta = A N (1 + ln(B/N)),   d delta/dN = A ln(B/N),   A = 1/(pi E* L),  B = 64 pi E* L r0&#94;2/R
+ *   delta = A N (1 + ln(B/N)),   d delta/dN = A ln(B/N),   A = 1/(pi E* L),  B = 64 pi E* L r0&#94;2/R exp(-2 c)
  * </pre>
  *
  * <p>Three such contacts, a third of a turn apart, have the forces, the frictionless and the
@@ -44,7 +44,13 @@ public final class RingThird implements BallContact {
     length = 2 * Math.PI * ring.ringRadius() / 3;
     double modulus = Math.PI * elasticity.reducedModulus() * length;
     slope = modulus;
-    reach = 64 * modulus * ring.ringRadius() * ring.ringRadius() / radius;
+    reach =
+        64
+            * modulus
+            * ring.ringRadius()
+            * ring.ringRadius()
+            / radius
+            * Elementary.exp(-2 * RingContact.correction(flankAngle));
   }
 
   /**

@@ -57,7 +57,7 @@ final class ContactForces {
     inverse.solve(missing, correction);
     for (int i = 0; i < N; i++) {
       forces[i] += correction[i];
-      if (laws.onRing(i)) {
+      if (laws.onRing(i) || laws.dented(i)) {
         approaches[i] = laws.approach(i, forces[i]);
         continue;
       }

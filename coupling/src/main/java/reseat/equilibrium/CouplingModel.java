@@ -2,7 +2,9 @@ package reseat.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import reseat.contact.BallContact;
+import reseat.contact.Dent;
 import reseat.contact.EllipticContact;
 import reseat.contact.RelativeCurvature;
 import reseat.contact.RingThird;
@@ -32,6 +34,8 @@ public final class CouplingModel {
   private final double[] ratioShort;
   private final NormalLaws laws;
   private final double[] mounting;
+  private final List<Optional<Dent>> dents;
+  private final NormalLaws elastic;
 
   private CouplingModel(
       CouplingDesign design,
@@ -40,15 +44,18 @@ public final class CouplingModel {
       List<BallContact> contacts,
       double[] ratioLong,
       double[] ratioShort,
-      NormalLaws laws,
-      double[] mounting) {
+      NormalLaws elastic,
+      double[] mounting,
+      List<Optional<Dent>> dents) {
     this.design = design;
     this.geometry = geometry;
     this.flanks = flanks;
     this.contacts = contacts;
     this.ratioLong = ratioLong;
     this.ratioShort = ratioShort;
-    this.laws = laws;
+    this.elastic = elastic;
+    this.laws = dents.isEmpty() ? elastic : elastic.workedIn(dents);
+    this.dents = dents;
     this.mounting = mounting;
   }
 
@@ -87,7 +94,8 @@ public final class CouplingModel {
         ratioLong,
         ratioShort,
         NormalLaws.of(contacts),
-        mountingOf(design));
+        mountingOf(design),
+        List.of());
   }
 
   /** How a ball and a flank bend away from each other. */
@@ -133,7 +141,22 @@ public final class CouplingModel {
       throw new IllegalArgumentException("a design with other supports needs a model of its own");
     }
     return new CouplingModel(
-        other, geometry, flanks, contacts, ratioLong, ratioShort, laws, mounting);
+        other, geometry, flanks, contacts, ratioLong, ratioShort, elastic, mounting, List.of());
+  }
+
+  /**
+   * Returns the coupling after work-in: with the dents that its loads leave.
+   *
+   * @return this model if all contacts stay elastic
+   * @throws NoEquilibriumException if the contacts do not constrain the holder, or no pose fits
+   */
+  public CouplingModel workedIn() {
+    return standing().model();
+  }
+
+  /** What the greatest force ever has left in a contact. */
+  Optional<Dent> dent(int contact) {
+    return dents.isEmpty() ? Optional.empty() : dents.get(contact);
   }
 
   @SuppressWarnings("ReferenceEquality") // comparing all parts of a support would take long
@@ -258,13 +281,20 @@ public final class CouplingModel {
   }
 
   /**
-   * Finds forces and pose under preload and weight alone.
+   * Finds forces and pose under preload and weight alone, the coupling worked in: where its loads
+   * leave dents, the model of the state has them, and its pose is counted from them.
    *
    * @return the state in which the coupling stands idle
    * @throws NoEquilibriumException if the contacts do not constrain the holder, or no pose fits
    */
   public Equilibrium standing() {
-    return equilibriumUnder(design.standingLoad());
+    Equilibrium standing = equilibriumUnder(design.standingLoad());
+    List<Optional<Dent>> left = dents.isEmpty() ? WorkedIn.dents(standing) : List.of();
+    return left.isEmpty()
+        ? standing
+        : new CouplingModel(
+                design, geometry, flanks, contacts, ratioLong, ratioShort, elastic, mounting, left)
+            .equilibriumUnder(design.standingLoad());
   }
 
   private EquilibriumSolver solver() {

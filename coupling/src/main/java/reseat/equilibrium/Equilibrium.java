@@ -2,7 +2,9 @@ package reseat.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import reseat.contact.BallContact;
+import reseat.contact.Dent;
 import reseat.design.Support;
 import reseat.elementary.Elementary;
 import reseat.space.Pose;
@@ -26,6 +28,8 @@ public final class Equilibrium {
    * @param greatestForce the force; on a third of a ring the greatest anywhere on it, told as one
    *     on the whole third, N
    * @param leastForce the force; on a third of a ring the least anywhere on it, N
+   * @param dent what the greatest force ever has left, if the contact flowed; approach and
+   *     stiffness are then those after work-in, the approach counted from the dent
    */
   public record Contact(
       ContactLines.Line line,
@@ -35,7 +39,41 @@ public final class Equilibrium {
       double force,
       double approach,
       double greatestForce,
-      double leastForce) {
+      double leastForce,
+      Optional<Dent> dent) {
+
+    /**
+     * An elastic contact.
+     *
+     * @param line where it pushes
+     * @param hertz its elastic law along the normal
+     * @param ratioLong stiffness along the long axis of the patch over the normal one, sticking
+     * @param ratioShort the same along the short axis
+     * @param force normal force, N, compression positive
+     * @param approach approach of ball and seat far from the contact, m; zero if lifted
+     * @param greatestForce greatest force anywhere on it, N
+     * @param leastForce least force anywhere on it, N
+     */
+    public Contact(
+        ContactLines.Line line,
+        BallContact hertz,
+        double ratioLong,
+        double ratioShort,
+        double force,
+        double approach,
+        double greatestForce,
+        double leastForce) {
+      this(
+          line,
+          hertz,
+          ratioLong,
+          ratioShort,
+          force,
+          approach,
+          greatestForce,
+          leastForce,
+          Optional.empty());
+    }
 
     /**
      * Returns the contact angle: between the flank, or the tangent plane there, and the coupling
@@ -66,9 +104,9 @@ public final class Equilibrium {
     }
 
     /**
-     * Returns the greatest pressure.
+     * Returns the greatest pressure by the elastic theory.
      *
-     * @return Pa; zero if lifted
+     * @return Pa; zero if lifted; in a dent the pressure is less and nearly even
      */
     public double peakPressure() {
       return greatestForce > 0 ? hertz.peakPressure(greatestForce) : 0;
@@ -80,7 +118,35 @@ public final class Equilibrium {
      * @return dN/dδ, N/m; zero if lifted
      */
     public double normalStiffness() {
-      return lifted() ? 0 : hertz.normalStiffness(force);
+      return lifted() ? 0 : normalStiffness(force);
+    }
+
+    /**
+     * Returns the normal stiffness at another force.
+     *
+     * @param newton the force, above zero, N
+     * @return dN/dδ, N/m, after work-in
+     */
+    public double normalStiffness(double newton) {
+      return dent.isPresent() ? dent.get().stiffness(newton) : hertz.normalStiffness(newton);
+    }
+
+    /**
+     * Returns half of the length of the patch.
+     *
+     * @return m; of a dent, which keeps its size; zero if lifted and elastic
+     */
+    public double semiMajor() {
+      return dent.isPresent() ? dent.get().semiMajor() : hertz.semiMajor(Math.max(0, force));
+    }
+
+    /**
+     * Returns half of the width of the patch.
+     *
+     * @return m; of a dent, which keeps its size; zero if lifted and elastic
+     */
+    public double semiMinor() {
+      return dent.isPresent() ? dent.get().semiMinor() : hertz.semiMinor(Math.max(0, force));
     }
 
     /**
@@ -89,7 +155,7 @@ public final class Equilibrium {
      * @return N/m; zero if lifted
      */
     public double tangentialStiffnessLong() {
-      return lifted() ? 0 : ratioLong * hertz.normalStiffness(force);
+      return lifted() ? 0 : ratioLong * normalStiffness(force);
     }
 
     /**
@@ -98,7 +164,7 @@ public final class Equilibrium {
      * @return N/m; zero if lifted
      */
     public double tangentialStiffnessShort() {
-      return lifted() ? 0 : ratioShort * hertz.normalStiffness(force);
+      return lifted() ? 0 : ratioShort * normalStiffness(force);
     }
   }
 
@@ -147,7 +213,8 @@ public final class Equilibrium {
               solver.force(i),
               solver.approach(i),
               greatest,
-              least));
+              least,
+              model.dent(i)));
     }
     return new Equilibrium(model, load, pose, contacts, lines);
   }
@@ -223,6 +290,24 @@ public final class Equilibrium {
       }
     }
     return false;
+  }
+
+  /**
+   * Returns how far the tool point has settled by the dents, which this state does not count.
+   *
+   * @return displacement of the tool point by the dents of all contacts, base axes, m; zero where
+   *     all stay elastic
+   */
+  public Vec3 settled() {
+    double[] depths = new double[contacts.size()];
+    boolean any = false;
+    for (int i = 0; i < depths.length; i++) {
+      depths[i] = contacts.get(i).dent().map(Dent::depth).orElse(0.0);
+      any |= depths[i] > 0;
+    }
+    return any
+        ? lines.settled(depths).displacementOf(placeOf(model.design().toolPoint()))
+        : Vec3.ZERO;
   }
 
   /**

@@ -47,7 +47,7 @@ final class SimulatedCoupling {
   SimulatedCoupling(ToleranceModel tolerances) {
     this.tolerances = tolerances;
     design = tolerances.design();
-    model = CouplingModel.of(design);
+    model = CouplingModel.of(design).workedIn();
     stack = new LinearStack(Sensitivity.of(tolerances));
     Wrench w = design.standingLoad().movedTo(Vec3.ZERO);
     load =

@@ -32,10 +32,11 @@ public final class RemountSimulation {
   /**
    * Prepares simulations of a coupling.
    *
-   * @param model the coupling, six contacts
+   * @param model the coupling, six contacts; tool changes are those of the worked-in coupling
+   * @throws reseat.equilibrium.NoEquilibriumException if there is no frictionless state of rest
    */
   public RemountSimulation(CouplingModel model) {
-    this.model = model;
+    this.model = model.workedIn();
   }
 
   /**

@@ -1,6 +1,8 @@
 package reseat.repeatability;
 
 import java.util.List;
+import java.util.Optional;
+import reseat.contact.Dent;
 import reseat.design.CouplingDesign;
 import reseat.design.Half;
 import reseat.design.Support;
@@ -138,11 +140,15 @@ final class SeatedContacts {
 
   /** Normal stiffness of a contact at a force, N/m. */
   double stiffness(int contact, double force) {
-    return state.contacts().get(contact).hertz().normalStiffness(force);
+    return state.contacts().get(contact).normalStiffness(force);
   }
 
   /** d ln(stiffness)/d ln(force): 1/3 at a point, less on a ring. */
   double stiffening(int contact, double force) {
+    Optional<Dent> dent = state.contacts().get(contact).dent();
+    if (dent.isPresent()) {
+      return 1 - 1 / dent.get().exponent();
+    }
     if (!state.contacts().get(contact).line().ring()) {
       return 1.0 / 3;
     }

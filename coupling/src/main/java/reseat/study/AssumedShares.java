@@ -231,7 +231,7 @@ public final class AssumedShares {
       double softest = Double.POSITIVE_INFINITY;
       for (Equilibrium.Contact c : check.standing().contacts()) {
         if (c.line().ballIndex() == b) {
-          softest = Math.min(softest, c.hertz().normalStiffness(c.force()));
+          softest = Math.min(softest, c.normalStiffness());
         }
       }
       boolean stands = s.mounting().stud().isEmpty() && softest > 0 && Double.isFinite(softest);

@@ -59,7 +59,10 @@ final class BallMounts {
     RingContact ring =
         RingContact.of(6.35e-3, Math.PI / 4, ElasticPair.ofEqual(new ElasticConstants(206e9, 0.3)));
     String name = "ball 12.7 mm in a 90 deg cone, 100 N, 206 GPa: ";
-    all.from("line contact of Hertz, w = F/(2 pi r0 cos phi)", Standing.COMPUTED, 1e-8)
+    all.from(
+            "line contact of Hertz, w = F/(2 pi r0 cos phi), less 2.29 (finite elements)",
+            Standing.COMPUTED,
+            1e-8)
         .add(
             "CV-169",
             name + "greatest pressure",
@@ -70,14 +73,17 @@ final class BallMounts {
         .add(
             "CV-169",
             name + "axial stiffness",
-            304.2977992,
+            421.3773964,
             "N/um",
             () -> ring.axialStiffness(100) / 1e6);
-    all.from("Hertz pressure round a ring on a half-space, by quadrature", Standing.COMPUTED, 1e-6)
+    all.from(
+            "Hertz pressure round a ring on a half-space, by quadrature, less 2.29",
+            Standing.COMPUTED,
+            1e-6)
         .add(
             "CV-169",
             name + "approach along the normals",
-            0.2464702314,
+            0.1819053771,
             "um",
             () -> ring.normalApproach(100) * 1e6);
   }

@@ -18,6 +18,7 @@ public final class CheckValues {
         HertzCoefficients.topic(),
         HandbookContacts.topic(),
         SubsurfaceStresses.topic(),
+        DentedContacts.topic(),
         TangentialContacts.topic(),
         CouplingStatics.topic(),
         CouplingErrors.topic(),

@@ -11,7 +11,7 @@ package reseat.verification;
 public final class PhysicsVersion {
 
   /** Number of this version. */
-  public static final int NUMBER = 1;
+  public static final int NUMBER = 2;
 
   private PhysicsVersion() {}
 }

@@ -82,7 +82,7 @@ class AllowedPreloadTest {
   void anEndSaysWhichCheckIsBrokenBeyondItAndWhere() {
     AllowedPreload band = band(design(Starter.TOOL_POST));
     assertThat(band.least().check()).isEqualTo("lift-off");
-    assertThat(band.least().where()).isEqualTo("crash");
+    assertThat(band.least().where()).isEqualTo("rough");
     assertThat(band.most().check()).isEqualTo("contact pressure");
     assertThat(band.most().where()).isEqualTo("crash");
     assertThat(band.failsAbove().force()).isGreaterThan(1.5 * band.most().force());

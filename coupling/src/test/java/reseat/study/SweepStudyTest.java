@@ -67,7 +67,7 @@ class SweepStudyTest {
     SweepStudy study =
         run(
             BARE,
-            List.of("preload.force=50 N..3.2 kN:7"),
+            List.of("preload.force=50 N..1.6 kN:6"),
             2,
             "peak-pressure",
             "sink",
@@ -86,7 +86,7 @@ class SweepStudyTest {
     SweepStudy study =
         run(
             BARE.replaceAll("(mouth_width|length|root_width) = .*\n", ""),
-            List.of("layout.ball.diameter=1/8 in,1/4 in,1/2 in,3/4 in,1 in"),
+            List.of("layout.ball.diameter=3/8 in,1/2 in,3/4 in,1 in"),
             1,
             "peak-pressure",
             "sink");

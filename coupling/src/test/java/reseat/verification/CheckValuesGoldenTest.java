@@ -20,6 +20,7 @@ class CheckValuesGoldenTest {
                 Map.entry("Coefficients of the ellipse", 63),
                 Map.entry("Handbook examples", 28),
                 Map.entry("Stresses below and beside the patch", 75),
+                Map.entry("Dents and ring cracks", 161),
                 Map.entry("Tangential load, slip and spin", 36),
                 Map.entry("Statics and stiffness of a three-vee coupling", 29),
                 Map.entry("Error motion of a three-vee coupling", 14),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import reseat.contact.ContactLimits;
 import reseat.contact.ContactLimits.Body;
+import reseat.contact.Dent;
 import reseat.design.MachineAxes;
 import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
@@ -72,6 +73,7 @@ public final class CheckJson {
             json.key("state").value("seated");
             json.key("contacts");
             contacts(json, seated.standing().contacts(), seated.limits());
+            firstMount(json, seated);
             elasticity(json, seated);
             cases(json, seated);
             preload(json, seated);
@@ -103,6 +105,7 @@ public final class CheckJson {
   }
 
   private static void nothingMore(JsonWriter json) {
+    json.key("first_mount").none();
     json.key("stiffness").none();
     json.key("frequencies_Hz").beginArray().end();
     json.key("frequencies_sticking_Hz").beginArray().end();
@@ -133,8 +136,8 @@ public final class CheckJson {
       json.beginObject();
       force(json, c);
       json.key("approach_m").value(c.approach());
-      json.key("semi_major_m").value(c.hertz().semiMajor(force));
-      json.key("semi_minor_m").value(c.hertz().semiMinor(force));
+      json.key("semi_major_m").value(c.semiMajor());
+      json.key("semi_minor_m").value(c.semiMinor());
       json.key("peak_pressure_Pa").value(c.peakPressure());
       json.key("pressure_limit_Pa")
           .value(
@@ -146,11 +149,49 @@ public final class CheckJson {
       json.key("normal_stiffness_N_per_m").value(c.normalStiffness());
       json.key("tangential_stiffness_N_per_m").value(c.tangentialStiffnessLong());
       json.key("tangential_stiffness_short_axis_N_per_m").value(c.tangentialStiffnessShort());
+      dent(json, c, limit);
       json.key("contact_angle_deg").value(Elementary.toDegrees(c.angle()));
       json.key("point_m").value(c.line().point());
       json.key("normal").value(c.line().normal());
       json.end();
     }
+    json.end();
+  }
+
+  /** How far the tool point settles by the dents; null where no contact flows. */
+  private static void firstMount(JsonWriter json, SeatedCheck check) {
+    json.key("first_mount");
+    Vec3 lost = check.standing().settled();
+    if (lost.norm() == 0) {
+      json.none();
+      return;
+    }
+    json.beginObject();
+    json.key("tool_point_settles_m").value(lost);
+    json.key("along_axes_m");
+    axes(json, check.design().axes(), check.design().axes().of(lost));
+    json.end();
+  }
+
+  /** What the greatest force ever leaves behind; null where nothing flows. */
+  private static void dent(JsonWriter json, Equilibrium.Contact c, ContactLimits limit) {
+    double greatest = c.dent().map(Dent::greatestForce).orElse(Math.max(0, c.greatestForce()));
+    json.key("surface").value(limit.surface(greatest).name().toLowerCase(Locale.ROOT));
+    json.key("dent");
+    if (c.dent().isEmpty()) {
+      json.none();
+      return;
+    }
+    Dent d = c.dent().get();
+    json.beginObject();
+    json.key("greatest_force_N").value(d.greatestForce());
+    json.key("first_sink_m").value(d.sink());
+    json.key("diameter_m").value(d.diameter());
+    json.key("depth_m").value(d.depth());
+    json.key("lip_m").value(d.lip());
+    json.key("mean_pressure_Pa").value(d.meanPressure());
+    json.key("stiffness_at_greatest_N_per_m").value(d.stiffness(d.greatestForce()));
+    json.key("estimate").value(!d.established());
     json.end();
   }
 

@@ -82,7 +82,7 @@ final class CheckScreen {
     TextTable table =
         new TextTable(
             "lrrrrrrr",
-            "contacts at rest",
+            dented(check) ? "contacts after work-in" : "contacts at rest",
             forceUnit(screen).symbol(),
             "sink " + small.symbol(),
             "patch " + patch.symbol(),
@@ -99,10 +99,10 @@ final class CheckScreen {
           List.of(
               number(c.force(), forceUnit(screen)),
               number(c.approach(), small),
-              QuantityFormat.significantNumber(2 * c.hertz().semiMajor(c.force()), patch, 2)
+              QuantityFormat.significantNumber(2 * c.semiMajor(), patch, 2)
                   + " x "
-                  + QuantityFormat.significantNumber(2 * c.hertz().semiMinor(c.force()), patch, 2),
-              number(c.peakPressure(), pressure),
+                  + QuantityFormat.significantNumber(2 * c.semiMinor(), patch, 2),
+              c.dent().isPresent() ? "dented" : number(c.peakPressure(), pressure),
               partOfLimit(c.peakPressure(), check.limits().get(i)),
               number(c.normalStiffness(), stiffnessUnit(screen)),
               QuantityFormat.significantNumber(c.angle(), UnitCatalog.DEGREE, 3) + "°");
@@ -126,6 +126,10 @@ final class CheckScreen {
           .append(rows.size() - told.size())
           .append(" more that bear less (--all)\n");
     }
+  }
+
+  private static boolean dented(SeatedCheck check) {
+    return check.standing().contacts().stream().anyMatch(c -> c.dent().isPresent());
   }
 
   /** Places of the rows with the greatest share of their limit, in their own order. */
@@ -196,7 +200,8 @@ final class CheckScreen {
     out.append(
         Paragraph.of(
             "",
-            "Stiffness at the tool point, "
+            "Stiffness at the tool point"
+                + (dented(check) ? " after work-in, " : ", ")
                 + unit.symbol()
                 + ", sliding..sticking contacts: "
                 + String.join(", ", told)

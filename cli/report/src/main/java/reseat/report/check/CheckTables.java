@@ -39,8 +39,8 @@ public final class CheckTables {
               c.line().flank(),
               c.force(),
               c.approach(),
-              c.hertz().semiMajor(c.force()),
-              c.hertz().semiMinor(c.force()),
+              c.semiMajor(),
+              c.semiMinor(),
               c.peakPressure(),
               c.normalStiffness()));
     }

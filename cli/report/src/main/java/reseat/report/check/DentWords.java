@@ -4,9 +4,26 @@ import reseat.contact.ContactLimits;
 import reseat.contact.Dent;
 
 /** What is said of contacts past first yield, and of ring cracks. */
-final class DentWords {
+public final class DentWords {
 
   private DentWords() {}
+
+  /**
+   * Names the state of a contact's surfaces.
+   *
+   * @param surface the state
+   * @return a few words
+   */
+  public static String surface(ContactLimits.Surface surface) {
+    return switch (surface) {
+      case ELASTIC -> "elastic";
+      case SETTLES -> "settles";
+      case DENTS -> "dents";
+      case DENTS_FULLY -> "dents fully";
+      case MAY_CRACK -> "may crack";
+      case CRACKS -> "cracks";
+    };
+  }
 
   /** What a ring crack needs. */
   static String ringCrack(Spoken s) {

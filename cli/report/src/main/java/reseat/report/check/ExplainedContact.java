@@ -23,6 +23,10 @@ final class ExplainedContact {
   private static final String RING =
       "pressed as a line contact around the ring, force shared over its length (docs/theory)";
 
+  private static final String DENT =
+      "after work-in, on its dent: F = Fmax (δ / δmax)^n, k = n F / δ, n so that k is 2 E* a at the"
+          + " greatest force ever (docs/theory)";
+
   private ExplainedContact() {}
 
   private static int worst(Figures f) {
@@ -89,9 +93,9 @@ final class ExplainedContact {
   private static String axes(Figures f) {
     Equilibrium.Contact c = contact(f);
     return "a = "
-        + f.text().length(c.hertz().semiMajor(c.force()))
+        + f.text().length(c.semiMajor())
         + ", b = "
-        + f.text().length(c.hertz().semiMinor(c.force()))
+        + f.text().length(c.semiMinor())
         + ", half axes of the patch (see --explain patch)";
   }
 
@@ -102,7 +106,9 @@ final class ExplainedContact {
         f.text().length(c.approach()),
         c.line().ring()
             ? RING
-            : "δ = (F / K)^(2/3), K from E*, the relative curvatures and the elliptic integrals K(m), E(m)",
+            : c.dent().isPresent()
+                ? DENT
+                : "δ = (F / K)^(2/3), K from E*, the relative curvatures and the elliptic integrals K(m), E(m)",
         common(f),
         HERTZ,
         BODIES);
@@ -135,9 +141,7 @@ final class ExplainedContact {
     Equilibrium.Contact c = contact(f);
     return new Explained(
         "contact patch at " + c.line().name() + ", full length by full width",
-        f.text().length(2 * c.hertz().semiMajor(c.force()))
-            + " by "
-            + f.text().length(2 * c.hertz().semiMinor(c.force())),
+        f.text().length(2 * c.semiMajor()) + " by " + f.text().length(2 * c.semiMinor()),
         c.line().ring()
             ? RING
             : "a and b grow with F^(1/3); b / a = (1 - m)^(1/2), m from the relative curvatures",
@@ -153,7 +157,7 @@ final class ExplainedContact {
     return new Explained(
         "normal stiffness of the contact " + c.line().name() + ", at rest",
         f.text().of(Measure.STIFFNESS, c.normalStiffness()),
-        c.line().ring() ? RING : "k = dF/dδ = 3 F / (2 δ)",
+        c.line().ring() ? RING : c.dent().isPresent() ? DENT : "k = dF/dδ = 3 F / (2 δ)",
         inputs,
         HERTZ,
         BODIES);

@@ -3,8 +3,10 @@ package reseat.report.fullreport;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import reseat.check.Measure;
 import reseat.contact.ContactLimits;
+import reseat.contact.Dent;
 import reseat.design.CouplingDesign;
 import reseat.elementary.Elementary;
 import reseat.equilibrium.CaseResponse;
@@ -13,6 +15,7 @@ import reseat.equilibrium.Equilibrium;
 import reseat.equilibrium.NaturalFrequencies;
 import reseat.equilibrium.PointStiffness;
 import reseat.equilibrium.PreloadScatter;
+import reseat.report.check.DentWords;
 import reseat.report.form.FigureText;
 import reseat.report.page.Page;
 import reseat.seating.SelfSeating;
@@ -36,8 +39,8 @@ public final class MechanicsSections {
           c.line().name(),
           f.force(c.force()),
           f.small(c.approach()),
-          f.patch(2 * c.hertz().semiMajor(c.force()), 2 * c.hertz().semiMinor(c.force())),
-          f.pressure(p),
+          f.patch(2 * c.semiMajor(), 2 * c.semiMinor()),
+          c.dent().isPresent() ? "dented" : f.pressure(p),
           limits
               .governing()
               .map(
@@ -63,7 +66,45 @@ public final class MechanicsSections {
                 "normal stiffness",
                 "tangential stiffness"),
             rows.rows()));
+    dents(check, f).ifPresent(blocks::add);
     return new Page.Section("contacts", "Contacts", blocks);
+  }
+
+  /** What the loads leave behind; nothing where all contacts stay elastic. */
+  private static Optional<Page.Block> dents(SeatedCheck check, PageFigures f) {
+    EqualRows rows = new EqualRows();
+    for (int i = 0; i < check.standing().contacts().size(); i++) {
+      Equilibrium.Contact c = check.standing().contacts().get(i);
+      if (c.dent().isPresent()) {
+        Dent d = c.dent().get();
+        rows.add(
+            Page.Tone.PLAIN,
+            c.line().name(),
+            DentWords.surface(check.limits().get(i).surface(d.greatestForce())),
+            f.force(d.greatestForce()),
+            f.text().rough(d.diameter()),
+            f.text().rough(d.depth()),
+            f.text().rough(d.lip()),
+            f.stiffness(d.stiffness(d.greatestForce())),
+            d.established() ? "" : "ellipse: an estimate");
+      }
+    }
+    return rows.rows().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Page.Table(
+                "Dents left by the greatest force ever; every other figure of these contacts is that"
+                    + " after work-in",
+                List.of(
+                    "contact",
+                    "surface",
+                    "greatest force",
+                    "diameter, about",
+                    "depth, about",
+                    "lip, up to",
+                    "stiffness at that force",
+                    ""),
+                rows.rows()));
   }
 
   public static Page.Section stiffness(SeatedCheck check, PageFigures f) {

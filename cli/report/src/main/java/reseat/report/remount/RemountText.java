@@ -2,6 +2,7 @@ package reseat.report.remount;
 
 import java.util.Locale;
 import reseat.check.Finding;
+import reseat.check.Said;
 import reseat.design.CheckKind;
 import reseat.design.CouplingDesign;
 import reseat.design.Coverage;
@@ -105,7 +106,12 @@ public final class RemountText {
                 + ")"
                 + (study.tellsScatter()
                     ? "."
-                    : "; no scatter is told of a coupling that hangs up."));
+                    : "; no scatter is told of a coupling that hangs up."))
+        + (workedIn() ? " Contacts dent: these are changes of the worked-in coupling." : "");
+  }
+
+  private boolean workedIn() {
+    return study.check().findings().stream().anyMatch(f -> f.said().key() == Said.DENTED);
   }
 
   private static String percent(long part, long whole) {

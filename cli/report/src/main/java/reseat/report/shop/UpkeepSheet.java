@@ -100,9 +100,7 @@ public final class UpkeepSheet {
       Support s = supports.get(c.line().ballIndex());
       rows.add(
           c.line().support() + " " + c.line().flank(),
-          units.coarse(2 * c.hertz().semiMajor(c.force()))
-              + " by "
-              + units.coarse(2 * c.hertz().semiMinor(c.force())),
+          units.coarse(2 * c.semiMajor()) + " by " + units.coarse(2 * c.semiMinor()),
           edge(s, c.line().flank(), units));
     }
     return new Page.Section(
