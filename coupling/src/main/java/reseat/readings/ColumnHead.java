@@ -26,6 +26,8 @@ record ColumnHead(Kind kind, String name, String unit) {
   private static final Pattern UNIT_BEHIND =
       Pattern.compile("(.*?\\S)\\s*(?:/|,|\\s(?i:in)\\s|_)\\s*([^\\s/,]+)");
 
+  private static final Pattern FOR_ALL = Pattern.compile("(?i)^all\\s+(in\\s+)?");
+
   /** What a column holds. */
   enum Kind {
     /** Number of the mount. */
@@ -85,7 +87,19 @@ record ColumnHead(Kind kind, String name, String unit) {
     if (head.unit().isEmpty() && behind.matches() && isUnit(behind.group(2))) {
       head = new HeadCell(behind.group(1), behind.group(2));
     }
-    return new ColumnHead(Kind.of(head.name()), head.name(), head.unit());
+    String unit = FOR_ALL.matcher(head.unit()).replaceFirst("");
+    return new ColumnHead(Kind.of(head.name()), head.name(), unit);
+  }
+
+  /**
+   * Looks for a unit that a head names for all columns.
+   *
+   * @param cell the cell
+   * @return the unit of {@code Z (all in um)}; empty if it names none for all
+   */
+  static String unitForAll(String cell) {
+    HeadCell head = HeadCell.of(CellNumber.tidy(cell));
+    return FOR_ALL.matcher(head.unit()).find() ? of(cell).unit() : "";
   }
 
   private static boolean isUnit(String text) {

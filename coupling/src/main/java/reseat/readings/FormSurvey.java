@@ -39,6 +39,7 @@ final class FormSurvey {
   private int unitLine;
   private char delimiter = ',';
   private boolean countsFirst;
+  private String unitForAll = "";
 
   private record Line(int number, String text, boolean comment) {}
 
@@ -177,6 +178,12 @@ final class FormSurvey {
     delimiter = separatorOf(line.text());
     heads = CellSplit.of(line.text(), delimiter).stream().map(ColumnHead::of).toList();
     heads.forEach(h -> columns.add(new ColumnSight()));
+    unitForAll =
+        CellSplit.of(line.text(), delimiter).stream()
+            .map(ColumnHead::unitForAll)
+            .filter(u -> !u.isEmpty())
+            .findFirst()
+            .orElse("");
     countsFirst = !heads.isEmpty() && heads.get(0).kind() == Kind.CYCLE;
     if (i + 1 < lines.size()) {
       List<String> below = CellSplit.of(lines.get(i + 1).text(), delimiter);
@@ -269,12 +276,12 @@ final class FormSurvey {
   }
 
   /**
-   * Returns the unit that a title names for all readings.
+   * Returns the unit that a title or the head names for all readings.
    *
    * @return the unit; empty if none or several are named
    */
   String unitOfTitles() {
-    String found = "";
+    String found = unitForAll;
     for (Line line : first) {
       if (line.number() < head) {
         String unit = unitIn(line.text().strip().replaceAll("[,;\\t]+$", ""));

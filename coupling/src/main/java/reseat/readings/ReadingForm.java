@@ -44,7 +44,9 @@ public record ReadingForm(
     /** Its row has no reading. */
     EMPTY,
     /** The numbers of the mounts leave it out. */
-    NO_ROW
+    NO_ROW,
+    /** It is no mount but a mean or the like that a spreadsheet worked out. */
+    FIGURE
   }
 
   /**

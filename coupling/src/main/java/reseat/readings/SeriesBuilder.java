@@ -26,6 +26,12 @@ final class SeriesBuilder implements CsvRows.Taker {
 
   private static final double HOTTEST = 273.15 + 150;
 
+  /** What stands in the column of numbers beside figures that a spreadsheet worked out. */
+  private static final Pattern FIGURE =
+      Pattern.compile(
+          "(?i)(mean|average|avg|median|s|sd|sigma|std\\.?( ?dev.*)?|stdev.*|standard deviation|max"
+              + "(imum)?|min(imum)?|range|sum|total|count)[.:]?");
+
   private static final Pattern DATE = Pattern.compile("\\d{1,4}([./-])\\d{1,2}\\1\\d{1,4}");
 
   private final String source;
@@ -114,6 +120,12 @@ final class SeriesBuilder implements CsvRows.Taker {
       return;
     }
     wordsBehind |= cells > heads.size();
+    if (counted >= 0 && FIGURE.matcher(cell(row, counted)).matches()) {
+      empty.add(
+          new ReadingForm.TakenOut(
+              cell(row, counted), line.number(), ReadingForm.Why.FIGURE));
+      return;
+    }
     if (isEmpty(row)) {
       notMade++;
       String mount = counted < 0 ? "" : cell(row, counted);

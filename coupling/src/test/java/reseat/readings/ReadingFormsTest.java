@@ -67,6 +67,8 @@ class ReadingFormsTest {
         "counter-unnamed.csv",
         "counter-odd-name.csv",
         "brackets.csv",
+        "unit-for-all.csv",
+        "figures-below.csv",
         "windows.csv",
         "unicode-minus.csv",
         "remarks-beside.csv",
@@ -158,6 +160,11 @@ class ReadingFormsTest {
             new ReadingForm.TakenOut("5", 6, ReadingForm.Why.HASH),
             new ReadingForm.TakenOut("9", 10, ReadingForm.Why.EMPTY),
             new ReadingForm.TakenOut("11", 0, ReadingForm.Why.NO_ROW));
+    assertThat(read("figures-below.csv").form().takenOut())
+        .extracting(ReadingForm.TakenOut::mount, ReadingForm.TakenOut::why)
+        .containsExactly(
+            org.assertj.core.groups.Tuple.tuple("Mean", ReadingForm.Why.FIGURE),
+            org.assertj.core.groups.Tuple.tuple("Std. dev.", ReadingForm.Why.FIGURE));
   }
 
   @Test

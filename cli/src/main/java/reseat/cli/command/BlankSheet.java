@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import reseat.readings.AcceptancePlan;
+import reseat.readings.ColumnFacts;
 import reseat.report.readings.AcceptanceTestPlan;
 import reseat.study.AcceptanceStudy;
 import reseat.units.Quantity;
@@ -31,6 +32,8 @@ final class BlankSheet {
    * @param wearIn seatings before the first reading; negative for the usual number
    * @param design the design to be tested, with the name of its file; empty if there is none
    * @param told unit of the readings; empty for that of the first target, else µm
+   * @param noises {@code PROBE=VALUE} or {@code VALUE}: noise of the gauges to be used
+   * @param steps the same for their steps
    * @return the form
    * @throws IllegalArgumentException if a word cannot be used; the message names the option
    */
@@ -41,7 +44,9 @@ final class BlankSheet {
       double confidence,
       int wearIn,
       Map<String, AcceptanceStudy> design,
-      Optional<Unit> told) {
+      Optional<Unit> told,
+      List<String> noises,
+      List<String> steps) {
     Map<String, Double> hopes = new HashMap<>();
     for (String word : expected) {
       hopes.put(name(word).toLowerCase(Locale.ROOT), length("--expected", word).value());
@@ -96,7 +101,28 @@ final class BlankSheet {
               : planned(tested, w.getKey(), w.getValue(), hope, confidence);
       plans.add(wearIn < 0 ? plan : plan.withWearIn(wearIn));
     }
-    return new AcceptanceTestPlan(plans, unit, sources);
+    Map<String, ColumnFacts> gauges = new HashMap<>();
+    for (AcceptancePlan plan : plans) {
+      double noise = stated("--gauge", noises, plan.axis());
+      double step = stated("--resolution", steps, plan.axis());
+      gauges.put(plan.axis(), new ColumnFacts(noise, step, 0));
+    }
+    return new AcceptanceTestPlan(plans, unit, sources, gauges);
+  }
+
+  /** What an option says of an axis: by its name, else of all; 0 if nothing. */
+  private static double stated(String option, List<String> words, String axis) {
+    double forAll = 0;
+    double own = 0;
+    for (String word : words) {
+      double value = length(option, word).value();
+      if (name(word).isEmpty()) {
+        forAll = value;
+      } else if (name(word).equalsIgnoreCase(axis)) {
+        own = value;
+      }
+    }
+    return own > 0 ? own : forAll;
   }
 
   private static AcceptancePlan planned(

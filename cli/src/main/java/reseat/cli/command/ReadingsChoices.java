@@ -139,7 +139,11 @@ final class ReadingsChoices {
             "DESIGN",
             "Compare with the tool changes simulated for this design file; probes are matched to"
                 + " its machine axes by name, and held to its targets."));
-    spec.addOption(Options.text("--sheet", "FILE", "Write the filled acceptance sheet."));
+    spec.addOption(
+        Options.text(
+            "--sheet",
+            "FILE",
+            "Write the filled acceptance sheet: a page if FILE ends in .html, else text."));
     spec.addOption(
         Options.text("--offsets", "FILE", "Write the offset table of several holders as CSV."));
     spec.addOption(
@@ -270,7 +274,9 @@ final class ReadingsChoices {
           level(CONFIDENCE, AnalysisOptions.USUAL.confidence()),
           wearIn(Integer.MAX_VALUE),
           design,
-          told);
+          told,
+          words(GAUGE),
+          words(RESOLUTION));
     } catch (IllegalArgumentException e) {
       throw new UnusableChoice(e.getMessage(), e);
     }

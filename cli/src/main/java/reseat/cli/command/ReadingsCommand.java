@@ -35,7 +35,6 @@ import reseat.readings.SeriesAnalysis;
 import reseat.remount.RemountPlan;
 import reseat.report.form.Screen;
 import reseat.report.page.PageSource;
-import reseat.report.readings.AcceptanceSheet;
 import reseat.report.readings.AcceptanceTestPlan;
 import reseat.report.readings.OffsetTableText;
 import reseat.report.readings.ReadingsJson;
@@ -99,7 +98,7 @@ final class ReadingsCommand implements FileCommand {
       write(choices, "--offsets", OffsetTableText.csv(report.offsets().get(0)));
     }
     if (!choices.text("--sheet").isEmpty()) {
-      write(choices, "--sheet", AcceptanceSheet.filled(report));
+      write(choices, "--sheet", files.sheet(file, report));
     }
     if (files.wanted()) {
       return files.write(file, report, out, err);

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -111,16 +112,8 @@ final class ReadingsFiles {
               "reseat readings", "these readings", target(), has("--png"), choices.force())
           .write(choices.text(PICTURE), pictures, out, err);
     }
-    Map<Path, String> others = new LinkedHashMap<>();
-    other(others, "--probes", "Probes");
-    other(others, "--later", "Later checks");
-    other(others, ReadingsChoices.AGAINST, "Design file");
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(
-        "readings.html",
-        utf8(
-            PageWriter.html(
-                ReadingsPage.of(report, pictures, PageSource.ofReadings(file, others)))));
+    files.put("readings.html", utf8(page(file, report, pictures)));
     files.put("readings.txt", utf8(ReadingsText.of(report)));
     files.put("readings.json", utf8(ReadingsJson.of(report)));
     files.put("acceptance.txt", utf8(AcceptanceSheet.filled(report)));
@@ -130,6 +123,30 @@ final class ReadingsFiles {
     AtomicFolder.write(target(), "readings", files, choices.force());
     out.println("wrote " + target().resolve("readings.html"));
     return ExitCode.of(report.verdict());
+  }
+
+  private String page(Path file, ReadingsReport report, ReadingsPictures pictures)
+      throws IOException {
+    Map<Path, String> others = new LinkedHashMap<>();
+    other(others, "--probes", "Probes");
+    other(others, "--later", "Later checks");
+    other(others, ReadingsChoices.AGAINST, "Design file");
+    return PageWriter.html(ReadingsPage.of(report, pictures, PageSource.ofReadings(file, others)));
+  }
+
+  /**
+   * Sets out the acceptance sheet for the file that is to hold it.
+   *
+   * @param file the file of readings
+   * @param report what is reported
+   * @return a page for a file that ends in .html or .htm, else text
+   * @throws IOException if a file that the page names cannot be read
+   */
+  String sheet(Path file, ReadingsReport report) throws IOException {
+    String name = choices.text("--sheet").toLowerCase(Locale.ROOT);
+    return name.endsWith(".html") || name.endsWith(".htm")
+        ? page(file, report, ReadingsPictures.of(report))
+        : AcceptanceSheet.filled(report);
   }
 
   private void other(Map<Path, String> others, String option, String what) {

@@ -68,7 +68,12 @@ class ReadingsCommandTest extends TypedCommand {
     assertThat(out.toString()).contains("NOT PROVEN: X (too few mounts).");
     assertThat(run(five(), "--target", "X=1 um")).isEqualTo(ExitCode.NEEDS_DECISION);
     assertThat(out.toString()).contains("not proven").contains("more mounts wanted");
-    Path many = file("many.csv", "X [um]\n" + "1.0\n2.0\n1.5\n1.2\n1.7\n".repeat(6));
+    SplittableRandom random = new SplittableRandom(4);
+    StringBuilder text = new StringBuilder("X [um]\n");
+    for (int i = 0; i < 30; i++) {
+      text.append(String.format(Locale.ROOT, "%.3f%n", 0.4 * random.nextGaussian()));
+    }
+    Path many = file("many.csv", text.toString());
     // The same target told as four standard deviations is a quarter of it as one.
     assertThat(run(many, "--target", "X=2 um")).isEqualTo(ExitCode.HOLDS);
     assertThat(run(many, "--target", "X=2 um", "--multiplier", "8"))
@@ -151,7 +156,7 @@ class ReadingsCommandTest extends TypedCommand {
                 "2026-01-14"))
         .isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString())
-        .contains("3 holders", "between holders, s", "X as a diameter", "that of master 0");
+        .contains("3 holders", "between holders, s", "X as a diameter", "master (0)");
     List<String> lines = Files.readAllLines(csv);
     assertThat(lines.get(1)).startsWith("holder,mounts,X diameter [mm]").endsWith("[degC]");
     assertThat(lines.get(2)).startsWith("0,8,0.000000,0.000000,").endsWith(",2026-01-14,20.50");
@@ -184,13 +189,13 @@ class ReadingsCommandTest extends TypedCommand {
         .isEqualTo(ExitCode.HOLDS);
     String text = Files.readString(form);
     assertThat(text)
-        .contains("# Acceptance test", "\ncycle,X [um],temperature [degC],note\n1,,,\n");
+        .contains("# Acceptance test", "\ncycle,X [um],temperature [degC],date,clock,note\n1,,,,,\n");
     assertThat(run(form, "--plan", "--target", "X=0.5 um")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("--force");
     assertThat(run(folder.resolve("f2.csv"), "--plan")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("name the probes with their targets");
     Files.writeString(
-        form, text.replace("\n1,,,\n", "\n1,0.1,20,\n").replace("\n2,,,\n", "\n2,0.2,20,\n"));
+        form, text.replace("\n1,,,,,\n", "\n1,0.1,20,,,\n").replace("\n2,,,,,\n", "\n2,0.2,20,,,\n"));
     assertThat(run(form)).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString()).contains("2 mounts; X in µm.", "without readings passed over");
   }
@@ -200,9 +205,41 @@ class ReadingsCommandTest extends TypedCommand {
     Path sheet = folder.resolve("sheet.txt");
     run(five(), "--target", "X=4 um", "--sheet", sheet.toString());
     assertThat(Files.readString(sheet))
-        .contains("Verdict", "X: PASS", "Z: no target was given", "Limits for later checks")
+        .contains("Verdict", "X: NOT PROVEN: too few mounts", "Z: no target stated")
+        .contains("Limits for later checks")
         .containsPattern("mean of 5 mounts within .* µm to .* µm")
         .contains("Readings");
+    Path page = folder.resolve("sheet.HTML");
+    run(five(), "--target", "X=4 um", "--sheet", page.toString());
+    assertThat(Files.readString(page)).startsWith("<!doctype html>").contains("NOT PROVEN: X");
+  }
+
+  @Test
+  void namesThatASpreadsheetWouldWorkOutStayText() throws IOException {
+    Path two =
+        file(
+            "two.csv",
+            "X [um],holder\n1,=1+1\n1.5,=1+1\n2,@a\n2.4,@a\n3,\"b,-c\"\n3.3,\"b,-c\"\n");
+    Path offsets = folder.resolve("offsets.csv");
+    run(two, "--offsets", offsets.toString(), "--reference", "b,-c");
+    assertThat(Files.readString(offsets).lines())
+        .allSatisfy(line -> assertThat(line).doesNotMatch("(.*,)?[ \"]*[=+@].*"))
+        .anySatisfy(line -> assertThat(line).startsWith("'=1+1,"))
+        .anySatisfy(line -> assertThat(line).startsWith("'@a,"));
+  }
+
+  @Test
+  void aPlanHoldsTheStatedGaugeAgainstTheTarget() {
+    Path form = folder.resolve("gauge.csv");
+    String[] plan = {"--plan", "--target", "X=0.5 um", "--force", "--resolution", "2.54 um"};
+    assertThat(run(form, plan)).isEqualTo(ExitCode.HOLDS);
+    // 2.54 / sqrt(12) = 0.733; a third of the target is 0.167, the rounding of a step of 0.577
+    assertThat(out.toString().replaceAll("\\s+", " "))
+        .contains("X: your gauge, of step 2.54 µm, has a noise of 0.73 µm: it cannot prove the")
+        .contains("reads in steps of 0.58 µm or finer");
+    plan[5] = "0.2 um";
+    run(form, plan);
+    assertThat(out.toString().replaceAll("\\s+", " ")).contains("noise of 0.058 µm, fine enough.");
   }
 
   @Test
@@ -211,7 +248,7 @@ class ReadingsCommandTest extends TypedCommand {
     assertThat(run(examples.resolve("readings-tool-post.csv"))).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString()).contains("Settled after mount", "mount 19 (line 23");
     run(examples.resolve("readings-five-holders.csv"), "--reference", "1", "--diameter", "X");
-    assertThat(out.toString()).contains("5 holders", "that of master 1");
+    assertThat(out.toString()).contains("5 holders", "reading of the master (1)");
     run(
         examples.resolve("readings-seven-probes.csv"),
         "--probes",

@@ -128,17 +128,17 @@ class ReadingsFilesTest extends TypedCommand {
         .contains("X: s of at most", "81 %", "half-width over 1.96");
     String blank = Files.readString(form);
     assertThat(blank)
-        .contains("\ncycle,X [um],Z [um],height [um],temperature [degC],note\n1,,,,,\n");
+        .contains("\ncycle,X [um],Z [um],height [um],temperature [degC],date,clock,note\n1,,,,,,,\n");
     assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(blank)).isTrue();
     RandomStream luck = RandomStream.of(20261126, 2);
     StringBuilder filled = new StringBuilder();
     for (String line : blank.split("\n", -1)) {
-      if (line.endsWith(",,,,,")) {
+      if (line.endsWith(",,,,,,,")) {
         line =
             line.substring(0, line.indexOf(','))
                 + String.format(
                     Locale.ROOT,
-                    ",%.3f,%.3f,%.3f,20.1,",
+                    ",%.3f,%.3f,%.3f,20.1,,,",
                     0.07 * luck.normal(),
                     0.04 * luck.normal(),
                     0.09 * luck.normal());

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import reseat.budget.BudgetLine;
+import reseat.csv.PlainCell;
 import reseat.design.CouplingDesign;
 import reseat.equilibrium.CaseResponse;
 import reseat.equilibrium.Equilibrium;
@@ -135,10 +136,11 @@ public final class CheckTables {
 
   private static byte[] csv(List<List<Object>> rows, String... heads) {
     StringBuilder text = new StringBuilder();
-    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(heads).setRecordSeparator("\n").get();
+    CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
     try (CSVPrinter printer = new CSVPrinter(text, format)) {
+      printer.printRecord(PlainCell.row(List.of(heads)));
       for (List<Object> row : rows) {
-        printer.printRecord(row);
+        printer.printRecord(PlainCell.row(row));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

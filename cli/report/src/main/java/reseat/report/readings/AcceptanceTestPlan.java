@@ -2,7 +2,12 @@ package reseat.report.readings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import reseat.csv.PlainCell;
 import reseat.readings.AcceptancePlan;
+import reseat.readings.ColumnFacts;
+import reseat.readings.GaugeNoise;
 import reseat.readings.Probe;
 import reseat.report.form.Paragraph;
 import reseat.units.FilledText;
@@ -20,15 +25,33 @@ public final class AcceptanceTestPlan {
   private final Unit unit;
   private final List<String> sources;
   private final int mounts;
+  private final Map<String, ColumnFacts> gauges;
 
   /**
-   * Takes a plan.
+   * Takes a plan without a word of the gauges.
    *
    * @param plans one per axis, in m; the greatest number of mounts holds for all
    * @param unit unit in which the readings are to be written
    * @param sources where the targets come from, sentences; may be empty
    */
   public AcceptanceTestPlan(List<AcceptancePlan> plans, Unit unit, List<String> sources) {
+    this(plans, unit, sources, Map.of());
+  }
+
+  /**
+   * Takes a plan with the gauges that are to be used.
+   *
+   * @param plans one per axis, in m; the greatest number of mounts holds for all
+   * @param unit unit in which the readings are to be written
+   * @param sources where the targets come from, sentences; may be empty
+   * @param gauges noise and step of the gauge by the name of the axis; may lack axes
+   */
+  public AcceptanceTestPlan(
+      List<AcceptancePlan> plans,
+      Unit unit,
+      List<String> sources,
+      Map<String, ColumnFacts> gauges) {
+    this.gauges = Map.copyOf(gauges);
     this.plans = List.copyOf(plans);
     this.unit = unit;
     this.sources = List.copyOf(sources);
@@ -54,10 +77,10 @@ public final class AcceptanceTestPlan {
     StringBuilder out = new StringBuilder(remarks);
     String symbol = unit.symbol().replace('\u00b5', 'u');
     out.append("#\ncycle");
-    plans.forEach(p -> out.append(',').append(p.axis()).append(" [").append(symbol).append(']'));
-    out.append(",temperature [degC],note\n");
+    plans.forEach(p -> out.append(',').append(PlainCell.quoted(p.axis() + " [" + symbol + "]")));
+    out.append(",temperature [degC],date,clock,note\n");
     for (int i = 1; i <= mounts; i++) {
-      out.append(i).append(",".repeat(plans.size() + 2)).append('\n');
+      out.append(i).append(",".repeat(plans.size() + 4)).append('\n');
     }
     return out.toString();
   }
@@ -90,10 +113,38 @@ public final class AcceptanceTestPlan {
                 + " every mount, also a bad one, with a note."));
     out.append(Paragraph.of(margin, "4. A pass, axis by axis (s: standard deviation, n - 1):"));
     plans.forEach(p -> out.append(Paragraph.of(margin + "   ", pass(p.withMounts(mounts)))));
+    plans.forEach(p -> gauge(p).ifPresent(g -> out.append(Paragraph.of(margin + "   ", g))));
     out.append(
         Paragraph.of(
             margin, "5. Gauge, its step and noise: ______________  Date, name: ______________"));
     return out.toString();
+  }
+
+  /** Holds the stated gauge against the target, and says which step would do. */
+  private Optional<String> gauge(AcceptancePlan p) {
+    ColumnFacts stated = gauges.getOrDefault(p.axis(), ColumnFacts.NONE);
+    double rounding = GaugeNoise.ROUNDING * stated.resolution();
+    double noise = Math.max(stated.gaugeNoise(), rounding);
+    if (noise == 0) {
+      return Optional.empty();
+    }
+    String gauge =
+        p.axis()
+            + ": your gauge"
+            + (rounding >= stated.gaugeNoise()
+                ? ", of step " + limit(stated.resolution()) + ", has a noise of "
+                : " has a noise of ")
+            + length(noise);
+    return Optional.of(
+        noise <= p.gaugeLimit()
+            ? gauge + ", fine enough."
+            : gauge
+                + (noise > p.target() ? ": it cannot prove the target." : ", too much beside the target.")
+                + " Take one that reads in steps of "
+                + length(p.gaugeLimit() / GaugeNoise.ROUNDING)
+                + " or finer, and repeats within s "
+                + length(p.gaugeLimit())
+                + ".");
   }
 
   private String where(Probe probe) {

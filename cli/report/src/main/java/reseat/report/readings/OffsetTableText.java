@@ -2,6 +2,8 @@ package reseat.report.readings;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import reseat.csv.PlainCell;
 import reseat.readings.OffsetTable;
 import reseat.readings.OffsetTable.AxisRule;
 import reseat.report.form.FigureText;
@@ -67,8 +69,8 @@ public final class OffsetTableText {
     StringBuilder s = new StringBuilder("Offsets: ");
     s.append(
         table.reference().isEmpty()
-            ? "the tool point of the holder, from the zero of the gauges"
-            : "the tool point of the holder minus that of master " + table.reference());
+            ? "reading of the holder, from the zero of the gauges"
+            : "reading of the holder minus reading of the master (" + table.reference() + ")");
     for (AxisRule axis : table.axes()) {
       s.append("; ").append(axis.axis());
       s.append(axis.diameter() ? " as a diameter" : " as read");
@@ -77,6 +79,7 @@ public final class OffsetTableText {
     s.append(". ± is the ")
         .append(ReadingsRemarks.percent(table.confidence()))
         .append(" uncertainty of the offset; the next change will land within ± next.");
+    example(table).ifPresent(e -> s.append(' ').append(e));
     if (!table.conditions().date().isEmpty()) {
       s.append(" Read ").append(table.conditions().date()).append('.');
     }
@@ -88,6 +91,32 @@ public final class OffsetTableText {
     return s.toString();
   }
 
+  /** One offset told at length, so that its sign can be compared with the table of the machine. */
+  private static Optional<String> example(OffsetTable table) {
+    for (OffsetTable.Row row : table.rows()) {
+      if (!row.holder().equals(table.reference()) && !table.reference().isEmpty()) {
+        AxisRule axis = table.axes().get(0);
+        double offset = row.entries().get(0).offset();
+        double read = axis.sign() * offset / (axis.diameter() ? 2 : 1);
+        return Optional.of(
+            "For instance holder "
+                + row.holder()
+                + " read "
+                + QuantityFormat.fixed(Math.abs(read), UnitCatalog.MM, 4)
+                + (read < 0 ? " less" : " more")
+                + " than the master in "
+                + axis.axis()
+                + ": enter "
+                + (offset > 0 ? "+" : "")
+                + QuantityFormat.fixedNumber(offset, UnitCatalog.MM, 4)
+                + "; a machine whose table wants the other sign takes it turned (--turn-sign "
+                + axis.axis()
+                + ").");
+      }
+    }
+    return Optional.empty();
+  }
+
   /**
    * Writes the table as CSV (RFC 4180), lengths in mm.
    *
@@ -95,23 +124,23 @@ public final class OffsetTableText {
    * @return a head line and a line for each holder, each ended by a line feed
    */
   public static String csv(OffsetTable table) {
-    StringBuilder out = new StringBuilder("# ").append(explanation(table)).append('\n');
+    StringBuilder out = new StringBuilder("# ").append(PlainCell.remark(explanation(table))).append('\n');
     out.append("holder,mounts");
     for (AxisRule axis : table.axes()) {
-      String name = cell(axis.axis() + (axis.diameter() ? " diameter" : ""));
+      String name = PlainCell.quoted(axis.axis() + (axis.diameter() ? " diameter" : ""));
       out.append(',').append(name).append(" [mm]");
       out.append(',').append(name).append(" uncertainty [mm]");
       out.append(',').append(name).append(" next mount [mm]");
     }
     out.append(",date,temperature [degC]\n");
     for (OffsetTable.Row row : table.rows()) {
-      out.append(cell(row.holder())).append(',').append(row.mounts());
+      out.append(PlainCell.quoted(row.holder())).append(',').append(row.mounts());
       for (OffsetTable.Entry e : row.entries()) {
         out.append(',').append(sixDecimals(e.offset()));
         out.append(',').append(sixDecimals(e.uncertainty()));
         out.append(',').append(sixDecimals(e.nextMount()));
       }
-      out.append(',').append(cell(table.conditions().date())).append(',');
+      out.append(',').append(PlainCell.quoted(table.conditions().date())).append(',');
       if (table.conditions().hasTemperature()) {
         out.append(
             QuantityFormat.fixedNumber(table.conditions().temperature(), UnitCatalog.CELSIUS, 2));
@@ -123,11 +152,5 @@ public final class OffsetTableText {
 
   private static String sixDecimals(double metres) {
     return QuantityFormat.fixedNumber(metres, UnitCatalog.MM, 6);
-  }
-
-  private static String cell(String text) {
-    return text.matches("[^\",\r\n]*")
-        ? text
-        : '"' + text.replace("\"", "\"\"").replaceAll("[\r\n]+", " ") + '"';
   }
 }

@@ -130,6 +130,7 @@ public final class UnderstoodText {
       case HASH -> mount + (t.mount().isEmpty() ? " (#)" : " (#, line " + t.line() + ")");
       case EMPTY -> mount + " (no reading)";
       case NO_ROW -> mount + " (no row)";
+      case FIGURE -> "row " + t.mount() + " (line " + t.line() + ")";
     };
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import reseat.check.Finding;
+import reseat.csv.PlainCell;
 import reseat.report.check.FindingWords;
 import reseat.report.check.VerdictWords;
 import reseat.report.form.FigureText;
@@ -128,9 +129,9 @@ public final class SweepTables {
     StringBuilder text = new StringBuilder();
     CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator("\n").get();
     try (CSVPrinter printer = new CSVPrinter(text, format)) {
-      printer.printRecord(heads);
+      printer.printRecord(PlainCell.row(heads));
       for (int i = 0; i < study.points().size(); i++) {
-        printer.printRecord(row(study, i));
+        printer.printRecord(PlainCell.row(row(study, i)));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

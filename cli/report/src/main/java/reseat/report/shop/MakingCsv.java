@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import reseat.csv.PlainCell;
 import reseat.elementary.Elementary;
 import reseat.making.MadeDimension;
 import reseat.making.MadeFeature;
@@ -136,7 +137,7 @@ public final class MakingCsv {
 
   private String table(List<String> heads, List<List<String>> rows) {
     StringBuilder text = new StringBuilder();
-    stamp.forEach(line -> text.append("# ").append(line).append('\n'));
+    stamp.forEach(line -> text.append("# ").append(PlainCell.remark(line)).append('\n'));
     text.append("# ").append(half.view().words()).append('\n');
     text.append("# z from the plane of the ball centres, out of the worked face;");
     text.append(" directions run from x toward y\n");
@@ -148,7 +149,7 @@ public final class MakingCsv {
             .get();
     try (CSVPrinter printer = new CSVPrinter(text, format)) {
       for (List<String> row : rows) {
-        printer.printRecord(row);
+        printer.printRecord(PlainCell.row(row));
       }
     } catch (IOException e) {
       throw new UncheckedIOException("writing to memory failed", e);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import reseat.csv.PlainCell;
 import reseat.design.CouplingDesign;
 import reseat.design.TurningRoles;
 import reseat.report.page.Page;
@@ -116,8 +117,8 @@ public final class OffsetSheet {
     out.append(" --offsets offsets.csv\n");
     out.append("# --diameter is for a control in diameter mode.\ncycle");
     for (int k = 0; k < 3; k++) {
-      out.append(',').append(design.axes().axis(k).name());
-      out.append(units.inchFirst() ? " [uin]" : " [um]");
+      String unit = units.inchFirst() ? " [uin]" : " [um]";
+      out.append(',').append(PlainCell.quoted(design.axes().axis(k).name() + unit));
     }
     out.append(",temperature [degC],holder\n");
     for (int mount = 1; mount <= MOUNTS; mount++) {
