@@ -67,8 +67,7 @@ final class SeriesBuilder implements CsvRows.Taker {
    * @param survey what the file looks like
    * @param wishes what the file leaves open
    */
-  SeriesBuilder(
-      String source, List<CsvProblem> problems, FormSurvey survey, ReaderWishes wishes) {
+  SeriesBuilder(String source, List<CsvProblem> problems, FormSurvey survey, ReaderWishes wishes) {
     this.source = source;
     this.problems = problems;
     this.survey = survey;
@@ -122,8 +121,7 @@ final class SeriesBuilder implements CsvRows.Taker {
     wordsBehind |= cells > heads.size();
     if (counted >= 0 && FIGURE.matcher(cell(row, counted)).matches()) {
       empty.add(
-          new ReadingForm.TakenOut(
-              cell(row, counted), line.number(), ReadingForm.Why.FIGURE));
+          new ReadingForm.TakenOut(cell(row, counted), line.number(), ReadingForm.Why.FIGURE));
       return;
     }
     if (isEmpty(row)) {
