@@ -74,6 +74,8 @@ public enum CheckKind {
   FILM_PAD("film pad", QuantityKind.ANGLE);
 
   private final String words;
+
+  @SuppressWarnings("ImmutableEnumChecker") // a list of List.of
   private final List<QuantityKind> measured;
 
   CheckKind(String words, QuantityKind... measured) {
