@@ -3,6 +3,7 @@ package reseat.repeatability;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,7 +87,7 @@ class ToolChangeWordTest {
   @EnabledIfSystemProperty(named = "full", matches = "true")
   void anySeedGivesTheWordOfManyChangesForDrawnDesigns() {
     List<String> wrong = new ArrayList<>();
-    int[] told = new int[Judged.values().length];
+    Map<Judged, Integer> told = new EnumMap<>(Judged.class);
     for (int n = 0; n < DRAWN; n++) {
       String name = DrawnDesigns.SHIPPED.get(n % DrawnDesigns.SHIPPED.size());
       CouplingDesign design = DrawnDesigns.drawn(name, n);
@@ -101,7 +102,7 @@ class ToolChangeWordTest {
         continue;
       }
       Judged word = used <= 0.9 ? Judged.HOLDS : Judged.FAILS;
-      told[word.ordinal()]++;
+      told.merge(word, 1, Integer::sum);
       Equilibrium standing = CouplingModel.of(design).standing();
       int others = 0;
       for (long seed = 1; seed <= SEEDS; seed++) {
@@ -111,15 +112,9 @@ class ToolChangeWordTest {
         wrong.add(name + " " + n + ": u " + used + ", others than " + word + ": " + others);
       }
     }
-    System.out.println(
-        "drawn designs that hold "
-            + told[Judged.HOLDS.ordinal()]
-            + ", that fail "
-            + told[Judged.FAILS.ordinal()]
-            + ", wrong "
-            + wrong);
+    System.out.println("drawn designs " + told + ", wrong " + wrong);
     assertThat(wrong).isEmpty();
-    assertThat(told[Judged.HOLDS.ordinal()]).isGreaterThan(DRAWN / 4);
+    assertThat(told.getOrDefault(Judged.HOLDS, 0)).isGreaterThan(DRAWN / 4);
   }
 
   private static Judged worst(CouplingDesign design, ToolChangeOutlook outlook) {
