@@ -18,8 +18,8 @@ import reseat.space.Wrench;
  * crash that is to be survived too.
  *
  * <p>Contacts that stay elastic cost six comparisons: under a circle nothing flows below 1.295
- * e^(0.736 nu) times the strength, less 0.3 % by which that fit is high, under any ellipse below 1.4
- * times.
+ * e^(0.736 nu) times the strength, less 0.3 % by which that fit is high, under any ellipse below
+ * 1.4 times.
  */
 final class WorkedIn {
 
@@ -88,9 +88,7 @@ final class WorkedIn {
 
   private static double elasticTo(Material m, boolean circle) {
     double ratio =
-        circle
-            ? BELOW_FIT * 1.295 * Elementary.exp(0.736 * m.elastic().poisson())
-            : SURELY_ELASTIC;
+        circle ? BELOW_FIT * 1.295 * Elementary.exp(0.736 * m.elastic().poisson()) : SURELY_ELASTIC;
     return ratio * strength(m);
   }
 
