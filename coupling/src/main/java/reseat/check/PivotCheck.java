@@ -11,6 +11,7 @@ import reseat.ballmount.FluidFilmPad;
 import reseat.ballmount.PivotSeat;
 import reseat.check.Finding.Sense;
 import reseat.contact.ContactLimits;
+import reseat.contact.EllipticContact;
 import reseat.contact.RingContact;
 import reseat.design.CheckKind;
 import reseat.design.PivotDuty;
@@ -21,8 +22,11 @@ import reseat.material.MaterialValue;
  * Whether the seat a ball turns in bears the force, holds the ball where it should and lets a pad
  * align itself.
  *
- * <p>The pressure of a point is set against the limits of both bodies, that of a ring against first
- * yield of a line contact, that of a socket against the yield strength itself.
+ * <p>The greatest pressure under any load, the load sideways included, counts. That of a point is
+ * set against the limits of both bodies, that of a ring against first yield of a line contact, that
+ * of a socket against the yield strength itself. A set of a point or a ring needs a decision; it
+ * fails where a body cracks, where the ball sinks in like a Brinell ball, and in a socket, which
+ * flows over its whole face.
  */
 public final class PivotCheck {
 
@@ -151,7 +155,8 @@ public final class PivotCheck {
           Statement.of(Said.STATE_PIVOT_YIELD));
     }
     double bears = limit.getAsDouble();
-    Judged judged = Judged.by(pressure, bears, Sense.AT_MOST, LimitBasis.STRENGTH);
+    LimitBasis basis = basis(duty, ball, pressure);
+    Judged judged = Judged.by(pressure, bears, Sense.AT_MOST, basis);
     return new Finding(
         CheckKind.PIVOT_SEAT,
         judged,
@@ -159,7 +164,7 @@ public final class PivotCheck {
         pressure,
         bears,
         Sense.AT_MOST,
-        LimitBasis.STRENGTH,
+        basis,
         Measure.PRESSURE,
         Statement.of(
             Said.PIVOT_PRESSURE,
@@ -171,6 +176,21 @@ public final class PivotCheck {
             amount(Measure.SHARE, pressure / bears),
             amount(Measure.PRESSURE, bears)),
         judged == Judged.HOLDS ? Statement.NOTHING : Statement.of(Said.EASE_PIVOT));
+  }
+
+  /** By whose judgement the limit stands: a hard one where the seat is ruined. */
+  private static LimitBasis basis(PivotDuty duty, Material ball, double pressure) {
+    PivotSeat seat = duty.seat();
+    if (seat.point().isEmpty()) {
+      return seat instanceof ConePivot ? LimitBasis.FIRST_YIELD : LimitBasis.STRENGTH;
+    }
+    EllipticContact point = seat.point().get();
+    ContactLimits limits = ContactLimits.of(point, ball, duty.material());
+    return switch (limits.surface(point.forceAtPeakPressure(pressure))) {
+      case ELASTIC, SETTLES, DENTS -> LimitBasis.FIRST_YIELD;
+      case MAY_CRACK -> LimitBasis.BRITTLE_BOUND;
+      case DENTS_FULLY, CRACKS -> LimitBasis.STRENGTH;
+    };
   }
 
   private static OptionalDouble limit(PivotDuty duty, Material ball) {

@@ -82,6 +82,7 @@ class ResultsPageTest {
     }
     String post = Files.readString(ProjectFolder.examples().resolve("tool-post.toml"));
     runs.add(check("weak.toml", post.replace("force = \"600 N\"", "force = \"60 N\"")));
+    runs.add(check("soft.toml", post.replace("material = \"A2\"", "material = \"6061-T6\"")));
     String vee = Files.readString(ProjectFolder.examples().resolve("cone-vee-flat.toml"));
     runs.add(
         check(
