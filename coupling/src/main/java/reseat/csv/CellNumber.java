@@ -9,10 +9,10 @@ public final class CellNumber {
   private static final Pattern NUMBER_THEN_UNIT =
       Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?\\s*[^\\d\\s.,].{0,11}");
 
-  private static final String MINUS =
-      "\u2212\u2010\u2011\u2012\u2013\u2014\ufe58\ufe63\uff0d";
+  private static final String MINUS = "\u2212\u2010\u2011\u2012\u2013\u2014\ufe58\ufe63\uff0d";
 
-  private static final Pattern THIN = Pattern.compile("[\u00a0\u2009\u202f\u2007\u2006\u2008\u200a]");
+  private static final Pattern THIN =
+      Pattern.compile("[\u00a0\u2009\u202f\u2007\u2006\u2008\u200a]");
 
   private static final Pattern GROUPED =
       Pattern.compile(
@@ -23,8 +23,7 @@ public final class CellNumber {
       Pattern.compile("([-+]?(?:\\d{1,3}(?:\\.\\d{3})+(?=,|$)|\\d*))(?:,(\\d+))?([eE][-+]?\\d+)?");
 
   private static final Pattern POINT_NUMBER =
-      Pattern.compile(
-          "([-+]?(?:\\d{1,3}(?:,\\d{3})+|\\d*))(?:\\.(\\d+))?([eE][-+]?\\d+)?");
+      Pattern.compile("([-+]?(?:\\d{1,3}(?:,\\d{3})+|\\d*))(?:\\.(\\d+))?([eE][-+]?\\d+)?");
 
   private CellNumber() {}
 

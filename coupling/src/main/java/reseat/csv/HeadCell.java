@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
 public record HeadCell(String name, String unit) {
 
   private static final Pattern WITH_UNIT =
-      Pattern.compile("(.*?)\\s*[\\[({<\\u27e8\\uff3b\\uff08]\\s*([^\\[\\](){}<>]*?)\\s*[\\])}>\\u27e9\\uff3d\\uff09]");
+      Pattern.compile(
+          "(.*?)\\s*[\\[({<\\u27e8\\uff3b\\uff08]\\s*([^\\[\\](){}<>]*?)\\s*[\\])}>\\u27e9\\uff3d\\uff09]");
 
   /**
    * Reads a head.

@@ -10,10 +10,12 @@ import java.util.regex.Pattern;
  */
 public final class PlainCell {
 
-  private static final Pattern STARTS = Pattern.compile("^[\\s\\ufeff]*[=+@\\-\\uff0b\\uff0d\\uff1d\\uff20]");
+  private static final Pattern STARTS =
+      Pattern.compile("^[\\s\\ufeff]*[=+@\\-\\uff0b\\uff0d\\uff1d\\uff20]");
 
   private static final Pattern QUANTITY =
-      Pattern.compile("[-+]?\\d[\\d.]*([eE][-+]?\\d+)?(\\s*[A-Za-z\\u00b5\\u00b0%/\\u00b7]+(\\s[\\d.]+ [A-Za-z]+)*)?");
+      Pattern.compile(
+          "[-+]?\\d[\\d.]*([eE][-+]?\\d+)?(\\s*[A-Za-z\\u00b5\\u00b0%/\\u00b7]+(\\s[\\d.]+ [A-Za-z]+)*)?");
 
   private static final Pattern IN_REMARK = Pattern.compile("([,;\\t]\\s*)(?=[=+@\\-])");
 

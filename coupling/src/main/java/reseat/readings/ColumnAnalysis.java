@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Everything one probe column says, computed when asked for.
@@ -320,9 +319,7 @@ public final class ColumnAnalysis {
    */
   public List<Outliers.Flag> flagged() {
     return outliers.flagged().stream()
-        .map(
-            f ->
-                new Outliers.Flag(read[f.index()], settled[f.index()], f.statistic(), f.limit()))
+        .map(f -> new Outliers.Flag(read[f.index()], settled[f.index()], f.statistic(), f.limit()))
         .toList();
   }
 

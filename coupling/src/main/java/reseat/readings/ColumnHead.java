@@ -9,8 +9,8 @@ import reseat.csv.HeadUnit;
 import reseat.units.QuantityKind;
 
 /**
- * The head of a column: what it holds, its name, and its unit in brackets of any kind or
- * after a slash, a comma or the word in.
+ * The head of a column: what it holds, its name, and its unit in brackets of any kind or after a
+ * slash, a comma or the word in.
  *
  * @param kind what the column holds
  * @param name name without the unit

@@ -249,10 +249,7 @@ final class FormSurvey {
    * @return their numbers
    */
   List<Integer> titles() {
-    return first.stream()
-        .filter(l -> !l.comment() && l.number() < head)
-        .map(Line::number)
-        .toList();
+    return first.stream().filter(l -> !l.comment() && l.number() < head).map(Line::number).toList();
   }
 
   /**

@@ -30,8 +30,7 @@ final class KeptReadings {
    */
   static KeptReadings of(double[] all, List<String> names, Set<Integer> out) {
     int[] kept = IntStream.range(0, all.length).filter(i -> !out.contains(i)).toArray();
-    List<String> of =
-        names.isEmpty() ? names : Arrays.stream(kept).mapToObj(names::get).toList();
+    List<String> of = names.isEmpty() ? names : Arrays.stream(kept).mapToObj(names::get).toList();
     return new KeptReadings(
         Arrays.stream(kept).mapToDouble(i -> all[i]).toArray(), Groups.of(of, kept.length));
   }

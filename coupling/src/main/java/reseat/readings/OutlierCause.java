@@ -69,8 +69,7 @@ public record OutlierCause(Slip slip, double meant, Optional<UnitSlip> unit) {
       boolean whole = true;
       for (int i = 0; i < values.length && whole; i++) {
         double v = values[i] * scale;
-        whole =
-            Double.isNaN(v) || Math.abs(v - Elementary.rint(v)) < 1e-6 + 1e-12 * Math.abs(v);
+        whole = Double.isNaN(v) || Math.abs(v - Elementary.rint(v)) < 1e-6 + 1e-12 * Math.abs(v);
       }
       if (whole) {
         return decimals;

@@ -29,7 +29,8 @@ import reseat.csv.UnreadableCsv;
  * row behind a hash and a gap in the numbers of the mounts are named as taken out.
  *
  * <p>All problems of a file are gathered, up to {@value reseat.csv.CsvRows#MOST_PROBLEMS}, each
- * with its line and column; what is doubtful is asked for. The file is read twice, line by line: what is kept of a row is eight bytes for each number.
+ * with its line and column; what is doubtful is asked for. The file is read twice, line by line:
+ * what is kept of a row is eight bytes for each number.
  */
 public final class ReadingsReader {
 

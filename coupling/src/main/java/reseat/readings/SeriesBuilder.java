@@ -53,6 +53,7 @@ final class SeriesBuilder implements CsvRows.Taker {
   private final DecimalMark mark;
   private final boolean grouped;
   private final List<ReadingForm.TakenOut> empty = new ArrayList<>();
+  private final List<ReadingForm.TakenOut> notYetMade = new ArrayList<>();
   private int counted = -1;
   private int notMade;
   private boolean toldTooMany;
@@ -67,8 +68,7 @@ final class SeriesBuilder implements CsvRows.Taker {
    * @param survey what the file looks like
    * @param wishes what the file leaves open
    */
-  SeriesBuilder(
-      String source, List<CsvProblem> problems, FormSurvey survey, ReaderWishes wishes) {
+  SeriesBuilder(String source, List<CsvProblem> problems, FormSurvey survey, ReaderWishes wishes) {
     this.source = source;
     this.problems = problems;
     this.survey = survey;
@@ -122,18 +122,19 @@ final class SeriesBuilder implements CsvRows.Taker {
     wordsBehind |= cells > heads.size();
     if (counted >= 0 && FIGURE.matcher(cell(row, counted)).matches()) {
       empty.add(
-          new ReadingForm.TakenOut(
-              cell(row, counted), line.number(), ReadingForm.Why.FIGURE));
+          new ReadingForm.TakenOut(cell(row, counted), line.number(), ReadingForm.Why.FIGURE));
       return;
     }
     if (isEmpty(row)) {
       notMade++;
       String mount = counted < 0 ? "" : cell(row, counted);
       if (counted < 0 || !mount.isEmpty()) {
-        empty.add(new ReadingForm.TakenOut(mount, line.number(), ReadingForm.Why.EMPTY));
+        notYetMade.add(new ReadingForm.TakenOut(mount, line.number(), ReadingForm.Why.EMPTY));
       }
       return;
     }
+    empty.addAll(notYetMade); // later mounts were read, so these were left out
+    notYetMade.clear();
     notMade = 0;
     if (rows == lines.length) {
       grow();
@@ -383,8 +384,7 @@ final class SeriesBuilder implements CsvRows.Taker {
       passedOver.add("behind the last");
     }
     List<ReadingForm.TakenOut> out = new ArrayList<>(survey.hashed());
-    // rows at the end without readings were never made
-    out.addAll(empty.subList(0, Math.max(0, empty.size() - notMade)));
+    out.addAll(empty);
     if (counted >= 0 && holders.stream().distinct().count() < 2) {
       gaps(out);
     }

@@ -153,16 +153,14 @@ public record SeriesDecision(List<OfColumn> columns, boolean changed) {
     }
     int further =
         missing.equals(EnumSet.of(Missing.MOUNTS)) ? c.proof().orElseThrow().furtherMounts() : 0;
-    return new OfColumn(
-        name, missing.isEmpty() ? Word.PROVEN : Word.NOT_PROVEN, missing, further);
+    return new OfColumn(name, missing.isEmpty() ? Word.PROVEN : Word.NOT_PROVEN, missing, further);
   }
 
   /** What the best way to count the series still lacks of a proof. */
   private static void lacks(
       ColumnAnalysis c, ProofOfTarget asRead, boolean clean, Set<Missing> missing) {
     List<SeriesVersion> versions = c.versions();
-    ProofOfTarget best =
-        clean ? asRead : versions.get(versions.size() - 1).proof().orElse(asRead);
+    ProofOfTarget best = clean ? asRead : versions.get(versions.size() - 1).proof().orElse(asRead);
     if (best.verdict() == ProofOfTarget.Verdict.PROVEN) {
       return;
     }

@@ -12,10 +12,7 @@ import java.util.Optional;
  * @param proof whether a target is proven by it; empty without target or bounds
  */
 public record SeriesVersion(
-    Way way,
-    PooledScatter scatter,
-    Optional<ScatterBounds> bounds,
-    Optional<ProofOfTarget> proof) {
+    Way way, PooledScatter scatter, Optional<ScatterBounds> bounds, Optional<ProofOfTarget> proof) {
 
   /** What is left out or taken away. */
   public enum Way {

@@ -122,7 +122,8 @@ final class StepBound {
       return Double.POSITIVE_INFINITY;
     }
     double leave =
-        new BetaDistribution(null, off + 1.0, n - off, 1e-12).inverseCumulativeProbability(1 - tail);
+        new BetaDistribution(null, off + 1.0, n - off, 1e-12)
+            .inverseCumulativeProbability(1 - tail);
     double z = new NormalDistribution(null, 0, 1).inverseCumulativeProbability(1 - leave / 2);
     return z > 0 ? step / (2 * z) : Double.POSITIVE_INFINITY;
   }

@@ -13,7 +13,15 @@ class PlainCellTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "=1+1", "+1+1", "-1+1", "@SUM(A1)", "  =1", "\t=1", "-2+3+cmd|' /C calc'!A0", "+x", "-"
+        "=1+1",
+        "+1+1",
+        "-1+1",
+        "@SUM(A1)",
+        "  =1",
+        "\t=1",
+        "-2+3+cmd|' /C calc'!A0",
+        "+x",
+        "-"
       })
   void whatWouldBeWorkedOutGoesBehindAnApostrophe(String text) {
     assertThat(PlainCell.of(text)).isEqualTo("'" + text);
@@ -21,7 +29,16 @@ class PlainCellTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"-0.56", "+3", "-1.5e-6", "-30 deg", "-30 deg 57.6 min", "holder 1", "a=1", "-3 N"})
+      strings = {
+        "-0.56",
+        "+3",
+        "-1.5e-6",
+        "-30 deg",
+        "-30 deg 57.6 min",
+        "holder 1",
+        "a=1",
+        "-3 N"
+      })
   void numbersQuantitiesAndOtherTextStay(String text) {
     assertThat(PlainCell.of(text)).isEqualTo(text);
   }

@@ -44,9 +44,7 @@ class OutlierCauseTest {
             READINGS.length * 2,
             i -> {
               String v = READINGS[i % READINGS.length];
-              return i < READINGS.length
-                  ? v + ",A"
-                  : (i == 20 ? "-1" : "1") + v + ",B";
+              return i < READINGS.length ? v + ",A" : (i == 20 ? "-1" : "1") + v + ",B";
             });
     ColumnAnalysis c = analysed(text, 0, Map.of()).columns().get(0);
     assertThat(c.flagged()).hasSize(1);

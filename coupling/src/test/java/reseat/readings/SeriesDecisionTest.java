@@ -153,8 +153,7 @@ class SeriesDecisionTest {
     int series = 200;
     for (int k = 0; k < series; k++) {
       double[] y = noise(1000 + k, 30);
-      obstacles +=
-          decide(30, 1, i -> y[i]).columns().get(0).word() == Word.PROVEN ? 0 : 1;
+      obstacles += decide(30, 1, i -> y[i]).columns().get(0).word() == Word.PROVEN ? 0 : 1;
     }
     System.out.println("clean series not proven: " + obstacles + " of " + series);
     // chances of a false alarm: outlier 5 %, drift 5 %, order within it, run-in 5 %, skew 2 %

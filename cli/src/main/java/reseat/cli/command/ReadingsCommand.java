@@ -269,7 +269,10 @@ final class ReadingsCommand implements FileCommand {
         analysis
             .series()
             .temperatures()
-            .map(t -> new Conditions(choices.text("--date"), true, Repeatability.of(present(t)).mean()))
+            .map(
+                t ->
+                    new Conditions(
+                        choices.text("--date"), true, Repeatability.of(present(t)).mean()))
             .orElse(new Conditions(choices.text("--date"), false, 0));
     try {
       return List.of(
@@ -300,7 +303,8 @@ final class ReadingsCommand implements FileCommand {
       Optional<ReadingColumn> more = later.column(c.column().name());
       if (more.isPresent() && more.get().quantity() == c.column().quantity()) {
         c.chart()
-            .ifPresent(chart -> charts.put(c.column().name(), chart.with(present(more.get().values()))));
+            .ifPresent(
+                chart -> charts.put(c.column().name(), chart.with(present(more.get().values()))));
       }
     }
     if (charts.isEmpty()) {

@@ -189,13 +189,15 @@ class ReadingsCommandTest extends TypedCommand {
         .isEqualTo(ExitCode.HOLDS);
     String text = Files.readString(form);
     assertThat(text)
-        .contains("# Acceptance test", "\ncycle,X [um],temperature [degC],date,clock,note\n1,,,,,\n");
+        .contains(
+            "# Acceptance test", "\ncycle,X [um],temperature [degC],date,clock,note\n1,,,,,\n");
     assertThat(run(form, "--plan", "--target", "X=0.5 um")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("--force");
     assertThat(run(folder.resolve("f2.csv"), "--plan")).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(err.toString()).contains("name the probes with their targets");
     Files.writeString(
-        form, text.replace("\n1,,,,,\n", "\n1,0.1,20,,,\n").replace("\n2,,,,,\n", "\n2,0.2,20,,,\n"));
+        form,
+        text.replace("\n1,,,,,\n", "\n1,0.1,20,,,\n").replace("\n2,,,,,\n", "\n2,0.2,20,,,\n"));
     assertThat(run(form)).isEqualTo(ExitCode.HOLDS);
     assertThat(out.toString()).contains("2 mounts; X in µm.", "without readings passed over");
   }
@@ -218,8 +220,7 @@ class ReadingsCommandTest extends TypedCommand {
   void namesThatASpreadsheetWouldWorkOutStayText() throws IOException {
     Path two =
         file(
-            "two.csv",
-            "X [um],holder\n1,=1+1\n1.5,=1+1\n2,@a\n2.4,@a\n3,\"b,-c\"\n3.3,\"b,-c\"\n");
+            "two.csv", "X [um],holder\n1,=1+1\n1.5,=1+1\n2,@a\n2.4,@a\n3,\"b,-c\"\n3.3,\"b,-c\"\n");
     Path offsets = folder.resolve("offsets.csv");
     run(two, "--offsets", offsets.toString(), "--reference", "b,-c");
     assertThat(Files.readString(offsets).lines())

@@ -128,7 +128,8 @@ class ReadingsFilesTest extends TypedCommand {
         .contains("X: s of at most", "81 %", "half-width over 1.96");
     String blank = Files.readString(form);
     assertThat(blank)
-        .contains("\ncycle,X [um],Z [um],height [um],temperature [degC],date,clock,note\n1,,,,,,,\n");
+        .contains(
+            "\ncycle,X [um],Z [um],height [um],temperature [degC],date,clock,note\n1,,,,,,,\n");
     assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(blank)).isTrue();
     RandomStream luck = RandomStream.of(20261126, 2);
     StringBuilder filled = new StringBuilder();

@@ -74,7 +74,8 @@ class ReadingsOneDecisionTest extends TypedCommand {
             case 4 -> "not_proven";
             default -> target.isEmpty() ? "no_target" : "proven";
           };
-      assertThat(out.toString()).contains("\"verdict\": \"" + word + "\",\n  \"holds\": " + (code == 0));
+      assertThat(out.toString())
+          .contains("\"verdict\": \"" + word + "\",\n  \"holds\": " + (code == 0));
 
       Path made = folder.resolve("out" + k);
       String[] page = java.util.Arrays.copyOf(more, more.length + 2);

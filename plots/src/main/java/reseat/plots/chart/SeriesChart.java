@@ -89,7 +89,8 @@ public final class SeriesChart {
     int n = c.values().size();
     int[] read = IntStream.range(0, n).filter(i -> !c.values().get(i).isNaN()).toArray();
     double[] xs = Arrays.stream(read).mapToDouble(i -> i + 1.0).toArray();
-    double[] ys = Arrays.stream(read).mapToDouble(i -> c.quantity().of(c.values().get(i))).toArray();
+    double[] ys =
+        Arrays.stream(read).mapToDouble(i -> c.quantity().of(c.values().get(i))).toArray();
     double lower = c.quantity().of(c.lower());
     double upper = c.quantity().of(c.upper());
     AxisRange.Gatherer range = new AxisRange.Gatherer().add(ys);
@@ -163,8 +164,10 @@ public final class SeriesChart {
   }
 
   private static String told(Column c) {
-    double least = c.values().stream().mapToDouble(v -> v).filter(v -> !Double.isNaN(v)).min().orElseThrow();
-    double most = c.values().stream().mapToDouble(v -> v).filter(v -> !Double.isNaN(v)).max().orElseThrow();
+    double least =
+        c.values().stream().mapToDouble(v -> v).filter(v -> !Double.isNaN(v)).min().orElseThrow();
+    double most =
+        c.values().stream().mapToDouble(v -> v).filter(v -> !Double.isNaN(v)).max().orElseThrow();
     return c.quantity().name()
         + ": "
         + c.values().size()

@@ -38,7 +38,8 @@ public final class AcceptanceSheet {
     SeriesDecision decision = report.decision();
     out.append("Verdict\n");
     for (ColumnAnalysis c : analysis.columns()) {
-      out.append(Paragraph.of("  ", c.column().name() + ": " + verdict(decision.of(c.column().name()))));
+      out.append(
+          Paragraph.of("  ", c.column().name() + ": " + verdict(decision.of(c.column().name()))));
     }
     out.append("\nLimits for later checks\n");
     List<String> limits = limits(analysis);

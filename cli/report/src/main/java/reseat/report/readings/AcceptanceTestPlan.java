@@ -139,7 +139,9 @@ public final class AcceptanceTestPlan {
         noise <= p.gaugeLimit()
             ? gauge + ", fine enough."
             : gauge
-                + (noise > p.target() ? ": it cannot prove the target." : ", too much beside the target.")
+                + (noise > p.target()
+                    ? ": it cannot prove the target."
+                    : ", too much beside the target.")
                 + " Take one that reads in steps of "
                 + length(p.gaugeLimit() / GaugeNoise.ROUNDING)
                 + " or finer, and repeats within s "

@@ -124,7 +124,8 @@ public final class OffsetTableText {
    * @return a head line and a line for each holder, each ended by a line feed
    */
   public static String csv(OffsetTable table) {
-    StringBuilder out = new StringBuilder("# ").append(PlainCell.remark(explanation(table))).append('\n');
+    StringBuilder out =
+        new StringBuilder("# ").append(PlainCell.remark(explanation(table))).append('\n');
     out.append("holder,mounts");
     for (AxisRule axis : table.axes()) {
       String name = PlainCell.quoted(axis.axis() + (axis.diameter() ? " diameter" : ""));

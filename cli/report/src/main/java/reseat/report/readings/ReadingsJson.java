@@ -270,8 +270,7 @@ public final class ReadingsJson {
       json.key("freedom").value(v.scatter().freedom());
       v.bounds().ifPresent(b -> size("upper_one_sided", b.upperOneSided()));
       v.proof()
-          .ifPresent(
-              p -> json.key("within").value(p.verdict() == ProofOfTarget.Verdict.PROVEN));
+          .ifPresent(p -> json.key("within").value(p.verdict() == ProofOfTarget.Verdict.PROVEN));
       json.end();
     }
     json.end();

@@ -174,8 +174,7 @@ public final class ReadingsPage {
                   c.isSkewed()
                       ? "the readings are too skewed for a bound"
                       : "the gauge does not resolve it");
-      String wanted =
-          c.hasTarget() ? ", wanted " + ReadingFigures.given(c, c.target()) : "";
+      String wanted = c.hasTarget() ? ", wanted " + ReadingFigures.given(c, c.target()) : "";
       keys.add(
           new Page.KeyFigure(
               FilledText.of("Standard deviation of %s", c.column().name()),

@@ -94,11 +94,7 @@ public final class ReadingsRemarks {
       for (Outliers.Flag f : c.flagged()) {
         mounts
             .computeIfAbsent(f.index(), i -> new ArrayList<>())
-            .add(
-                c.column().name()
-                    + " "
-                    + ReadingFigures.reading(c, f.value())
-                    + slip(c, f));
+            .add(c.column().name() + " " + ReadingFigures.reading(c, f.value()) + slip(c, f));
       }
     }
     mounts.forEach(
@@ -268,7 +264,9 @@ public final class ReadingsRemarks {
       return;
     }
     boolean rounded = c.step() > c.scatter().s(); // steps are no shape
-    if (!rounded && g.isNotNormal(analysis.options().falseAlarm()) && !(brief && !c.flagged().isEmpty())) {
+    if (!rounded
+        && g.isNotNormal(analysis.options().falseAlarm())
+        && !(brief && !c.flagged().isEmpty())) {
       // A flagged reading alone makes the rest look not normal, and has been told already.
       String look =
           c.flagged().isEmpty()
@@ -302,7 +300,8 @@ public final class ReadingsRemarks {
     double confidence = analysis.options().confidence();
     out.add(
         c.column().name()
-            + FilledText.of(": the readings are skewed (%.1f), and no bound on s holds. ", c.skewness())
+            + FilledText.of(
+                ": the readings are skewed (%.1f), and no bound on s holds. ", c.skewness())
             + "Their range is "
             + ReadingFigures.reading(c, c.settled().map(Repeatability::range).orElse(0.0))
             + "; with "

@@ -209,7 +209,9 @@ public final class ReadingsText {
         table,
         "target",
         c ->
-            c.hasTarget() ? Optional.of(verdict(c, decision.of(c.column().name()))) : Optional.empty());
+            c.hasTarget()
+                ? Optional.of(verdict(c, decision.of(c.column().name())))
+                : Optional.empty());
     if (!several) {
       row(
           table,
@@ -313,11 +315,7 @@ public final class ReadingsText {
     row(
         table,
         name,
-        c ->
-            c.versions().stream()
-                .filter(v -> v.way() == way)
-                .findFirst()
-                .map(v -> version(c, v)));
+        c -> c.versions().stream().filter(v -> v.way() == way).findFirst().map(v -> version(c, v)));
   }
 
   private static String version(ColumnAnalysis c, SeriesVersion v) {
@@ -325,8 +323,7 @@ public final class ReadingsText {
         v.bounds()
             .map(b -> " (" + ReadingFigures.scatterNumber(c, b.upperOneSided()) + ")")
             .orElse("");
-    boolean proven =
-        v.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.PROVEN).isPresent();
+    boolean proven = v.proof().filter(p -> p.verdict() == ProofOfTarget.Verdict.PROVEN).isPresent();
     return ReadingFigures.scatterNumber(c, v.scatter().s())
         + below
         + (v.proof().isEmpty() ? "" : proven ? " within" : " not within");

@@ -94,12 +94,12 @@ public final class UnderstoodText {
     }
     byMounts.forEach(
         (mounts, names) ->
-            odd.add(String.join(", ", names) + " not read at " + mounts + ": counts for the others."));
+            odd.add(
+                String.join(", ", names) + " not read at " + mounts + ": counts for the others."));
   }
 
   private String mounts(int[] places) {
-    return mounts(
-        Arrays.stream(places).mapToObj(i -> String.valueOf(series.cycle(i))).toList());
+    return mounts(Arrays.stream(places).mapToObj(i -> String.valueOf(series.cycle(i))).toList());
   }
 
   private static String mounts(List<String> names) {
