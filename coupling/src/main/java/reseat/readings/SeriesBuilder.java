@@ -53,6 +53,7 @@ final class SeriesBuilder implements CsvRows.Taker {
   private final DecimalMark mark;
   private final boolean grouped;
   private final List<ReadingForm.TakenOut> empty = new ArrayList<>();
+  private final List<ReadingForm.TakenOut> notYetMade = new ArrayList<>();
   private int counted = -1;
   private int notMade;
   private boolean toldTooMany;
@@ -128,10 +129,12 @@ final class SeriesBuilder implements CsvRows.Taker {
       notMade++;
       String mount = counted < 0 ? "" : cell(row, counted);
       if (counted < 0 || !mount.isEmpty()) {
-        empty.add(new ReadingForm.TakenOut(mount, line.number(), ReadingForm.Why.EMPTY));
+        notYetMade.add(new ReadingForm.TakenOut(mount, line.number(), ReadingForm.Why.EMPTY));
       }
       return;
     }
+    empty.addAll(notYetMade); // later mounts were read, so these were left out
+    notYetMade.clear();
     notMade = 0;
     if (rows == lines.length) {
       grow();
@@ -381,8 +384,7 @@ final class SeriesBuilder implements CsvRows.Taker {
       passedOver.add("behind the last");
     }
     List<ReadingForm.TakenOut> out = new ArrayList<>(survey.hashed());
-    // rows at the end without readings were never made
-    out.addAll(empty.subList(0, Math.max(0, empty.size() - notMade)));
+    out.addAll(empty);
     if (counted >= 0 && holders.stream().distinct().count() < 2) {
       gaps(out);
     }
