@@ -117,11 +117,11 @@ public final class ReadingsRemarks {
     out.add(
         String.join("; ", told.subList(0, Math.min(NAMED, told.size())))
             + (more > 0 ? "; and " + more + " more" : "")
-            + (told.size() == 1
-                ? "; it is counted, and makes"
-                : "; they are counted, and make")
+            + (told.size() == 1 ? "; it is counted, and makes" : "; they are counted, and make")
             + " the bounds rough. Look for a chip or a misreading before leaving "
-            + (told.size() == 1 ? "it out (put # before its line)." : "one out (put # before its line)."));
+            + (told.size() == 1
+                ? "it out (put # before its line)."
+                : "one out (put # before its line)."));
   }
 
   public static String percent(double share) {
