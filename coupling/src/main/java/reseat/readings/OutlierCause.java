@@ -38,7 +38,8 @@ public record OutlierCause(Slip slip, double meant, Optional<UnitSlip> unit) {
    */
   static Optional<OutlierCause> of(double reading, double usual, double s, ReadingColumn column) {
     double near = FITS * s;
-    if (Math.abs(-reading - usual) <= near) {
+    // where the others lie about zero, either sign fits and tells nothing
+    if (Math.abs(usual) > near && Math.abs(-reading - usual) <= near) {
       return Optional.of(new OutlierCause(Slip.SIGN, -reading, Optional.empty()));
     }
     Optional<UnitSlip> unit = UnitSlip.between(reading, usual, s);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import reseat.check.Verdict;
 
 /**
  * The one decision about a series, from which screen, page, paper, JSON and exit code take their
@@ -201,18 +200,5 @@ public record SeriesDecision(List<OfColumn> columns, boolean changed) {
    */
   public OfColumn of(String column) {
     return columns.stream().filter(c -> c.column().equals(column)).findFirst().orElseThrow();
-  }
-
-  /**
-   * Says how a command ends.
-   *
-   * @return fails if a target is missed or later checks show a change, undecided if a target is not
-   *     proven, else holds
-   */
-  public Verdict verdict() {
-    Word word = word();
-    return word == Word.MISSED || changed
-        ? Verdict.FAILS
-        : word == Word.NOT_PROVEN ? Verdict.UNDECIDED : Verdict.HOLDS;
   }
 }

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
-import reseat.check.Verdict;
 import reseat.readings.SeriesDecision.Missing;
 import reseat.readings.SeriesDecision.Word;
 
@@ -45,17 +44,13 @@ class SeriesDecisionTest {
   void aCleanSeriesProvesOrMissesOrWantsMounts() throws Exception {
     double[] y = noise(4, 30);
     assertThat(decide(30, 0.2, i -> y[i]).word()).isEqualTo(Word.PROVEN);
-    assertThat(decide(30, 0.2, i -> y[i]).verdict()).isEqualTo(Verdict.HOLDS);
     assertThat(decide(30, 0.05, i -> y[i]).word()).isEqualTo(Word.MISSED);
-    assertThat(decide(30, 0.05, i -> y[i]).verdict()).isEqualTo(Verdict.FAILS);
     SeriesDecision open = decide(30, 0.115, i -> y[i]);
     assertThat(open.word()).isEqualTo(Word.NOT_PROVEN);
-    assertThat(open.verdict()).isEqualTo(Verdict.UNDECIDED);
     assertThat(open.columns().get(0).missing()).containsExactly(Missing.MOUNTS);
     assertThat(open.columns().get(0).furtherMounts()).isPositive();
     SeriesDecision none = decide(30, 0, i -> y[i]);
     assertThat(none.word()).isEqualTo(Word.NO_TARGET);
-    assertThat(none.verdict()).isEqualTo(Verdict.HOLDS);
   }
 
   @Test
@@ -120,13 +115,6 @@ class SeriesDecisionTest {
       }
     }
     assertThat(declined).isGreaterThan(32);
-  }
-
-  @Test
-  void aLaterChangeFails() throws Exception {
-    double[] y = noise(4, 30);
-    assertThat(SeriesDecision.of(analysis(30, 0.2, i -> y[i]), true).verdict())
-        .isEqualTo(Verdict.FAILS);
   }
 
   @Test

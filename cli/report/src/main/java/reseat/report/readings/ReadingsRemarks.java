@@ -34,6 +34,9 @@ public final class ReadingsRemarks {
   /** Below this the bound on the scatter is near to what was found. */
   private static final double FEW = 1.1;
 
+  /** Mounts that stand out and are named one by one on the short screen. */
+  private static final int NAMED = 4;
+
   private final ReadingsReport report;
   private final SeriesAnalysis analysis;
   private final SeriesDecision decision;
@@ -100,17 +103,28 @@ public final class ReadingsRemarks {
             .add(c.column().name() + " " + ReadingFigures.reading(c, f.value()) + slip(c, f));
       }
     }
+    if (mounts.isEmpty()) {
+      return;
+    }
+    List<String> told = new ArrayList<>();
     mounts.forEach(
         (index, read) ->
-            out.add(
-                "Mount "
+            told.add(
+                (told.isEmpty() ? "Mount " : "mount ")
                     + analysis.series().cycle(index)
                     + " (line "
                     + analysis.series().line(index)
-                    + ") stands out in "
-                    + String.join(", ", read)
-                    + "; it is counted, and makes the bounds rough. Look for a chip or a misreading"
-                    + " before leaving it out (put # before its line)."));
+                    + (told.isEmpty() ? ") stands out in " : ") in ")
+                    + String.join(", ", read)));
+    int more = told.size() - NAMED;
+    out.add(
+        String.join("; ", told.subList(0, Math.min(NAMED, told.size())))
+            + (more > 0 ? "; and " + more + " more" : "")
+            + (told.size() == 1 ? "; it is counted, and makes" : "; they are counted, and make")
+            + " the bounds rough. Look for a chip or a misreading before leaving "
+            + (told.size() == 1
+                ? "it out (put # before its line)."
+                : "one out (put # before its line)."));
   }
 
   public static String percent(double share) {
@@ -285,15 +299,18 @@ public final class ReadingsRemarks {
               + " and intervals assume normal readings and are rough: of readings as skewed as"
               + " waiting times an upper 95 % bound holds 77 to 80 % of the time.");
     }
-    if (g.isNotIndependent(analysis.options().falseAlarm())) {
+    boolean drifts = c.trend() == Drift.Verdict.RISING || c.trend() == Drift.Verdict.FALLING;
+    if (g.isNotIndependent(analysis.options().falseAlarm()) && !(brief && drifts)) {
       out.add(
           name
               + FilledText.of("neighbouring mounts are correlated by %.2f (", g.neighbours())
               + p(g.orderP().getAsDouble())
-              + "). The "
-              + bounds
-              + " assume mounts that know nothing of each other and are too narrow: at a"
-              + " correlation of 0.5 an upper 95 % bound holds 86 to 88 % of the time.");
+              + (brief
+                  ? "); the " + bounds + " assume that they are not."
+                  : "). The "
+                      + bounds
+                      + " assume mounts that know nothing of each other and are too narrow: at a"
+                      + " correlation of 0.5 an upper 95 % bound holds 86 to 88 % of the time."));
     }
   }
 

@@ -91,7 +91,12 @@ public record ReadingsReport(
    *     without any target; fails if a target is missed or a later check signals a change
    */
   public Verdict verdict() {
-    return decision().verdict();
+    SeriesDecision decision = decision();
+    return switch (decision.word()) {
+      case MISSED -> Verdict.FAILS;
+      case NOT_PROVEN -> decision.changed() ? Verdict.FAILS : Verdict.UNDECIDED;
+      case PROVEN, NO_TARGET -> decision.changed() ? Verdict.FAILS : Verdict.HOLDS;
+    };
   }
 
   /**
