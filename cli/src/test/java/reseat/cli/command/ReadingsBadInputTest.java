@@ -55,7 +55,7 @@ class ReadingsBadInputTest extends TypedCommand {
     for (int i = 1; i <= 20; i++) {
       csv.append(i).append(i == 7 ? ",0.00123" : ",1." + (20 + i % 5)).append('\n');
     }
-    isRead(csv.toString(), "mount 7", "stands out", "taken for one another; it is counted");
+    isRead(csv.toString(), "Mount 7", "stands out", "taken for one another; it is counted");
   }
 
   @Test

@@ -71,8 +71,8 @@ class RemountCommandTest extends TypedCommand {
         .contains("600 tool changes simulated (seed 1): all seat.")
         .contains("within ±, 95 %")
         .contains("Rotation of the holder, µrad")
-        .contains("After the load 'rough' has come and gone")
-        .contains("After letting the preload go and clamping again")
+        .contains("after rough, µm")
+        .contains("further after clamping again, µm")
         .contains("What causes it")
         .contains("interaction")
         .contains("Will it seat?")
@@ -86,7 +86,7 @@ class RemountCommandTest extends TypedCommand {
     run(POST.toString(), "--mounts=20", "--causes=off");
     assertThat(out.toString())
         .containsPattern("X +0\\.08 +0\\.05 +0\\.50 ")
-        .contains("With 20 changes s is known within");
+        .contains("With 20 changes s is known to about");
   }
 
   @Test

@@ -91,8 +91,8 @@ class ShopsheetCommandTest extends TypedCommand {
     String check = out.toString().replaceAll("\\s+", " ");
     Matcher told =
         Pattern.compile(
-                "for (600 N) set (deflection [0-9.]+ mm)\\. .*; aim from (deflection [0-9.]+ mm) to"
-                    + " deflection ([0-9.]+ mm)\\.")
+                "for (600 N) set (deflection [0-9.]+ mm)\\. .*; aim between (deflection [0-9.]+ mm)"
+                    + " and deflection ([0-9.]+ mm)\\.")
             .matcher(check);
     assertThat(told.find()).as(check).isTrue();
     assertThat(setting)

@@ -27,7 +27,7 @@ public final class OffsetTableText {
    * @return lines of text, offsets in mm with four decimals or in inches with five
    */
   public static String of(OffsetTable table, FigureText figures) {
-    return Paragraph.of("", explanation(table)) + table(table, figures).text();
+    return Paragraph.of("", explanation(table, figures)) + table(table, figures).text();
   }
 
   /**
@@ -38,8 +38,7 @@ public final class OffsetTableText {
    * @return a row for each holder
    */
   public static TextTable table(OffsetTable table, FigureText figures) {
-    boolean inch = figures.system() == UnitSystem.INCH;
-    Unit unit = inch ? UnitCatalog.INCH : UnitCatalog.MM;
+    Unit unit = unit(figures);
     List<String> head = new ArrayList<>(List.of(unit.symbol(), "mounts"));
     for (AxisRule axis : table.axes()) {
       head.add(axis.axis());
@@ -51,7 +50,7 @@ public final class OffsetTableText {
       List<String> cells = new ArrayList<>(List.of(row.holder(), String.valueOf(row.mounts())));
       for (OffsetTable.Entry e : row.entries()) {
         for (double metres : new double[] {e.offset(), e.uncertainty(), e.nextMount()}) {
-          cells.add(QuantityFormat.fixedNumber(metres, unit, inch ? 5 : 4));
+          cells.add(QuantityFormat.fixedNumber(metres, unit, decimals(unit)));
         }
       }
       text.row(cells.toArray(String[]::new));
@@ -63,9 +62,14 @@ public final class OffsetTableText {
    * Says how the offsets are meant.
    *
    * @param table the offsets
+   * @param figures how numbers are written
    * @return sentences
    */
-  public static String explanation(OffsetTable table) {
+  public static String explanation(OffsetTable table, FigureText figures) {
+    return explanation(table, unit(figures));
+  }
+
+  private static String explanation(OffsetTable table, Unit unit) {
     StringBuilder s = new StringBuilder("Offsets: ");
     s.append(
         table.reference().isEmpty()
@@ -79,7 +83,7 @@ public final class OffsetTableText {
     s.append(". ± is the ")
         .append(ReadingsRemarks.percent(table.confidence()))
         .append(" uncertainty of the offset; the next change will land within ± next.");
-    example(table).ifPresent(e -> s.append(' ').append(e));
+    example(table, unit).ifPresent(e -> s.append(' ').append(e));
     if (!table.conditions().date().isEmpty()) {
       s.append(" Read ").append(table.conditions().date()).append('.');
     }
@@ -91,8 +95,16 @@ public final class OffsetTableText {
     return s.toString();
   }
 
+  private static Unit unit(FigureText figures) {
+    return figures.system() == UnitSystem.INCH ? UnitCatalog.INCH : UnitCatalog.MM;
+  }
+
+  private static int decimals(Unit unit) {
+    return unit.equals(UnitCatalog.INCH) ? 5 : 4;
+  }
+
   /** One offset told at length, so that its sign can be compared with the table of the machine. */
-  private static Optional<String> example(OffsetTable table) {
+  private static Optional<String> example(OffsetTable table, Unit unit) {
     for (OffsetTable.Row row : table.rows()) {
       if (!row.holder().equals(table.reference()) && !table.reference().isEmpty()) {
         AxisRule axis = table.axes().get(0);
@@ -102,13 +114,13 @@ public final class OffsetTableText {
             "For instance holder "
                 + row.holder()
                 + " read "
-                + QuantityFormat.fixed(Math.abs(read), UnitCatalog.MM, 4)
+                + QuantityFormat.fixed(Math.abs(read), unit, decimals(unit))
                 + (read < 0 ? " less" : " more")
                 + " than the master in "
                 + axis.axis()
                 + ": enter "
                 + (offset > 0 ? "+" : "")
-                + QuantityFormat.fixedNumber(offset, UnitCatalog.MM, 4)
+                + QuantityFormat.fixedNumber(offset, unit, decimals(unit))
                 + "; a machine whose table wants the other sign takes it turned (--turn-sign "
                 + axis.axis()
                 + ").");
@@ -125,7 +137,9 @@ public final class OffsetTableText {
    */
   public static String csv(OffsetTable table) {
     StringBuilder out =
-        new StringBuilder("# ").append(PlainCell.remark(explanation(table))).append('\n');
+        new StringBuilder("# ")
+            .append(PlainCell.remark(explanation(table, UnitCatalog.MM)))
+            .append('\n');
     out.append("holder,mounts");
     for (AxisRule axis : table.axes()) {
       String name = PlainCell.quoted(axis.axis() + (axis.diameter() ? " diameter" : ""));

@@ -56,7 +56,8 @@ public final class ReadingsPage {
               "offsets",
               "Offset table",
               List.of(
-                  new Page.Paragraph(OffsetTableText.explanation(report.offsets().get(0))),
+                  new Page.Paragraph(
+                      OffsetTableText.explanation(report.offsets().get(0), report.figures())),
                   OffsetTableText.table(report.offsets().get(0), report.figures())
                       .forPage("Offsets by holder"))));
     }
