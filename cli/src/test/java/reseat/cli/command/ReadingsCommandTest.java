@@ -247,7 +247,7 @@ class ReadingsCommandTest extends TypedCommand {
   void theShippedExamplesShowWhatTheirRemarksSay() throws IOException {
     Path examples = Path.of("..", "docs", "examples");
     assertThat(run(examples.resolve("readings-tool-post.csv"))).isEqualTo(ExitCode.HOLDS);
-    assertThat(out.toString()).contains("Settled after mount", "mount 19 (line 23");
+    assertThat(out.toString()).contains("Settled after mount", "Mount 19 (line 23");
     run(examples.resolve("readings-five-holders.csv"), "--reference", "1", "--diameter", "X");
     assertThat(out.toString()).contains("5 holders", "reading of the master (1)");
     run(
