@@ -261,6 +261,6 @@ class ReadingsCommandTest extends TypedCommand {
         examples.resolve("readings-tool-post.csv"),
         "--later",
         examples.resolve("readings-weekly-check.csv").toString());
-    assertThat(out.toString()).contains("later height: reading 14");
+    assertThat(out.toString()).contains("Later height, reading 14");
   }
 }
