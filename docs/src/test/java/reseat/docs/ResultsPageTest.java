@@ -103,7 +103,7 @@ class ResultsPageTest {
     }
     Files.writeString(ways, rows);
     Path coarse = folder.resolve("coarse.csv");
-    Files.writeString(coarse, "mount,X [mm]\n1,3\n2,8\n3,1\n4,9\n5,2\n6,7\n");
+    Files.writeString(coarse, "mount,X [mm]\n1,3\n2,8\n3,1\n4,9\n5,2\n6,7\n#7,5\n8,4\n");
     List<String[]> runs =
         List.of(
             new String[] {"readings", ways.toString(), "--json"},
